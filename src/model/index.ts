@@ -1,0 +1,11 @@
+export type { Allow, AllowingBlock } from "./allow.js";
+export type { Diagnostic, RelatedPlace, Severity } from "./diagnostic.js";
+export type { Edge, EdgeJoint, Meeting, Reading, Side } from "./edge.js";
+export type { AcrossStart, Bond, Centre, Lay, UpStart } from "./lay.js";
+export type { Limit, LimitEntry, LimitName, Limits, LimitShape } from "./limits.js";
+export type { Frame, Hole, Opening } from "./opening.js";
+export type { Plan } from "./plan.js";
+export type { Origin, Position, SourceRange } from "./source.js";
+export type { Tile, Trim } from "./tile.js";
+export type { Wall } from "./wall.js";
+export { halfLimit, LIMITS, sliverLimit } from "./limits.js";

@@ -1,0 +1,37 @@
+import type { Nm } from "../measure/index.js";
+import type { AllowingBlock } from "./allow.js";
+import type { Opening } from "./opening.js";
+import type { Origin } from "./source.js";
+import type { Tile } from "./tile.js";
+
+/** `running p/q`: course n is shifted right by ((n - 1) mod q) x p/q of a module. */
+export type Bond =
+  { readonly kind: "stack" } | { readonly kind: "running"; readonly p: number; readonly q: number };
+
+/** What `centred on` or `centred at` names. */
+export type Centre =
+  | { readonly on: "wall" }
+  | { readonly on: "opening"; readonly opening: Opening }
+  | { readonly on: "place"; readonly x: Nm };
+
+/** How course 1 starts across the wall. */
+export type AcrossStart =
+  | { readonly kind: "tile" | "joint"; readonly centre: Centre }
+  | { readonly kind: "full-tile"; readonly from: "left" | "right" };
+
+/** Where the courses stand. */
+export type UpStart =
+  | { readonly kind: "full-course"; readonly from: "bottom" | "top" }
+  | { readonly kind: "at-opening"; readonly relation: "under" | "over"; readonly opening: Opening }
+  | { readonly kind: "joint"; readonly y: Nm };
+
+/** `lay TILE { ... }`: how a tile is laid on the wall. */
+export interface Lay extends AllowingBlock {
+  readonly tile: Tile;
+  readonly bond: Bond;
+  /** The joint, or the range the solver may choose from; `min` equals `max` when it is fixed. */
+  readonly joint: { readonly min: Nm; readonly max: Nm; readonly origin: Origin };
+  /** null: left to the solver. */
+  readonly across: AcrossStart | null;
+  readonly up: UpStart | null;
+}

@@ -1,0 +1,17 @@
+import type { Nm } from "../measure/index.js";
+import type { AllowingBlock } from "./allow.js";
+import type { Edge, Side } from "./edge.js";
+import type { Lay } from "./lay.js";
+import type { Hole, Opening } from "./opening.js";
+
+/** A bare wall: x runs right from its left substrate, y up from the level line. */
+export interface Wall extends AllowingBlock {
+  readonly name: string;
+  readonly title: string;
+  readonly size: { readonly across: Nm; readonly up: Nm };
+  readonly edges: Readonly<Record<Side, Edge>>;
+  readonly openings: readonly Opening[];
+  readonly holes: readonly Hole[];
+  /** null when the wall has no lay, or none that could be understood. */
+  readonly lay: Lay | null;
+}

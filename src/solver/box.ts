@@ -1,0 +1,24 @@
+import type { Nm } from "../measure/index.js";
+
+/** An upright rectangle, in nanometres from the wall's left substrate and level line. */
+export interface Box {
+  readonly left: Nm;
+  readonly bottom: Nm;
+  readonly right: Nm;
+  readonly top: Nm;
+}
+
+/** The box drawn out by `by` on every side (drawn in when negative). */
+export function grown(box: Box, by: Nm): Box {
+  return {
+    left: box.left - by,
+    bottom: box.bottom - by,
+    right: box.right + by,
+    top: box.top + by,
+  };
+}
+
+/** Whether the two boxes share more than an edge. */
+export function overlaps(a: Box, b: Box): boolean {
+  return a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top;
+}

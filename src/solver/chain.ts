@@ -1,0 +1,48 @@
+import { divideRounded, type Nm } from "../measure/index.js";
+
+/**
+ * A side of the region as measured: for bottom and top, heights over places across; for left and
+ * right, places across over heights. Straight between its points, flat beyond its ends.
+ */
+export interface Chain {
+  /** Strictly rising; at least one. */
+  readonly at: readonly Nm[];
+  readonly value: readonly Nm[];
+}
+
+/** Whether the side is straight and square to the wall. */
+export function isStraight(chain: Chain): boolean {
+  return chain.value.every((v) => v === chain.value[0]);
+}
+
+/** The chain moved by `by` in its value. */
+export function moved(chain: Chain, by: Nm): Chain {
+  return { at: chain.at, value: chain.value.map((v) => v + by) };
+}
+
+/** The chain's value at a place, rounded once to the nearest nanometre. */
+export function valueAt(chain: Chain, at: Nm): Nm {
+  const { at: places, value } = chain;
+  const last = places.length - 1;
+  if (at <= places[0]!) return value[0]!;
+  if (at >= places[last]!) return value[last]!;
+  let i = 1;
+  while (places[i]! < at) i++;
+  const run = places[i]! - places[i - 1]!;
+  const rise = value[i]! - value[i - 1]!;
+  return value[i - 1]! + divideRounded(rise * (at - places[i - 1]!), run);
+}
+
+/** The smallest and largest value between two places. */
+export function rangeBetween(chain: Chain, from: Nm, to: Nm): { low: Nm; high: Nm } {
+  const a = valueAt(chain, from);
+  const b = valueAt(chain, to);
+  let low = Math.min(a, b);
+  let high = Math.max(a, b);
+  for (let i = 0; i < chain.at.length; i++) {
+    if (chain.at[i]! <= from || chain.at[i]! >= to) continue;
+    low = Math.min(low, chain.value[i]!);
+    high = Math.max(high, chain.value[i]!);
+  }
+  return { low, high };
+}

@@ -1,0 +1,26 @@
+import type { Nm } from "../measure/index.js";
+import type { Box } from "./box.js";
+import { rangeBetween } from "./chain.js";
+import type { Region } from "./solved.js";
+
+/** The visible width and height by which a piece is judged. */
+export interface Extent {
+  readonly width: Nm;
+  readonly height: Nm;
+}
+
+/**
+ * What is seen of a piece with these bounds, at its narrow end where a side is measured or a hidden
+ * strip slopes; null when another wall's tile hides the whole piece.
+ */
+export function visibleExtent(region: Region, piece: Box): Extent | null {
+  const { left: l, bottom: b, right: r, top: t } = piece;
+  const { hiddenLeft, hiddenRight } = region;
+  if (hiddenLeft && r <= rangeBetween(hiddenLeft, b, t).low) return null;
+  if (hiddenRight && l >= rangeBetween(hiddenRight, b, t).high) return null;
+  const left = Math.max(l, rangeBetween(hiddenLeft ?? region.left, b, t).high);
+  const right = Math.min(r, rangeBetween(hiddenRight ?? region.right, b, t).low);
+  const bottom = Math.max(b, rangeBetween(region.bottom, l, r).high);
+  const top = Math.min(t, rangeBetween(region.top, l, r).low);
+  return { width: Math.max(0, right - left), height: Math.max(0, top - bottom) };
+}

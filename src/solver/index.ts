@@ -1,0 +1,34 @@
+export type { Box } from "./box.js";
+export type { Chain } from "./chain.js";
+export type { Extent } from "./extent.js";
+export type { Cut, PieceTable, Visible } from "./piece-table.js";
+export type { Ring, Shape } from "./shape.js";
+export type {
+  Choice,
+  Course,
+  Lattice,
+  Option,
+  Region,
+  RoundHole,
+  Score,
+  SolvedLay,
+  SolvedPlan,
+  SolvedWall,
+  Takeaway,
+  TrimPiece,
+  TrimRun,
+} from "./solved.js";
+export { grown, overlaps } from "./box.js";
+export { isStraight, rangeBetween, valueAt } from "./chain.js";
+export { visibleExtent } from "./extent.js";
+export {
+  CUTS,
+  cutOf,
+  doublePieceArea,
+  pieceBounds,
+  pieceId,
+  pieceShape,
+  visibleBounds,
+  visibleShapes,
+} from "./piece-table.js";
+export { boundsOf, doubleArea, doubleShapeArea, ringOf } from "./shape.js";

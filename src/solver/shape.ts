@@ -1,0 +1,49 @@
+import type { Box } from "./box.js";
+
+/**
+ * A closed ring of corners, x and y in turn, in nanometres. Outlines run anticlockwise from their
+ * lowest, then leftmost corner, with no point on a straight run; holes run clockwise from theirs.
+ */
+export type Ring = readonly number[];
+
+/** A connected piece's shape: its outline and the holes in it. */
+export interface Shape {
+  readonly outline: Ring;
+  readonly holes: readonly Ring[];
+}
+
+/** The outline of a box. */
+export function ringOf(box: Box): Ring {
+  return [box.left, box.bottom, box.right, box.bottom, box.right, box.top, box.left, box.top];
+}
+
+/** Twice the signed area of a ring in square nanometres, exact; positive when anticlockwise. */
+export function doubleArea(ring: Ring): bigint {
+  let sum = 0n;
+  const n = ring.length;
+  for (let i = 0; i < n; i += 2) {
+    const j = (i + 2) % n;
+    sum += BigInt(ring[i]!) * BigInt(ring[j + 1]!) - BigInt(ring[j]!) * BigInt(ring[i + 1]!);
+  }
+  return sum;
+}
+
+/** Twice the area of a shape in square nanometres, exact. */
+export function doubleShapeArea(shape: Shape): bigint {
+  return shape.holes.reduce((sum, hole) => sum + doubleArea(hole), doubleArea(shape.outline));
+}
+
+/** The smallest box round a ring. */
+export function boundsOf(ring: Ring): Box {
+  let left = Infinity;
+  let bottom = Infinity;
+  let right = -Infinity;
+  let top = -Infinity;
+  for (let i = 0; i < ring.length; i += 2) {
+    left = Math.min(left, ring[i]!);
+    right = Math.max(right, ring[i]!);
+    bottom = Math.min(bottom, ring[i + 1]!);
+    top = Math.max(top, ring[i + 1]!);
+  }
+  return { left, bottom, right, top };
+}

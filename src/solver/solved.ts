@@ -1,0 +1,144 @@
+import type { Nm } from "../measure/index.js";
+import type {
+  AcrossStart,
+  Edge,
+  Hole,
+  Lay,
+  Opening,
+  Plan,
+  Side,
+  UpStart,
+  Wall,
+} from "../model/index.js";
+import type { Box } from "./box.js";
+import type { Chain } from "./chain.js";
+import type { PieceTable } from "./piece-table.js";
+import type { Shape } from "./shape.js";
+
+/** What an opening takes from the tiled region: its rectangle grown by its joint, or its frame's. */
+export interface Takeaway {
+  readonly opening: Opening;
+  readonly box: Box;
+}
+
+/** A round hole in the region. */
+export interface RoundHole {
+  readonly hole: Hole;
+  /** Its bounds; the circle touches each side of them. */
+  readonly box: Box;
+}
+
+/** The part of a wall that is tiled. */
+export interface Region {
+  readonly left: Chain;
+  readonly right: Chain;
+  readonly bottom: Chain;
+  readonly top: Chain;
+  /** Where another wall's tile covers this one's end: what lies beyond is hidden. null when nothing is. */
+  readonly hiddenLeft: Chain | null;
+  readonly hiddenRight: Chain | null;
+  readonly takeaways: readonly Takeaway[];
+  readonly roundHoles: readonly RoundHole[];
+  /** The smallest box round the region, openings not taken away. */
+  readonly bounds: Box;
+}
+
+/** The grid that tiles are laid on. */
+export interface Lattice {
+  /** The left edge of one tile of course 1, and the bottom of course 1's tiles. */
+  readonly x: Nm;
+  readonly y: Nm;
+  readonly face: { readonly across: Nm; readonly up: Nm };
+  readonly joint: Nm;
+  /** Course n is shifted right by ((n - 1) mod q) x p/q of a module; 0/1 for a stack bond. */
+  readonly p: number;
+  readonly q: number;
+}
+
+export interface Course {
+  readonly number: number;
+  /** The bottom and top of the course's whole tiles. */
+  readonly bottom: Nm;
+  readonly top: Nm;
+}
+
+/** How good a layout is: compared in this order, smaller is better (the design's order). */
+export interface Score {
+  readonly slivers: number;
+  readonly underHalf: number;
+  /** How much the two ends differ: left against right, course by course, and bottom against top; nm. */
+  readonly imbalance: Nm;
+  /** Cut pieces, notched ones counted twice. */
+  readonly cuts: number;
+  /** Tiles that are begun. */
+  readonly tiles: number;
+  /** The joint over the lower end of its range. */
+  readonly jointOver: Nm;
+}
+
+/** One way to lay the wall, with its numbers. */
+export interface Option {
+  readonly across: AcrossStart;
+  readonly up: UpStart;
+  readonly joint: Nm;
+  readonly score: Score;
+}
+
+/** What the solver decided, out of what. */
+export interface Choice {
+  /** What was left to the solver. */
+  readonly left: readonly ("across" | "up" | "joint")[];
+  readonly chosen: Option;
+  /** The next best ones that really differ, best first. */
+  readonly others: readonly Option[];
+  /** How many starts and joints were weighed. */
+  readonly weighed: number;
+  /** The first measure on which the chosen one beats the next best, or null when nothing else differs. */
+  readonly decidedBy: keyof Score | null;
+}
+
+export interface SolvedLay {
+  readonly lay: Lay;
+  readonly joint: Nm;
+  readonly across: AcrossStart;
+  readonly up: UpStart;
+  readonly lattice: Lattice;
+  readonly courses: readonly Course[];
+  readonly pieces: PieceTable;
+  /** null when the plan states everything. */
+  readonly choice: Choice | null;
+}
+
+/** One length of trim as it is cut. */
+export interface TrimPiece {
+  readonly shape: Shape;
+  /** The ends that are mitred, in the side's own direction. */
+  readonly mitre: readonly ("left" | "right" | "bottom" | "top")[];
+  /** Whether it is the trim's full length, uncut. */
+  readonly whole: boolean;
+}
+
+/** The trim along one side of an opening, or along a free edge of the wall. */
+export interface TrimRun {
+  readonly along: { readonly opening: Opening } | { readonly edge: Edge };
+  readonly side: Side;
+  /** From left to right, or from the bottom up. */
+  readonly pieces: readonly TrimPiece[];
+  /** The joints between its pieces, same order. */
+  readonly joints: readonly Box[];
+}
+
+export interface SolvedWall {
+  readonly wall: Wall;
+  readonly region: Region;
+  /** None when the wall has no lay, or asks for too many pieces. */
+  readonly lays: readonly SolvedLay[];
+  readonly trims: readonly TrimRun[];
+  /** Set when the wall was left unlaid because the plan asks for more pieces than allowed. */
+  readonly refused: { readonly pieces: number; readonly most: number } | null;
+}
+
+export interface SolvedPlan {
+  readonly plan: Plan;
+  readonly walls: readonly SolvedWall[];
+}
