@@ -1,4 +1,3 @@
-import type { Nm } from "../measure/index.js";
 import type { Box } from "./box.js";
 import { boundsOf, doubleShapeArea, ringOf, type Shape } from "./shape.js";
 
