@@ -5,6 +5,9 @@ import type { Region } from "./solved.js";
 
 /** The visible width and height by which a piece is judged. */
 export interface Extent {
+  /** Where what is seen begins, at the narrow end. */
+  readonly left: Nm;
+  readonly bottom: Nm;
   readonly width: Nm;
   readonly height: Nm;
 }
@@ -22,5 +25,5 @@ export function visibleExtent(region: Region, piece: Box): Extent | null {
   const right = Math.min(r, rangeBetween(hiddenRight ?? region.right, b, t).low);
   const bottom = Math.max(b, rangeBetween(region.bottom, l, r).high);
   const top = Math.min(t, rangeBetween(region.top, l, r).low);
-  return { width: Math.max(0, right - left), height: Math.max(0, top - bottom) };
+  return { left, bottom, width: Math.max(0, right - left), height: Math.max(0, top - bottom) };
 }

@@ -1,6 +1,7 @@
 export type { Box } from "./box.js";
 export type { Chain } from "./chain.js";
 export type { Extent } from "./extent.js";
+export type { Judge } from "./judge.js";
 export type { Cut, PieceTable, Visible } from "./piece-table.js";
 export type { Ring, Shape } from "./shape.js";
 export type {
@@ -21,6 +22,7 @@ export type {
 export { grown, overlaps } from "./box.js";
 export { isStraight, rangeBetween, valueAt } from "./chain.js";
 export { visibleExtent } from "./extent.js";
+export { FAULT, judgeOf, judgePiece, tileLeftOf } from "./judge.js";
 export {
   CUTS,
   cutOf,
