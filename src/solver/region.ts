@@ -1,0 +1,100 @@
+import type { Nm } from "../measure/index.js";
+import type { Edge, Hole, Opening, Plan, Side, Wall } from "../model/index.js";
+import { grown, type Box } from "./box.js";
+import { moved, rangeBetween, type Chain } from "./chain.js";
+import type { Region, Takeaway } from "./solved.js";
+
+/** The tiled region of a wall whose lay has this joint; edges and openings are drawn in as designed. */
+export function regionOf(plan: Plan, wall: Wall, joint: Nm): Region {
+  const side = (name: Side, base: Nm) => bareSide(wall.edges[name], base);
+  const inset = (name: Side) => edgeInset(plan, wall.edges[name], joint);
+  const bareLeft = side("left", 0);
+  const bareRight = side("right", wall.size.across);
+  const bareBottom = side("bottom", 0);
+  const left = moved(bareLeft, inset("left"));
+  const right = moved(bareRight, -inset("right"));
+  const bottom = moved(bareBottom, inset("bottom"));
+  const top = moved(side("top", wall.size.up), -inset("top"));
+  const floor = Math.min(...bareBottom.value);
+  return {
+    left,
+    right,
+    bottom,
+    top,
+    hiddenLeft: hiddenSide(plan, wall.edges.left, bareLeft, 1),
+    hiddenRight: hiddenSide(plan, wall.edges.right, bareRight, -1),
+    takeaways: wall.openings.map((opening) => takeawayOf(opening, joint, floor)),
+    roundHoles: wall.holes.map((hole) => ({ hole, box: holeBox(hole) })),
+    bounds: boundsOfSides(wall, left, right, bottom, top),
+  };
+}
+
+/** What stands on the substrate of a wall: its tile and its bed; nothing where no tile is laid. */
+export function buildOf(plan: Plan, wallName: string): Nm {
+  const lay = plan.walls.find((wall) => wall.name === wallName)?.lay;
+  return lay ? lay.tile.thickness + plan.bed : 0;
+}
+
+/** The outer rectangle of an opening's frame, or null where it has none. A door's goes to the floor. */
+export function frameOuter(opening: Opening): Box | null {
+  if (!opening.frame) return null;
+  return grown(openingBox(opening), opening.frame.trim.face.across - opening.frame.inset);
+}
+
+/** The inner rectangle of an opening's frame, or null where it has none. */
+export function frameInner(opening: Opening): Box | null {
+  return opening.frame ? grown(openingBox(opening), -opening.frame.inset) : null;
+}
+
+export function openingBox({ at, size }: Opening): Box {
+  return { left: at.x, bottom: at.y, right: at.x + size.across, top: at.y + size.up };
+}
+
+function bareSide(edge: Edge, base: Nm): Chain {
+  if (edge.measured.length === 0) return { at: [0], value: [base] };
+  return {
+    at: edge.measured.map((reading) => reading.at),
+    value: edge.measured.map((reading) => base + reading.off),
+  };
+}
+
+/** How far the tile stays inside the bare wall's side. */
+function edgeInset(plan: Plan, edge: Edge, joint: Nm): Nm {
+  const { meets } = edge;
+  const width = edge.joint?.width ?? 0;
+  if (meets.kind === "free") return meets.trim ? meets.trim.face.across + joint : 0;
+  if (meets.kind === "corner" && meets.lap === "over") return buildOf(plan, meets.wall) + width;
+  return width;
+}
+
+/** Where the other wall's tile ends over this one's, seen from `inward` (1 rightwards, -1 leftwards). */
+function hiddenSide(plan: Plan, edge: Edge, bare: Chain, inward: 1 | -1): Chain | null {
+  const { meets } = edge;
+  if (meets.kind !== "corner" || meets.lap !== "under") return null;
+  const build = buildOf(plan, meets.wall);
+  return build > (edge.joint?.width ?? 0) ? moved(bare, inward * build) : null;
+}
+
+function takeawayOf(opening: Opening, joint: Nm, floor: Nm): Takeaway {
+  const outer = frameOuter(opening);
+  const box = outer ? grown(outer, joint) : grown(openingBox(opening), opening.movement ?? 0);
+  const down = opening.kind === "door" ? { ...box, bottom: Math.min(box.bottom, floor) } : box;
+  return { opening, box: down };
+}
+
+function holeBox({ at, across }: Hole): Box {
+  const left = at.x - Math.floor(across / 2);
+  const bottom = at.y - Math.floor(across / 2);
+  return { left, bottom, right: left + across, top: bottom + across };
+}
+
+function boundsOfSides(wall: Wall, left: Chain, right: Chain, bottom: Chain, top: Chain): Box {
+  const l = rangeBetween(left, 0, wall.size.up).low;
+  const r = rangeBetween(right, 0, wall.size.up).high;
+  return {
+    left: l,
+    right: r,
+    bottom: rangeBetween(bottom, l, r).low,
+    top: rangeBetween(top, l, r).high,
+  };
+}

@@ -1,0 +1,88 @@
+import { divideRounded, type Nm } from "../measure/index.js";
+import type { AcrossStart, Centre, Lay, UpStart, Wall } from "../model/index.js";
+import { rangeBetween } from "./chain.js";
+import type { Region } from "./solved.js";
+
+/** What a start is worked out from. */
+export interface Ground {
+  readonly wall: Wall;
+  readonly region: Region;
+  readonly lay: Lay;
+  readonly joint: Nm;
+}
+
+/** The left edge of one tile of course 1. */
+export function acrossOrigin(ground: Ground, start: AcrossStart): Nm {
+  const { region, joint } = ground;
+  const face = ground.lay.tile.face.across;
+  if (start.kind === "full-tile") {
+    return start.from === "left" ? region.bounds.left : region.bounds.right - face;
+  }
+  const centre = doubledCentre(ground.wall, start.centre);
+  if (start.kind === "tile") return divideRounded(centre - face, 2);
+  return divideRounded(centre - joint, 2) + joint;
+}
+
+/** The bottom of one course. */
+export function upOrigin(ground: Ground, start: UpStart): Nm {
+  const { region, joint } = ground;
+  const face = ground.lay.tile.face.up;
+  switch (start.kind) {
+    case "joint":
+      return start.y - Math.floor(joint / 2) + joint;
+    case "at-opening": {
+      const box = region.takeaways.find((t) => t.opening === start.opening)?.box;
+      if (!box) return region.bounds.bottom;
+      return start.relation === "over" ? box.top : box.bottom - face;
+    }
+    case "full-course":
+      return start.from === "bottom" ? lowestPoint(region) : highestPoint(region) - face;
+  }
+}
+
+/** Twice the middle of what a start is centred on, so that half a nanometre is not lost. */
+export function doubledCentre(wall: Wall, centre: Centre): Nm {
+  switch (centre.on) {
+    case "wall":
+      return wall.size.across;
+    case "opening":
+      return 2 * centre.opening.at.x + centre.opening.size.across;
+    case "place":
+      return 2 * centre.x;
+  }
+}
+
+/** The lowest point of the region; what a door takes from the bottom doesn't count. */
+export function lowestPoint(region: Region): Nm {
+  const { bottom, bounds } = region;
+  const runs = openRuns(region, (box) => box.bottom <= bounds.bottom && box.top > bounds.bottom);
+  const lows = runs.map(([from, to]) => rangeBetween(bottom, from, to).low);
+  return lows.length > 0 ? Math.min(...lows) : bounds.bottom;
+}
+
+/** The highest point of the region; what an opening takes from the top doesn't count. */
+export function highestPoint(region: Region): Nm {
+  const { top, bounds } = region;
+  const runs = openRuns(region, (box) => box.top >= bounds.top && box.bottom < bounds.top);
+  const highs = runs.map(([from, to]) => rangeBetween(top, from, to).high);
+  return highs.length > 0 ? Math.max(...highs) : bounds.top;
+}
+
+/** The stretches across the region that no takeaway of the named kind covers. */
+function openRuns(
+  region: Region,
+  covers: (box: Region["bounds"]) => boolean,
+): readonly (readonly [Nm, Nm])[] {
+  const boxes = region.takeaways
+    .map((takeaway) => takeaway.box)
+    .filter(covers)
+    .sort((a, b) => a.left - b.left);
+  const runs: [Nm, Nm][] = [];
+  let from = region.bounds.left;
+  for (const box of boxes) {
+    if (box.left > from) runs.push([from, Math.min(box.left, region.bounds.right)]);
+    from = Math.max(from, box.right);
+  }
+  if (from < region.bounds.right) runs.push([from, region.bounds.right]);
+  return runs;
+}
