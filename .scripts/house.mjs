@@ -1,0 +1,33 @@
+// The folders of src/, from the ground up. A folder imports only from those before it, through
+// their index.ts, and only the packages named with it. The linter holds both (import-direction.mjs).
+
+/** @type {readonly { name: string, packages: readonly string[] }[]} */
+export const FLOORS = [
+  { name: "measure", packages: [] },
+  { name: "model", packages: [] },
+  { name: "language", packages: ["chevrotain"] },
+  { name: "solver", packages: [] },
+  { name: "rules", packages: [] },
+  { name: "takeoff", packages: [] },
+  { name: "drawing", packages: ["@svgdotjs/svg.js", "svgdom"] },
+  { name: "sheets", packages: [] },
+  { name: "compare", packages: [] },
+  { name: "engine", packages: [] },
+  { name: "service", packages: [] },
+];
+
+/** The programs on top: each may use every floor, and none knows another. */
+export const ROOFS = ["cli", "server", "extension", "preview"];
+
+/** Whether `from` may import `to`; both are names of folders (or of files) straight under src/. */
+export function mayImport(from, to) {
+  const floor = FLOORS.findIndex((entry) => entry.name === to);
+  if (floor < 0) return false;
+  if (ROOFS.includes(from)) return true;
+  return floor < FLOORS.findIndex((entry) => entry.name === from);
+}
+
+/** The packages that a folder may import, or null where every one is allowed (the roofs). */
+export function packagesOf(folder) {
+  return FLOORS.find((entry) => entry.name === folder)?.packages ?? null;
+}
