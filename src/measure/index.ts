@@ -1,2 +1,2 @@
 export type { Nm, Unit } from "./nanometre.js";
-export { divideRounded, LONGEST, NM_PER, toMillimetres } from "./nanometre.js";
+export { divideRounded, LONGEST, NM_PER, scaleRounded, toMillimetres } from "./nanometre.js";

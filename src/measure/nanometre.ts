@@ -26,3 +26,14 @@ export function divideRounded(numerator: number, denominator: number): number {
   const quotient = numerator / denominator;
   return quotient < 0 ? -Math.round(-quotient) : Math.round(quotient);
 }
+
+/** `a x b / c` rounded once to the nearest whole number, halves away from zero; exact at any size. */
+export function scaleRounded(a: number, b: number, c: number): number {
+  const product = a * b;
+  if (Number.isSafeInteger(product)) return divideRounded(product, c);
+  const [n, d] = [BigInt(a) * BigInt(b), BigInt(c)];
+  const negative = n < 0n !== d < 0n;
+  const [top, bottom] = [n < 0n ? -n : n, d < 0n ? -d : d];
+  const rounded = Number((2n * top + bottom) / (2n * bottom));
+  return negative ? -rounded : rounded;
+}

@@ -1,4 +1,4 @@
-import { divideRounded, type Nm } from "../measure/index.js";
+import { scaleRounded, type Nm } from "../measure/index.js";
 
 /**
  * A side of the region as measured: for bottom and top, heights over places across; for left and
@@ -30,7 +30,7 @@ export function valueAt(chain: Chain, at: Nm): Nm {
   while (places[i]! < at) i++;
   const run = places[i]! - places[i - 1]!;
   const rise = value[i]! - value[i - 1]!;
-  return value[i - 1]! + divideRounded(rise * (at - places[i - 1]!), run);
+  return value[i - 1]! + scaleRounded(rise, at - places[i - 1]!, run);
 }
 
 /** The smallest and largest value between two places. */
