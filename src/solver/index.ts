@@ -22,6 +22,7 @@ export type {
 export { grown, overlaps } from "./box.js";
 export { isStraight, rangeBetween, valueAt } from "./chain.js";
 export { visibleExtent } from "./extent.js";
+export { courseBottom, courseShift, moduleAcross, moduleUp } from "./lattice.js";
 export { FAULT, judgeOf, judgePiece, tileLeftOf } from "./judge.js";
 export {
   CUTS,
@@ -33,4 +34,8 @@ export {
   visibleBounds,
   visibleShapes,
 } from "./piece-table.js";
+export { layPieces } from "./pieces.js";
+export { buildOf, frameInner, frameOuter, openingBox, regionOf } from "./region.js";
 export { boundsOf, doubleArea, doubleShapeArea, ringOf } from "./shape.js";
+export { MOST_PIECES, solve } from "./solve.js";
+export { acrossOrigin, doubledCentre, upOrigin } from "./start.js";

@@ -1,7 +1,8 @@
-import { divideRounded, type Nm } from "../measure/index.js";
+import type { Nm } from "../measure/index.js";
 import { halfLimit, type Lay, type Limits, sliverLimit } from "../model/index.js";
 import type { Chain } from "./chain.js";
 import { visibleExtent } from "./extent.js";
+import { courseShift, moduleAcross } from "./lattice.js";
 import type { Lattice, Region } from "./solved.js";
 
 /** What is wrong with a piece's size: any of these added together, 0 when nothing is. */
@@ -92,9 +93,8 @@ export function judgePiece(
 
 /** The left edge of the tile that a piece of a course is cut from. */
 export function tileLeftOf(lattice: Lattice, course: number, pieceLeft: Nm): Nm {
-  const module = lattice.face.across + lattice.joint;
-  const steps = (((course - 1) % lattice.q) + lattice.q) % lattice.q;
-  const first = lattice.x + divideRounded(steps * lattice.p * module, lattice.q);
+  const module = moduleAcross(lattice);
+  const first = lattice.x + courseShift(lattice, course);
   return first + Math.floor((pieceLeft - first) / module) * module;
 }
 

@@ -1,0 +1,54 @@
+import type { Box } from "../box.js";
+import type { Ring } from "../shape.js";
+
+/** Corners of the polygon that stands for a round hole; its area is 0.07 % under the circle's. */
+const CORNERS = 96;
+
+/** A circle that fills a square box, as an anticlockwise polygon inscribed in it, symmetric both ways. */
+export function circleRing(box: Box): Ring {
+  const quarter = CORNERS / 4;
+  const radius = (box.right - box.left) / 2;
+  const cx = (box.left + box.right) / 2;
+  const cy = (box.bottom + box.top) / 2;
+  const reach = Array.from({ length: quarter + 1 }, (_, i) => {
+    return radius * Math.sin((Math.PI / 2) * (i / quarter));
+  });
+  const ring: number[] = [];
+  for (let i = 0; i < CORNERS; i++) {
+    const step = i % quarter;
+    const sin = reach[step]!;
+    const cos = reach[quarter - step]!;
+    const [dx, dy] = turned(cos, sin, Math.floor(i / quarter));
+    ring.push(cx + roundAbout(dx, radius), cy + roundAbout(dy, radius));
+  }
+  return ring;
+}
+
+/** Keeps the corner on the same half-nanometre grid as the centre, rounding alike on either side. */
+function roundAbout(offset: number, radius: number): number {
+  const half = radius % 1;
+  return Math.sign(offset) * (Math.round(Math.abs(offset) - half) + half);
+}
+
+function turned(x: number, y: number, quarters: number): [number, number] {
+  switch (quarters) {
+    case 0:
+      return [x, y];
+    case 1:
+      return [-y, x];
+    case 2:
+      return [-x, -y];
+    default:
+      return [y, -x];
+  }
+}
+
+/** Whether a circle that fills a box shares more than a point with another box; exact. */
+export function circleMeets(circle: Box, box: Box): boolean {
+  const gap = (low: number, high: number, middle2: number) =>
+    Math.max(2 * low - middle2, middle2 - 2 * high, 0);
+  const dx = BigInt(gap(box.left, box.right, circle.left + circle.right));
+  const dy = BigInt(gap(box.bottom, box.top, circle.bottom + circle.top));
+  const diameter = BigInt(circle.right - circle.left);
+  return dx * dx + dy * dy < diameter * diameter;
+}

@@ -1,0 +1,137 @@
+import type { Box } from "./box.js";
+import { overlaps } from "./box.js";
+import { type Chain, rangeBetween, valueAt } from "./chain.js";
+import { circleMeets, circleRing } from "./clip/circle.js";
+import { subtract } from "./clip/subtract.js";
+import { boundsOf, ringOf, type Ring, type Shape } from "./shape.js";
+import type { Region } from "./solved.js";
+
+/** What of the region's inside may meet a tile: the takeaways and round holes near it. */
+export interface Obstacles {
+  readonly boxes: readonly Box[];
+  readonly circles: readonly Box[];
+}
+
+/** One connected part of a tile within the region; `outline` is null for a plain rectangle. */
+export interface TilePart {
+  readonly bounds: Box;
+  readonly shape: Shape | null;
+  /** Whether a round hole or a slope made its edge. */
+  readonly touched: "circle" | "slope" | null;
+}
+
+/** The parts of a tile that lie in the region, lowest and leftmost first. */
+export function cutTile(tile: Box, region: Region, obstacles: Obstacles): readonly TilePart[] {
+  const box = trimStraight(tile, region, obstacles.boxes);
+  if (!box) return [];
+  const slopes = slopeRings(box, region);
+  const boxes = obstacles.boxes.filter((obstacle) => overlaps(box, obstacle));
+  const circles = obstacles.circles.filter((circle) => circleMeets(circle, box));
+  if (slopes.length + boxes.length + circles.length === 0) {
+    return [{ bounds: box, shape: null, touched: null }];
+  }
+  const rings = [
+    ...slopes,
+    ...boxes.map((b) => ringOf(clampedTo(b, box))),
+    ...circles.map(circleRing),
+  ];
+  const touched = circles.length > 0 ? "circle" : slopes.length > 0 ? "slope" : null;
+  return subtract({ outline: ringOf(box), holes: [] }, rings).map((shape) =>
+    partOf(shape, touched),
+  );
+}
+
+function partOf(shape: Shape, touched: TilePart["touched"]): TilePart {
+  const bounds = boundsOf(shape.outline);
+  const plain = shape.holes.length === 0 && isBox(shape.outline);
+  return plain ? { bounds, shape: null, touched: null } : { bounds, shape, touched };
+}
+
+/**
+ * The tile drawn in by whatever cuts straight through it: level or upright sides, and openings that
+ * span it. null when nothing is left. What remains to be cut is a slope, a notch or a hole.
+ */
+function trimStraight(tile: Box, region: Region, boxes: readonly Box[]): Box | null {
+  let { left, bottom, right, top } = tile;
+  for (let trimmed = true; trimmed;) {
+    trimmed = false;
+    if (left >= right || bottom >= top) return null;
+    const l = rangeBetween(region.left, bottom, top);
+    const r = rangeBetween(region.right, bottom, top);
+    const b = rangeBetween(region.bottom, left, right);
+    const t = rangeBetween(region.top, left, right);
+    if (l.low >= right || r.high <= left || b.low >= top || t.high <= bottom) return null;
+    if (l.low === l.high && l.low > left) [left, trimmed] = [l.low, true];
+    if (r.low === r.high && r.low < right) [right, trimmed] = [r.low, true];
+    if (b.low === b.high && b.low > bottom) [bottom, trimmed] = [b.low, true];
+    if (t.low === t.high && t.low < top) [top, trimmed] = [t.low, true];
+    for (const box of boxes) {
+      if (!overlaps({ left, bottom, right, top }, box)) continue;
+      const spansUp = box.bottom <= bottom && box.top >= top;
+      const spansAcross = box.left <= left && box.right >= right;
+      if (spansUp && box.left <= left) [left, trimmed] = [box.right, true];
+      else if (spansUp && box.right >= right) [right, trimmed] = [box.left, true];
+      else if (spansAcross && box.bottom <= bottom) [bottom, trimmed] = [box.top, true];
+      else if (spansAcross && box.top >= top) [top, trimmed] = [box.bottom, true];
+      if (left >= right || bottom >= top) return null;
+    }
+  }
+  return { left, bottom, right, top };
+}
+
+/** What lies beyond each measured side that slopes across the box, as anticlockwise rings. */
+function slopeRings(box: Box, region: Region): Ring[] {
+  const { left: l, bottom: b, right: r, top: t } = box;
+  const rings: Ring[] = [];
+  if (rangeBetween(region.bottom, l, r).high > b) {
+    const line = pointsBetween(region.bottom, l, r);
+    const low = Math.min(b, ...line.map(([, y]) => y)) - 1;
+    rings.push([l, low, r, low, ...line.reverse().flat()]);
+  }
+  if (rangeBetween(region.top, l, r).low < t) {
+    const line = pointsBetween(region.top, l, r);
+    const high = Math.max(t, ...line.map(([, y]) => y)) + 1;
+    rings.push([...line.flat(), r, high, l, high]);
+  }
+  if (rangeBetween(region.left, b, t).high > l) rings.push(leftOf(region.left, box));
+  if (rangeBetween(region.right, b, t).low < r) rings.push(rightOf(region.right, box));
+  return rings;
+}
+
+/** What lies left of an upright chain, as far as the box reaches. */
+export function leftOf(chain: Chain, { left, bottom, top }: Box): Ring {
+  const line = pointsBetween(chain, bottom, top).map(([y, x]) => [x, y]);
+  const low = Math.min(left, ...line.map(([x]) => x!)) - 1;
+  return [...line.flat(), low, top, low, bottom];
+}
+
+/** What lies right of an upright chain, as far as the box reaches. */
+export function rightOf(chain: Chain, { right, bottom, top }: Box): Ring {
+  const line = pointsBetween(chain, bottom, top).map(([y, x]) => [x, y]);
+  const high = Math.max(right, ...line.map(([x]) => x!)) + 1;
+  return [...line.reverse().flat(), high, bottom, high, top];
+}
+
+/** The chain's points from one place to another, ends included: place and value. */
+function pointsBetween(chain: Chain, from: number, to: number): [number, number][] {
+  const points: [number, number][] = [[from, valueAt(chain, from)]];
+  chain.at.forEach((at, i) => {
+    if (at > from && at < to) points.push([at, chain.value[i]!]);
+  });
+  points.push([to, valueAt(chain, to)]);
+  return points;
+}
+
+/** The obstacle as far as it reaches into the box, and one nanometre past it. */
+function clampedTo(obstacle: Box, box: Box): Box {
+  return {
+    left: Math.max(obstacle.left, box.left - 1),
+    bottom: Math.max(obstacle.bottom, box.bottom - 1),
+    right: Math.min(obstacle.right, box.right + 1),
+    top: Math.min(obstacle.top, box.top + 1),
+  };
+}
+
+function isBox(ring: Ring): boolean {
+  return ring.length === 8 && ring[1] === ring[3] && ring[2] === ring[4] && ring[5] === ring[7];
+}

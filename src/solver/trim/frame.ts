@@ -1,0 +1,58 @@
+import type { Nm } from "../../measure/index.js";
+import type { Frame, Opening, Side } from "../../model/index.js";
+import type { Box } from "../box.js";
+import { rangeBetween } from "../chain.js";
+import { frameOuter } from "../region.js";
+import type { Region, TrimRun } from "../solved.js";
+import { layStrip, type Strip } from "./strip.js";
+
+/** The trim round an opening, side by side; none where it has no frame. A door's has no bottom. */
+export function layFrame(opening: Opening, region: Region, joint: Nm): readonly TrimRun[] {
+  const outer = frameOuter(opening);
+  if (!outer || !opening.frame) return [];
+  const isDoor = opening.kind === "door";
+  const box = isDoor ? { ...outer, bottom: floorUnder(outer, region) } : outer;
+  const sides: readonly Side[] = isDoor
+    ? ["left", "right", "top"]
+    : ["bottom", "left", "right", "top"];
+  return sides.map((side) => layStrip(stripOf(opening, opening.frame!, side, box, joint)));
+}
+
+function floorUnder(outer: Box, region: Region): Nm {
+  return rangeBetween(region.bottom, outer.left, outer.right).high;
+}
+
+function stripOf(opening: Opening, frame: Frame, side: Side, outer: Box, joint: Nm): Strip {
+  const width = frame.trim.face.across;
+  const isUpright = side === "left" || side === "right";
+  const hasSill = opening.kind !== "door";
+  const isMitred = frame.join === "mitre";
+  // Butted, the sill and the head run through and the jambs stand between them (common practice).
+  const back = isUpright && !isMitred ? width + joint : 0;
+  const start = hasSill ? back : 0;
+  const whole = isUpright ? outer.top - outer.bottom : outer.right - outer.left;
+  return {
+    along: { opening },
+    side,
+    length: whole - start - back,
+    width,
+    piece: frame.trim.face.along,
+    joint,
+    mitreStart: isMitred && (hasSill || !isUpright),
+    mitreEnd: isMitred,
+    place: placeOn(side, outer, start),
+  };
+}
+
+function placeOn(side: Side, box: Box, start: Nm): Strip["place"] {
+  switch (side) {
+    case "bottom":
+      return (along, inward) => [box.left + start + along, box.bottom + inward];
+    case "top":
+      return (along, inward) => [box.left + start + along, box.top - inward];
+    case "left":
+      return (along, inward) => [box.left + inward, box.bottom + start + along];
+    case "right":
+      return (along, inward) => [box.right - inward, box.bottom + start + along];
+  }
+}

@@ -1,0 +1,59 @@
+import type { Nm } from "../../measure/index.js";
+import type { Side, Wall } from "../../model/index.js";
+import { moved, valueAt } from "../chain.js";
+import type { Region, TrimRun } from "../solved.js";
+import { layStrip, type Strip } from "./strip.js";
+
+const SIDES = ["left", "right", "bottom", "top"] as const;
+
+/**
+ * The trim along the wall's free edges. Upright runs go through to a trimmed top or bottom; level
+ * ones stand between the courses' ends (common practice).
+ */
+export function layFreeEdges(wall: Wall, region: Region, joint: Nm): readonly TrimRun[] {
+  return SIDES.flatMap((side) => {
+    const strip = stripOf(wall, region, side, joint);
+    return strip ? [layStrip(strip)] : [];
+  });
+}
+
+function stripOf(wall: Wall, region: Region, side: Side, joint: Nm): Strip | null {
+  const edge = wall.edges[side];
+  if (edge.meets.kind !== "free" || !edge.meets.trim) return null;
+  const { face } = edge.meets.trim;
+  const inward = side === "left" || side === "bottom" ? 1 : -1;
+  // The region stands in from the bare side by the trim's width and one joint.
+  const outer = moved(region[side], -inward * (face.across + joint));
+  const isUpright = side === "left" || side === "right";
+  const { from, to } = isUpright ? uprightReach(wall, region, joint) : levelReach(region);
+  return {
+    along: { edge },
+    side,
+    length: to - from,
+    width: face.across,
+    piece: face.along,
+    joint,
+    mitreStart: false,
+    mitreEnd: false,
+    place: (along, inside) => {
+      const across = valueAt(outer, from + along) + inward * inside;
+      return isUpright ? [across, from + along] : [from + along, across];
+    },
+  };
+}
+
+function uprightReach(wall: Wall, { bounds }: Region, joint: Nm): { from: Nm; to: Nm } {
+  return {
+    from: bounds.bottom - trimOver(wall, "bottom", joint),
+    to: bounds.top + trimOver(wall, "top", joint),
+  };
+}
+
+function levelReach({ bounds }: Region): { from: Nm; to: Nm } {
+  return { from: bounds.left, to: bounds.right };
+}
+
+function trimOver(wall: Wall, side: Side, joint: Nm): Nm {
+  const { meets } = wall.edges[side];
+  return meets.kind === "free" && meets.trim ? meets.trim.face.across + joint : 0;
+}
