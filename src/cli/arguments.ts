@@ -1,0 +1,134 @@
+import { parseArgs, type ParseArgsConfig } from "node:util";
+import { Failure } from "./failure.js";
+import { nearest } from "./nearest.js";
+import type { CommandName, Request } from "./request.js";
+
+type Options = NonNullable<ParseArgsConfig["options"]>;
+
+const COMMON: Options = {
+  strict: { type: "boolean" },
+  root: { type: "string" },
+  help: { type: "boolean", short: "h" },
+};
+
+const COMMANDS: Readonly<Record<CommandName, Options>> = {
+  check: { ...COMMON, format: { type: "string" } },
+  solve: { ...COMMON, format: { type: "string" }, output: { type: "string", short: "o" } },
+  draw: { ...COMMON, output: { type: "string", short: "o" } },
+};
+
+/** What a value is called in messages. */
+const WANTED: Readonly<Record<string, string>> = {
+  format: "a format",
+  output: "a file to write",
+  root: "a folder",
+};
+
+/** Reads the words after `gaugelath`. Throws a Failure that says what was found and what is wanted. */
+export function readArguments(words: readonly string[]): Request {
+  const [first, ...rest] = words;
+  if (first === undefined || first === "--help" || first === "-h") return help(null);
+  if (first === "--version" || first === "-V") return { command: "version" };
+  if (first === "help") return help(rest[0] === undefined ? null : commandNamed(rest[0]));
+  const command = commandNamed(first);
+  const { values, places } = readOptions(command, rest);
+  if (values.help === true) return help(command);
+  const reading = { strict: values.strict === true, root: text(values.root) };
+  if (command === "check") {
+    if (places.length === 0) throw missing(command, "a plan to check (a file, a folder, or -)");
+    const format = oneOf(values.format, ["text", "json", "sarif"] as const);
+    return { command, places, format, ...reading };
+  }
+  const file = onlyPlace(command, places);
+  if (command === "solve") {
+    const format = oneOf(values.format, ["text", "json"] as const);
+    return { command, file, format, output: text(values.output), ...reading };
+  }
+  const output = text(values.output);
+  if (output === null) throw missing(command, "-o OUT.svg, the picture to write");
+  return { command, file, output, ...reading };
+}
+
+function help(about: CommandName | null): Request {
+  return { command: "help", about };
+}
+
+function commandNamed(word: string): CommandName {
+  if (Object.hasOwn(COMMANDS, word)) return word as CommandName;
+  if (word.startsWith("-")) {
+    throw new Failure(`unknown option ${word}`, "a command comes first: gaugelath --help");
+  }
+  const near = nearest(word, Object.keys(COMMANDS));
+  const hint = near ? `did you mean ${near}?` : "the commands are check, solve and draw";
+  throw new Failure(`unknown command ${JSON.stringify(word)}`, hint);
+}
+
+interface Given {
+  readonly values: Readonly<Record<string, string | true>>;
+  readonly places: readonly string[];
+}
+
+function readOptions(command: CommandName, words: readonly string[]): Given {
+  const options = COMMANDS[command];
+  const { tokens } = parseArgs({
+    args: [...words],
+    options,
+    strict: false,
+    tokens: true,
+  });
+  const values: Record<string, string | true> = {};
+  const places: string[] = [];
+  for (const token of tokens) {
+    if (token.kind === "positional") places.push(token.value);
+    if (token.kind !== "option") continue;
+    const option = options[token.name];
+    if (!option || !Object.hasOwn(options, token.name)) throw unknownOption(command, token.rawName);
+    if (option.type === "boolean") {
+      if (token.value !== undefined) throw new Failure(`${token.rawName} takes no value`);
+      values[token.name] = true;
+    } else {
+      if (!token.value) throw new Failure(`${token.rawName} wants ${WANTED[token.name]!} after it`);
+      if (values[token.name] !== undefined) throw new Failure(`${token.rawName} is given twice`);
+      values[token.name] = token.value;
+    }
+  }
+  return { values, places };
+}
+
+function unknownOption(command: CommandName, found: string): Failure {
+  const near = nearest(
+    found,
+    Object.keys(COMMANDS[command]).map((name) => `--${name}`),
+  );
+  const hint = near ? `did you mean ${near}?` : `its options: gaugelath ${command} --help`;
+  return new Failure(`${command} has no option ${found}`, hint);
+}
+
+function missing(command: CommandName, wanted: string): Failure {
+  return new Failure(`${command} wants ${wanted}`, `with examples: gaugelath ${command} --help`);
+}
+
+function onlyPlace(command: CommandName, places: readonly string[]): string {
+  const [file, second] = places;
+  if (file === undefined) throw missing(command, `a plan to ${command} (a file, or -)`);
+  if (second === undefined) return file;
+  throw new Failure(`${command} takes one plan; found ${JSON.stringify(second)} as well`);
+}
+
+function text(value: string | true | undefined): string | null {
+  return typeof value === "string" ? value : null;
+}
+
+/** The first of the formats is the default. */
+function oneOf<const T extends string>(
+  found: string | true | undefined,
+  formats: readonly [T, ...T[]],
+): T {
+  if (found === undefined) return formats[0];
+  const format = formats.find((name) => name === found);
+  if (format) return format;
+  throw new Failure(
+    `unknown format ${JSON.stringify(found)}`,
+    `the formats are ${formats.join(", ")}`,
+  );
+}

@@ -1,0 +1,16 @@
+import { drawHeadless } from "../drawing/index.js";
+import type { Host } from "./host.js";
+import { outputPath, runOnePlan, sayFindings } from "./one-plan.js";
+import type { DrawRequest } from "./request.js";
+import { writeWhole } from "./write-whole.js";
+
+/** `gaugelath draw`: the plan's picture, as SVG. Findings go to standard error. */
+export async function draw(request: DrawRequest, host: Host): Promise<number> {
+  const one = await runOnePlan(request, host);
+  const exit = sayFindings(one, request.strict, host);
+  const { output } = request;
+  const picture = [drawHeadless(one.outcome.scene())];
+  if (output === "-") await host.out(picture);
+  else writeWhole(outputPath(output, one, host), output, picture);
+  return exit;
+}

@@ -1,0 +1,38 @@
+import { readArguments } from "./arguments.js";
+import { check } from "./check.js";
+import { Failure } from "./failure.js";
+import { sayFailure } from "./failure-text.js";
+import { helpText } from "./help.js";
+import type { Host } from "./host.js";
+import type { Request } from "./request.js";
+import { EXIT } from "./tally.js";
+import { version } from "./version.js";
+
+/** Carries out what the words after `gaugelath` ask for, and gives the exit code. */
+export async function execute(words: readonly string[], host: Host): Promise<number> {
+  try {
+    return await carryOut(readArguments(words), host);
+  } catch (error) {
+    if (!(error instanceof Failure)) throw error;
+    sayFailure(error, host);
+    return EXIT.failed;
+  }
+}
+
+/** A command's own modules are loaded when it is asked for: `check` starts without the drawing. */
+async function carryOut(request: Request, host: Host): Promise<number> {
+  switch (request.command) {
+    case "help":
+      await host.out([helpText(request.about)]);
+      return EXIT.clean;
+    case "version":
+      await host.out([`gaugelath ${version}\n`]);
+      return EXIT.clean;
+    case "check":
+      return check(request, host);
+    case "solve":
+      return (await import("./solve.js")).solve(request, host);
+    case "draw":
+      return (await import("./draw.js")).draw(request, host);
+  }
+}

@@ -1,0 +1,89 @@
+import type { CommandName } from "./request.js";
+
+const GENERAL = `Gaugelath lays out tiled walls that are written as text (.tileplan).
+
+Usage: gaugelath COMMAND ...
+
+Commands:
+  check FILE...           tell what is wrong with plans
+  solve FILE              lay the tile: a short reading, or every piece as JSON
+  draw FILE -o OUT.svg    draw the walls with every piece
+
+Help: gaugelath COMMAND --help     Version: gaugelath --version
+
+Examples:
+  gaugelath check bath.tileplan
+  gaugelath draw bath.tileplan -o bath.svg
+  gaugelath solve bath.tileplan --format json
+
+Exits: 0 clean; 1 an error was found (with --strict: or a warning); 2 it could not run.
+`;
+
+const COMMON = `  --strict              count a warning as an error (exit 1)
+  --root FOLDER         the folder that \`use\` may not leave (else the nearest one upward
+                        with .git in it, or the working folder)
+  -h, --help            this help
+`;
+
+const COLOURS = `Colours are written on a terminal only; NO_COLOR=1 turns them off, FORCE_COLOR=1 on.
+`;
+
+const CHECK = `Tells what is wrong with plans: in the text, and in the layout by the rules of the trade.
+
+Usage: gaugelath check FILE... [--format text|json|sarif] [--strict] [--root FOLDER]
+
+FILE is a plan, a folder (every .tileplan in it and below it), or - for standard input.
+
+Options:
+  --format FORMAT       text (for people), json, or sarif (SARIF 2.1.0, for code hosts)
+${COMMON}
+Examples:
+  gaugelath check bath.tileplan
+  gaugelath check walls/ --strict
+  gaugelath check . --format sarif > findings.sarif
+  git show HEAD:bath.tileplan | gaugelath check -
+
+Exits: 0 clean; 1 an error was found (with --strict: or a warning); 2 a plan could not be read,
+or the words of the command could not be understood.
+${COLOURS}`;
+
+const SOLVE = `Lays the tile: what was chosen and why, or every piece with its outline.
+
+Usage: gaugelath solve FILE [--format text|json] [-o OUT] [--strict] [--root FOLDER]
+
+FILE is a plan, or - for standard input. What is wrong with it goes to standard error.
+
+Options:
+  --format FORMAT       text (a short reading) or json (the solved plan, lengths in mm)
+  -o, --output OUT      write to a file, whole or not at all, instead of standard output
+${COMMON}
+Examples:
+  gaugelath solve bath.tileplan
+  gaugelath solve bath.tileplan --format json -o bath.json
+
+Exits: as for check; 2 also where OUT could not be written.
+${COLOURS}`;
+
+const DRAW = `Draws the walls of a plan with every piece, its cuts, joints and dimensions, as SVG.
+
+Usage: gaugelath draw FILE -o OUT.svg [--strict] [--root FOLDER]
+
+FILE is a plan, or - for standard input. What is wrong with it goes to standard error, and what
+could be understood is drawn all the same.
+
+Options:
+  -o, --output OUT.svg  the picture, written whole or not at all; - for standard output
+${COMMON}
+Examples:
+  gaugelath draw bath.tileplan -o bath.svg
+  gaugelath draw - -o - < bath.tileplan > bath.svg
+
+Exits: as for check; 2 also where OUT.svg could not be written.
+${COLOURS}`;
+
+const ABOUT: Readonly<Record<CommandName, string>> = { check: CHECK, solve: SOLVE, draw: DRAW };
+
+/** The help of a command, or the general one. */
+export function helpText(about: CommandName | null): string {
+  return about === null ? GENERAL : ABOUT[about];
+}

@@ -1,0 +1,62 @@
+import { formatLength, type Unit } from "../measure/index.js";
+import type { Choice, SolvedLay, SolvedPlan, SolvedWall } from "../solver/index.js";
+import { layReading, type LayReading } from "./reading.js";
+import { measureWords, scoreWords } from "./score-words.js";
+import { acrossWords, upWords } from "./start-words.js";
+
+/** A solved plan in a few lines a wall, for people: counts, the smallest cut, what was chosen and why. */
+export function* readingText({ plan, walls }: SolvedPlan): Generator<string> {
+  if (plan.title) yield `${plan.title}\n`;
+  for (const wall of walls) yield* wallText(wall, plan.units);
+}
+
+function* wallText(solved: SolvedWall, units: Unit): Generator<string> {
+  const { name, title, size } = solved.wall;
+  const length = (nm: number): string => formatLength(nm, units);
+  yield `\nwall ${name}${title ? ` (${title})` : ""}: ${length(size.across)} x ${length(size.up)}\n`;
+  if (solved.refused) {
+    const { pieces, most } = solved.refused;
+    yield `  not laid: it asks for ${pieces} pieces, and the most is ${most}\n`;
+  } else if (solved.lays.length === 0) {
+    yield `  no tile is laid on it\n`;
+  }
+  for (const lay of solved.lays) {
+    yield `  ${countsText(layReading(solved, lay), units)}\n`;
+    yield* startText(lay, units);
+  }
+}
+
+function countsText({ courses, pieces, cuts, smallest }: LayReading, units: Unit): string {
+  const counts = `${counted(courses, "course")}, ${counted(pieces, "piece")}, ${counted(cuts, "cut")}`;
+  if (!smallest) return counts;
+  const size = [smallest.width, smallest.height].map((nm) => formatLength(nm, units)).join(" x ");
+  return `${counts}; smallest cut ${size} (${smallest.piece})`;
+}
+
+function* startText(solved: SolvedLay, units: Unit): Generator<string> {
+  const { choice } = solved;
+  const chosen = (part: "across" | "up" | "joint"): string =>
+    choice?.left.includes(part) ? "   # chosen" : "";
+  yield `  joint ${formatLength(solved.joint, units)}${chosen("joint")}\n`;
+  yield `  ${acrossWords(solved.across, units)}${chosen("across")}\n`;
+  yield `  ${upWords(solved.up, units)}${chosen("up")}\n`;
+  if (choice) yield* choiceText(choice, units);
+}
+
+function* choiceText(choice: Choice, units: Unit): Generator<string> {
+  const { weighed, decidedBy, chosen, others } = choice;
+  yield `  chosen out of ${weighed}: ${scoreWords(chosen.score, units)}\n`;
+  const [next] = others;
+  if (decidedBy && next) {
+    const words = [chosen, next].map(({ score }) => measureWords(decidedBy, score, units));
+    yield `  decided by: ${words.join(" against ")}\n`;
+  }
+  for (const { across, up, joint, score } of others) {
+    const start = [acrossWords(across, units), upWords(up, units)].join(", ");
+    yield `  or ${start}, joint ${formatLength(joint, units)}: ${scoreWords(score, units)}\n`;
+  }
+}
+
+function counted(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? "" : "s"}`;
+}

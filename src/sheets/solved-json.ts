@@ -1,0 +1,145 @@
+import { type Nm, toMillimetres } from "../measure/index.js";
+import type { Bond, Diagnostic } from "../model/index.js";
+import {
+  cutOf,
+  doublePieceArea,
+  doubleShapeArea,
+  pieceId,
+  pieceShape,
+  type Choice,
+  type Option,
+  type Ring,
+  type SolvedLay,
+  type SolvedPlan,
+  type SolvedWall,
+  type TrimRun,
+  visibleShapes,
+} from "../solver/index.js";
+import { squareMillimetres } from "./area.js";
+import { findingJson } from "./finding-json.js";
+import { acrossJson, upJson } from "./start-json.js";
+
+/** The number of the format; it goes up when a key changes its meaning or goes away. */
+const SCHEMA = 1;
+
+/**
+ * The solved plan as JSON text, part by part, so that a large one need never stand in memory whole.
+ * Lengths are millimetres, exact to the nanometre; areas are square millimetres, exact. One piece,
+ * course or finding a line. `shownPath` is how the host names a file to the reader.
+ */
+export function* solvedJson(
+  solved: SolvedPlan,
+  diagnostics: readonly Diagnostic[],
+  shownPath: (file: string) => string,
+): Generator<string> {
+  const { title, units } = solved.plan;
+  yield `{"schema":${SCHEMA},"plan":${JSON.stringify(title)},"units":${JSON.stringify(units)},\n`;
+  yield `"walls":[`;
+  yield* separated(solved.walls, wallJson);
+  yield `],\n"diagnostics":[`;
+  yield* separated(diagnostics, function* (found) {
+    yield JSON.stringify(findingJson(found, shownPath));
+  });
+  yield `]}\n`;
+}
+
+function* wallJson(solved: SolvedWall): Generator<string> {
+  const { wall, refused } = solved;
+  const size = JSON.stringify([mm(wall.size.across), mm(wall.size.up)]);
+  yield `{"name":${JSON.stringify(wall.name)},"title":${JSON.stringify(wall.title)},"size":${size},\n`;
+  yield `"refused":${JSON.stringify(refused)},\n"lays":[`;
+  yield* separated(solved.lays, (lay) => layJson(solved, lay));
+  yield `],\n"trims":[`;
+  yield* separated(solved.trims, function* (run) {
+    yield JSON.stringify(trimJson(run));
+  });
+  yield `]}`;
+}
+
+function* layJson(wall: SolvedWall, solved: SolvedLay): Generator<string> {
+  const { lay, joint, courses, choice } = solved;
+  yield `{"tile":${JSON.stringify(lay.tile.name)},"bond":${JSON.stringify(bondName(lay.bond))},`;
+  yield `"joint":${mm(joint)},\n`;
+  yield `"across":${JSON.stringify(acrossJson(wall, solved.across))},`;
+  yield `"up":${JSON.stringify(upJson(wall, solved, solved.up))},\n`;
+  yield `"choice":${JSON.stringify(choice && choiceJson(wall, solved, choice))},\n"courses":[`;
+  yield* separated(courses, function* ({ number, bottom, top }) {
+    yield JSON.stringify({ number, bottom: mm(bottom), top: mm(top) });
+  });
+  yield `],\n"pieces":[`;
+  yield* piecesJson(wall.wall.name, solved);
+  yield `]}`;
+}
+
+function* piecesJson(wall: string, { pieces }: SolvedLay): Generator<string> {
+  for (let i = 0; i < pieces.count; i++) {
+    const { outline, holes } = pieceShape(pieces, i);
+    const area = doublePieceArea(pieces, i);
+    const seen = pieces.visible.has(i)
+      ? visibleShapes(pieces, i).reduce((sum, shape) => sum + doubleShapeArea(shape), 0n)
+      : area;
+    yield (
+      `${i > 0 ? "," : ""}\n{"id":${JSON.stringify(pieceId(wall, pieces, i))},` +
+      `"course":${pieces.course[i]!},"column":${pieces.column[i]!},"cut":"${cutOf(pieces, i)}",` +
+      `"outline":${ringText(outline)},"holes":[${holes.map(ringText).join(",")}],` +
+      `"area":${squareMillimetres(area)},"hidden":${squareMillimetres(area - seen)}}`
+    );
+  }
+}
+
+/** What was left to the solver, what it chose, and the next best, each with its numbers. */
+function choiceJson(wall: SolvedWall, solved: SolvedLay, choice: Choice): object {
+  const option = ({ across, up, joint, score }: Option): object => ({
+    across: acrossJson(wall, across),
+    up: upJson(wall, { ...solved, joint }, up),
+    joint: mm(joint),
+    score: { ...score, imbalance: mm(score.imbalance), jointOver: mm(score.jointOver) },
+  });
+  const { left, weighed, decidedBy, chosen, others } = choice;
+  return { left, weighed, decidedBy, chosen: option(chosen), others: others.map(option) };
+}
+
+function trimJson({ along, side, pieces }: TrimRun): object {
+  return {
+    ...("opening" in along ? { opening: along.opening.name } : { edge: along.edge.side }),
+    side,
+    pieces: pieces.map(({ shape, mitre, whole }) => ({
+      outline: points(shape.outline),
+      mitre,
+      whole,
+    })),
+  };
+}
+
+function bondName(bond: Bond): string {
+  return bond.kind === "stack" ? "stack" : `running ${bond.p}/${bond.q}`;
+}
+
+function mm(nm: Nm): number {
+  return toMillimetres(nm);
+}
+
+function points(ring: Ring): readonly (readonly [number, number])[] {
+  const list: [number, number][] = [];
+  for (let i = 0; i < ring.length; i += 2) list.push([mm(ring[i]!), mm(ring[i + 1]!)]);
+  return list;
+}
+
+function ringText(ring: Ring): string {
+  let text = "";
+  for (let i = 0; i < ring.length; i += 2) {
+    text += `${i > 0 ? "," : ""}[${mm(ring[i]!)},${mm(ring[i + 1]!)}]`;
+  }
+  return `[${text}]`;
+}
+
+/** The parts of each item, with a comma and a new line between items. */
+function* separated<T>(
+  items: readonly T[],
+  parts: (item: T) => Iterable<string>,
+): Generator<string> {
+  for (const [i, item] of items.entries()) {
+    yield i > 0 ? ",\n" : "\n";
+    yield* parts(item);
+  }
+}

@@ -1,0 +1,29 @@
+import { divideRounded, toMillimetres } from "../measure/index.js";
+import type { AcrossStart, UpStart } from "../model/index.js";
+import { doubledCentre, type SolvedLay, type SolvedWall, upOrigin } from "../solver/index.js";
+
+/** Where course 1 starts: the middle of a tile or joint, or the edge of the tile at one end. */
+export interface AcrossJson {
+  readonly mode: "tile" | "joint" | "left" | "right";
+  readonly at: number;
+}
+
+/** Where the courses stand: the bottom of the course that is spoken of, or a joint's middle. */
+export interface UpJson {
+  readonly mode: "course" | "joint";
+  readonly at: number;
+}
+
+export function acrossJson({ wall, region }: SolvedWall, start: AcrossStart): AcrossJson {
+  if (start.kind === "full-tile") {
+    return { mode: start.from, at: toMillimetres(region.bounds[start.from]) };
+  }
+  const middle = divideRounded(doubledCentre(wall, start.centre), 2);
+  return { mode: start.kind, at: toMillimetres(middle) };
+}
+
+export function upJson({ wall, region }: SolvedWall, solved: SolvedLay, start: UpStart): UpJson {
+  if (start.kind === "joint") return { mode: "joint", at: toMillimetres(start.y) };
+  const ground = { wall, region, lay: solved.lay, joint: solved.joint };
+  return { mode: "course", at: toMillimetres(upOrigin(ground, start)) };
+}

@@ -1,0 +1,28 @@
+import { formatLength, type Unit } from "../measure/index.js";
+import type { AcrossStart, UpStart } from "../model/index.js";
+
+/** A start as the plan would state it: `across tile centred on wall`. */
+export function acrossWords(start: AcrossStart, units: Unit): string {
+  if (start.kind === "full-tile") return `across full tile from ${start.from}`;
+  const { centre } = start;
+  switch (centre.on) {
+    case "wall":
+      return `across ${start.kind} centred on wall`;
+    case "opening":
+      return `across ${start.kind} centred on ${centre.opening.name}`;
+    case "place":
+      return `across ${start.kind} centred at ${formatLength(centre.x, units)}`;
+  }
+}
+
+/** A start as the plan would state it: `up full course from bottom`. */
+export function upWords(start: UpStart, units: Unit): string {
+  switch (start.kind) {
+    case "full-course":
+      return `up full course from ${start.from}`;
+    case "at-opening":
+      return `up full course ${start.relation} ${start.opening.name}`;
+    case "joint":
+      return `up joint at ${formatLength(start.y, units)}`;
+  }
+}
