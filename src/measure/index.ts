@@ -1,2 +1,18 @@
+export type { Fraction } from "./fraction.js";
 export type { Nm, Unit } from "./nanometre.js";
+export type { LengthProblem, LengthReading, Quantity, QuantityReading } from "./read-length.js";
 export { divideRounded, LONGEST, NM_PER, scaleRounded, toMillimetres } from "./nanometre.js";
+export {
+  add,
+  divide,
+  fraction,
+  isUnwieldy,
+  multiply,
+  negate,
+  roundToWhole,
+  subtract,
+} from "./fraction.js";
+export { LENGTH_LITERAL, UNIT_WORDS } from "./literal.js";
+export { readLength, readQuantity, toNanometres } from "./read-length.js";
+export { formatLength } from "./format-length.js";
+export { exactLength } from "./exact-length.js";
