@@ -1,4 +1,4 @@
-import type { Nm } from "../measure/index.js";
+import { divideRounded, type Nm } from "../measure/index.js";
 import type { Edge, Hole, Opening, Plan, Side, Wall } from "../model/index.js";
 import { grown, type Box } from "./box.js";
 import { moved, rangeBetween, type Chain } from "./chain.js";
@@ -82,10 +82,9 @@ function takeawayOf(opening: Opening, joint: Nm, floor: Nm): Takeaway {
   return { opening, box: down };
 }
 
+/** The box that a hole fills; half its diameter is rounded once, so that its centre stays whole. */
 function holeBox({ at, across }: Hole): Box {
-  const left = at.x - Math.floor(across / 2);
-  const bottom = at.y - Math.floor(across / 2);
-  return { left, bottom, right: left + across, top: bottom + across };
+  return grown({ left: at.x, bottom: at.y, right: at.x, top: at.y }, divideRounded(across, 2));
 }
 
 function boundsOfSides(wall: Wall, left: Chain, right: Chain, bottom: Chain, top: Chain): Box {

@@ -1,10 +1,11 @@
+import { divideRounded } from "../../measure/index.js";
 import type { Box } from "../box.js";
 import type { Ring } from "../shape.js";
 
 /** Corners of the polygon that stands for a round hole; its area is 0.07 % under the circle's. */
 const CORNERS = 96;
 
-/** A circle that fills a square box, as an anticlockwise polygon inscribed in it, symmetric both ways. */
+/** A circle that fills a box of whole radius, as an anticlockwise polygon inscribed in it, symmetric both ways. */
 export function circleRing(box: Box): Ring {
   const quarter = CORNERS / 4;
   const radius = (box.right - box.left) / 2;
@@ -19,15 +20,9 @@ export function circleRing(box: Box): Ring {
     const sin = reach[step]!;
     const cos = reach[quarter - step]!;
     const [dx, dy] = turned(cos, sin, Math.floor(i / quarter));
-    ring.push(cx + roundAbout(dx, radius), cy + roundAbout(dy, radius));
+    ring.push(cx + divideRounded(dx, 1), cy + divideRounded(dy, 1));
   }
   return ring;
-}
-
-/** Keeps the corner on the same half-nanometre grid as the centre, rounding alike on either side. */
-function roundAbout(offset: number, radius: number): number {
-  const half = radius % 1;
-  return Math.sign(offset) * (Math.round(Math.abs(offset) - half) + half);
 }
 
 function turned(x: number, y: number, quarters: number): [number, number] {

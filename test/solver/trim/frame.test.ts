@@ -1,0 +1,94 @@
+import assert from "node:assert/strict";
+import type { Opening, Trim } from "../../../src/model/index.js";
+import { boundsOf, type Region } from "../../../src/solver/index.js";
+import { layFrame } from "../../../src/solver/trim/frame.js";
+
+const here = { line: 0, character: 0 };
+const range = { start: here, end: here };
+const origin = { file: "a", range, head: range };
+const trim: Trim = {
+  name: "nose",
+  title: "",
+  face: { along: 60, across: 20 },
+  thickness: 8,
+  origin,
+  allows: [],
+};
+const level = (value: number) => ({ at: [0], value: [value] });
+const region: Region = {
+  left: level(0),
+  right: level(600),
+  bottom: level(7),
+  top: level(900),
+  hiddenLeft: null,
+  hiddenRight: null,
+  takeaways: [],
+  roundHoles: [],
+  bounds: { left: 0, bottom: 7, right: 600, top: 900 },
+};
+
+function frame(join: "mitre" | "butt", kind: Opening["kind"] = "window") {
+  const opening: Opening = {
+    kind,
+    name: "sash",
+    at: { x: 200, y: 300 },
+    size: { across: 100, up: 150 },
+    frame: { trim, join, inset: 0, origin },
+    movement: 2,
+    origin,
+    allows: [],
+  };
+  const runs = layFrame(opening, region, 2);
+  return new Map(runs.map((run) => [run.side, run]));
+}
+
+describe("layFrame", () => {
+  it("lays four mitred sides round the opening, pieces centred, the joint true across the mitre", () => {
+    const bottom = frame("mitre").get("bottom")!;
+    // The run is 140 long: 60 + 2 x 2 leaves 38 at each end. The mitre stands back 2 / sqrt 2.
+    assert.deepEqual(
+      bottom.pieces.map((piece) => piece.shape.outline),
+      [
+        [181, 280, 218, 280, 218, 300, 201, 300],
+        [220, 280, 280, 280, 280, 300, 220, 300],
+        [282, 280, 319, 280, 299, 300, 282, 300],
+      ],
+    );
+    assert.deepEqual(
+      bottom.pieces.map((piece) => [piece.mitre, piece.whole]),
+      [
+        [["left"], false],
+        [[], true],
+        [["right"], false],
+      ],
+    );
+    assert.deepEqual(bottom.joints, [
+      { left: 218, bottom: 280, right: 220, top: 300 },
+      { left: 280, bottom: 280, right: 282, top: 300 },
+    ]);
+  });
+
+  it("turns every outline anticlockwise on every side", () => {
+    for (const run of frame("mitre").values()) {
+      for (const { shape } of run.pieces) {
+        assert.equal(shape.outline[1], boundsOf(shape.outline).bottom, run.side);
+      }
+    }
+  });
+
+  it("butts the jambs between a sill and a head that run through", () => {
+    const runs = frame("butt");
+    assert.equal(boundsOf(runs.get("bottom")!.pieces[0]!.shape.outline).left, 180);
+    assert.equal(boundsOf(runs.get("left")!.pieces[0]!.shape.outline).bottom, 302);
+    assert.equal(boundsOf(runs.get("left")!.pieces.at(-1)!.shape.outline).top, 448);
+    assert.deepEqual(runs.get("left")!.pieces[0]!.mitre, []);
+  });
+
+  it("runs a door's jambs to the floor and leaves out its sill", () => {
+    const runs = frame("mitre", "door");
+    assert.equal(runs.has("bottom"), false);
+    assert.equal(boundsOf(runs.get("left")!.pieces[0]!.shape.outline).bottom, 7);
+    assert.deepEqual(runs.get("left")!.pieces[0]!.mitre, []);
+    assert.deepEqual(runs.get("left")!.pieces.at(-1)!.mitre, ["top"]);
+  });
+});
