@@ -1,0 +1,3 @@
+export type { Finding, Rule, RuleEntry } from "./rule.js";
+export { check } from "./check.js";
+export { RULES } from "./table.js";

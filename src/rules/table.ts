@@ -1,0 +1,55 @@
+import { balanceUnequalEnds } from "./balance-unequal-ends.js";
+import { bondOffsetOverThird } from "./bond-offset-over-third.js";
+import { cutSliver } from "./cut-sliver.js";
+import { cutTaper } from "./cut-taper.js";
+import { cutThinLeg } from "./cut-thin-leg.js";
+import { cutUnderHalf } from "./cut-under-half.js";
+import { edgeBare } from "./edge-bare.js";
+import { holeNearEdge } from "./hole-near-edge.js";
+import { jointStacked } from "./joint-stacked.js";
+import { jointTooNarrow } from "./joint-too-narrow.js";
+import { jointTrimClash } from "./joint-trim-clash.js";
+import { movementMissing } from "./movement-missing.js";
+import { movementNarrow } from "./movement-narrow.js";
+import { openingOffJoint } from "./opening-off-joint.js";
+import type { Rule, RuleEntry } from "./rule.js";
+import { COMMON_PRACTICE } from "./trade.js";
+
+/** The rules of the trade. A new rule is a file and a line here. */
+export const TRADE_RULES: readonly Rule[] = [
+  cutSliver,
+  cutUnderHalf,
+  cutThinLeg,
+  cutTaper,
+  jointTooNarrow,
+  jointStacked,
+  jointTrimClash,
+  bondOffsetOverThird,
+  movementMissing,
+  movementNarrow,
+  balanceUnequalEnds,
+  holeNearEdge,
+  edgeBare,
+  openingOffJoint,
+];
+
+/** What is told of an `allow` whose code no rule has. */
+export const ALLOW_UNKNOWN: RuleEntry = {
+  code: "allow/unknown",
+  severity: "warning",
+  title: "an allow names no rule",
+  source: COMMON_PRACTICE,
+  limit: null,
+};
+
+/** What is told of an `allow` that silences nothing. */
+export const ALLOW_UNUSED: RuleEntry = {
+  code: "allow/unused",
+  severity: "information",
+  title: "an allow silences nothing",
+  source: COMMON_PRACTICE,
+  limit: null,
+};
+
+/** Every rule, for help, exports and the reference. */
+export const RULES: readonly RuleEntry[] = [...TRADE_RULES, ALLOW_UNKNOWN, ALLOW_UNUSED];

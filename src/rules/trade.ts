@@ -1,0 +1,90 @@
+import { NM_PER, type Nm } from "../measure/index.js";
+import type { LimitName, Limits } from "../model/index.js";
+
+/**
+ * The trade's figures that the rules hold a layout against, each beside its source. The limits of
+ * slivers and halves stand in the model, since the choice of a start needs them too.
+ */
+
+export const COMMON_PRACTICE = "common practice";
+
+const INCH = NM_PER.inch;
+
+export interface Ratio {
+  readonly p: number;
+  readonly q: number;
+}
+
+/** A third of the tile, and 1 in where it is 2 in or more. */
+export const SLIVER_SOURCE = COMMON_PRACTICE;
+
+export const HALF_SOURCE =
+  "ANSI A108.02 4.3.2, quoted in floortrendsmag.com/articles/100744 and fcimag.com/articles/95138";
+
+/** A joint is at least three times the lot's variation in face size, and never under 1/16 in. */
+export const JOINT = {
+  perVariation: 3,
+  least: INCH / 16,
+  source: "ANSI A108.02 4.3.8, quoted in tileletter.com/what-is-minimum-grout-joint",
+} as const;
+
+/** Tile whose offset side is over 15 in is offset by a third at most, without an approved mock-up. */
+export const OFFSET = {
+  sideOver: 15 * INCH,
+  most: { p: 1, q: 3 },
+  source: "ANSI A108.02 4.3.8.2, quoted in fcimag.com/articles/96103 and fcimag.com/articles/94659",
+} as const;
+
+/** A soft joint stands at every change of plane and at every dissimilar material. */
+export const MOVEMENT_WHERE =
+  'ANSI A108.02 4.4.1; TCNA EJ171, quoted in tileletter.com "critical importance of movement joints"';
+
+/** In glazed wall tile a soft joint is never under 1/8 in; at windows and pans setters leave 1/16 in too. */
+export const MOVEMENT_WIDTH = {
+  least: INCH / 8,
+  /** Common practice at a window, a door, a pan or a tub. */
+  leastBeside: INCH / 16,
+  source:
+    "TCNA EJ171; fcimag.com/articles/84636 and tileletter.com/expansion-joints-width-and-spacing; " +
+    "1/16 in at a window or a pan: common practice",
+} as const;
+
+/** Upright joints of adjacent courses closer than this part of a module read as one (common practice). */
+export const STACKED: Ratio = { p: 1, q: 4 };
+
+/** A frame's joint that is not in line with a field joint stays this clear of it (common practice). */
+export const TRIM_CLEAR: Nm = INCH / 2;
+
+/** The two ends of a course may differ by this much. */
+export const ENDS = {
+  most: INCH / 8,
+  source:
+    "ANSI A108.02 4.3.1 (centre and balance), quoted in floortrendsmag.com/articles/100744; " +
+    "1/8 in: common practice",
+} as const;
+
+/** The least tile between a round hole and the tile's edge (common practice). */
+export const HOLE_CLEAR: Nm = INCH / 2;
+
+/** A taper shows when the piece is narrow: 5 mm hides in 140 mm and shows in 20 mm. */
+export const TAPER = {
+  most: { p: 1, q: 10 },
+  source: 'en.allconstructions.com "Ceramic Tile Basics"; a tenth: common practice',
+} as const;
+
+/** The length that the plan states for a limit, or the trade's. */
+export function lengthLimit(limits: Limits, name: LimitName, byDefault: Nm): Nm {
+  const stated = limits[name];
+  return stated?.kind === "length" ? stated.nm : byDefault;
+}
+
+/** The ratio that the plan states for a limit, or the trade's. */
+export function ratioLimit(limits: Limits, name: LimitName, byDefault: Ratio): Ratio {
+  const stated = limits[name];
+  return stated?.kind === "ratio" ? stated : byDefault;
+}
+
+/** How far a bond sets adjacent courses apart, the shorter way round: 2/3 to the right is 1/3 to the left. */
+export function smallerOffset({ p, q }: Ratio): Ratio {
+  return { p: Math.min(p % q, q - (p % q)), q };
+}
