@@ -1,6 +1,6 @@
 import { parseArgs, type ParseArgsConfig } from "node:util";
 import { Failure } from "./failure.js";
-import { nearest } from "./nearest.js";
+import { nearest } from "../language/index.js";
 import type { CommandName, Request } from "./request.js";
 
 type Options = NonNullable<ParseArgsConfig["options"]>;

@@ -23,13 +23,10 @@ export function decode(file: string, bytes: Uint8Array): Decoded {
     throw new Failure("it is UTF-16 text", "save it as UTF-8");
   }
   if (bytes.includes(0)) throw new Failure("it is not a text (it holds zero bytes)");
-  try {
-    return { text: new TextDecoder("utf-8", { fatal: true }).decode(bytes), diagnostics: [] };
-  } catch {
-    const text = new TextDecoder("utf-8").decode(bytes);
-    const place = firstStrayByte(bytes);
-    return { text, diagnostics: [strayByte(file, text, bytes[place]!, text.indexOf("\ufffd"))] };
-  }
+  const text = new TextDecoder("utf-8").decode(bytes);
+  const mark = bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? 3 : 0;
+  const stray = strayByte(file, text, bytes.subarray(mark));
+  return { text, diagnostics: stray ? [stray] : [] };
 }
 
 function startsWith(bytes: Uint8Array, first: number, second: number): boolean {
@@ -40,32 +37,18 @@ function megabytes(bytes: number): string {
   return `${(bytes / (1024 * 1024)).toFixed(1)} MB`;
 }
 
-/** Where the first byte stands that is no UTF-8, found by halving. */
-function firstStrayByte(bytes: Uint8Array): number {
-  let sound = 0;
-  let stray = bytes.length;
-  while (stray - sound > 1) {
-    const middle = (sound + stray) >> 1;
-    if (isSoundStart(bytes.subarray(0, middle))) sound = middle;
-    else stray = middle;
-  }
-  return sound;
-}
-
-/** Whether the bytes are UTF-8 so far; a character that is cut off at the end doesn't count. */
-function isSoundStart(bytes: Uint8Array): boolean {
-  try {
-    new TextDecoder("utf-8", { fatal: true }).decode(bytes, { stream: true });
-    return true;
-  } catch {
-    return false;
-  }
-}
-
-function strayByte(file: string, text: string, byte: number, offset: number): Diagnostic {
-  const before = text.slice(0, offset).split(/\r\n|\r|\n/);
-  const start = { line: before.length - 1, character: before.at(-1)!.length };
-  const found = `0x${byte.toString(16).toUpperCase().padStart(2, "0")}`;
+/** The first byte that is no UTF-8: where the text, written back, differs from what was read. */
+function strayByte(file: string, text: string, bytes: Uint8Array): Diagnostic | null {
+  const written = new TextEncoder().encode(text);
+  if (Buffer.compare(written, bytes) === 0) return null;
+  let place = 0;
+  while (written[place] === bytes[place]) place++;
+  // U+FFFD was written there, and may begin as the stray bytes do.
+  while ((written[place]! & 0xc0) === 0x80) place--;
+  const before = new TextDecoder("utf-8", { ignoreBOM: true }).decode(written.subarray(0, place));
+  const lines = before.split(/\r\n|\r|\n/);
+  const start = { line: lines.length - 1, character: lines.at(-1)!.length };
+  const found = `0x${bytes[place]!.toString(16).toUpperCase().padStart(2, "0")}`;
   return {
     code: "text/encoding",
     severity: "error",

@@ -1,7 +1,7 @@
 import { readdirSync, realpathSync, statSync } from "node:fs";
 import path from "node:path";
 import { Failure, systemReason } from "./failure.js";
-import { slashed } from "./plan-files.js";
+import { slashed } from "./paths.js";
 
 /** What a place that was given holds: plans, or why it holds none. */
 export interface Found {

@@ -4,6 +4,7 @@ import type { Source } from "../language/index.js";
 import type { Diagnostic } from "../model/index.js";
 import { decode, LARGEST_FILE, type Decoded } from "./decode.js";
 import { Failure, systemReason } from "./failure.js";
+import { isInside, shownPath, slashed } from "./paths.js";
 
 /** The files that a run has read: the plans themselves, and what they use. */
 export class PlanFiles {
@@ -76,18 +77,6 @@ export class PlanFiles {
   }
 }
 
-/** A path as the language and the reports write it: forward slashes everywhere. */
-export function slashed(file: string): string {
-  return path.sep === "/" ? file : file.split(path.sep).join("/");
-}
-
-/** A path as a person reads it: from the working folder where it is inside, else whole. */
-export function shownPath(file: string, folder: string): string {
-  const relative = path.relative(folder, file);
-  const inside = relative !== "" && !relative.startsWith("..") && !path.isAbsolute(relative);
-  return slashed(inside ? relative : file);
-}
-
 /**
  * The folder that a plan's `use` may not leave: the nearest one upward that git keeps, else the
  * working folder where the plan is inside it, else the plan's own.
@@ -97,14 +86,13 @@ function rootOf(planFolder: string, workingFolder: string): string {
     if (existsSync(path.join(folder, ".git"))) return folder;
     if (folder === path.dirname(folder)) break;
   }
-  return path.relative(workingFolder, planFolder).startsWith("..") ? planFolder : workingFolder;
+  return isInside(planFolder, workingFolder) ? workingFolder : planFolder;
 }
 
 /** A used file, unless it can't be read or a link leads out of the root. */
 function readWithin(file: string, root: string): Decoded | null {
   try {
-    const real = path.relative(realpathSync(root), realpathSync(file));
-    if (real.startsWith("..") || path.isAbsolute(real)) return null;
+    if (!isInside(realpathSync(file), realpathSync(root))) return null;
     return decode(file, readBytes(file));
   } catch {
     return null;

@@ -3,6 +3,7 @@ import { pathToFileURL } from "node:url";
 import type { Log, Location, ReportingDescriptor, Result } from "sarif";
 import type { Diagnostic, Severity, SourceRange } from "../model/index.js";
 import { RULES } from "../rules/index.js";
+import { isInside } from "./paths.js";
 import { version } from "./version.js";
 
 const SCHEMA =
@@ -96,7 +97,6 @@ function locationOf(uri: string, { start, end }: SourceRange): Location {
 }
 
 function uriFor(file: string, folder: string): string {
-  const relative = path.relative(folder, file);
-  if (relative.startsWith("..") || path.isAbsolute(relative)) return pathToFileURL(file).href;
-  return relative.split(path.sep).map(encodeURIComponent).join("/");
+  if (!isInside(file, folder)) return pathToFileURL(file).href;
+  return path.relative(folder, file).split(path.sep).map(encodeURIComponent).join("/");
 }

@@ -1,7 +1,7 @@
 import { readingText, solvedJson } from "../sheets/index.js";
 import type { Host } from "./host.js";
 import { outputPath, type OnePlan, runOnePlan, sayFindings } from "./one-plan.js";
-import { shownPath } from "./plan-files.js";
+import { shownPath } from "./paths.js";
 import type { SolveRequest } from "./request.js";
 import { writeWhole } from "./write-whole.js";
 

@@ -1,7 +1,8 @@
 import path from "node:path";
 import { Failure } from "./failure.js";
 import type { Host } from "./host.js";
-import { type PlanFiles, slashed } from "./plan-files.js";
+import { slashed } from "./paths.js";
+import type { PlanFiles } from "./plan-files.js";
 
 /** What a plan from standard input is called. */
 export const INPUT_NAME = "<stdin>";

@@ -1,4 +1,4 @@
-import { formatLength, type Unit } from "../measure/index.js";
+import { exactLength, type Unit } from "../measure/index.js";
 import type { AcrossStart, UpStart } from "../model/index.js";
 
 /** A start as the plan would state it: `across tile centred on wall`. */
@@ -11,7 +11,7 @@ export function acrossWords(start: AcrossStart, units: Unit): string {
     case "opening":
       return `across ${start.kind} centred on ${centre.opening.name}`;
     case "place":
-      return `across ${start.kind} centred at ${formatLength(centre.x, units)}`;
+      return `across ${start.kind} centred at ${exactLength(centre.x, units)}`;
   }
 }
 
@@ -23,6 +23,6 @@ export function upWords(start: UpStart, units: Unit): string {
     case "at-opening":
       return `up full course ${start.relation} ${start.opening.name}`;
     case "joint":
-      return `up joint at ${formatLength(start.y, units)}`;
+      return `up joint at ${exactLength(start.y, units)}`;
   }
 }
