@@ -1,9 +1,10 @@
 import type { Box } from "./box.js";
 import { overlaps } from "./box.js";
-import { type Chain, rangeBetween, valueAt } from "./chain.js";
+import { rangeBetween } from "./chain.js";
 import { circleMeets, circleRing } from "./clip/circle.js";
 import { subtract } from "./clip/subtract.js";
 import { boundsOf, ringOf, type Ring, type Shape } from "./shape.js";
+import { beyond, scribed, slopesAcross } from "./slope.js";
 import type { Region } from "./solved.js";
 
 /** What of the region's inside may meet a tile: the takeaways and round holes near it. */
@@ -24,15 +25,19 @@ export interface TilePart {
 export function cutTile(tile: Box, region: Region, obstacles: Obstacles): readonly TilePart[] {
   const box = trimStraight(tile, region, obstacles.boxes);
   if (!box) return [];
-  const slopes = slopeRings(box, region);
+  const slopes = slopesAcross(box, region);
   const boxes = obstacles.boxes.filter((obstacle) => overlaps(box, obstacle));
   const circles = obstacles.circles.filter((circle) => circleMeets(circle, box));
   if (slopes.length + boxes.length + circles.length === 0) {
     return [{ bounds: box, shape: null, touched: null }];
   }
+  if (boxes.length + circles.length === 0 && slopes.length === 1) {
+    const outline = scribed(box, slopes[0]!);
+    if (outline) return [partOf({ outline, holes: [] }, "slope")];
+  }
   const rings = [
-    ...slopes,
-    ...boxes.map((b) => ringOf(clampedTo(b, box))),
+    ...slopes.map((slope) => beyond(box, slope)),
+    ...boxes.map((obstacle) => ringOf(clampedTo(obstacle, box))),
     ...circles.map(circleRing),
   ];
   const touched = circles.length > 0 ? "circle" : slopes.length > 0 ? "slope" : null;
@@ -77,49 +82,6 @@ function trimStraight(tile: Box, region: Region, boxes: readonly Box[]): Box | n
     }
   }
   return { left, bottom, right, top };
-}
-
-/** What lies beyond each measured side that slopes across the box, as anticlockwise rings. */
-function slopeRings(box: Box, region: Region): Ring[] {
-  const { left: l, bottom: b, right: r, top: t } = box;
-  const rings: Ring[] = [];
-  if (rangeBetween(region.bottom, l, r).high > b) {
-    const line = pointsBetween(region.bottom, l, r);
-    const low = Math.min(b, ...line.map(([, y]) => y)) - 1;
-    rings.push([l, low, r, low, ...line.reverse().flat()]);
-  }
-  if (rangeBetween(region.top, l, r).low < t) {
-    const line = pointsBetween(region.top, l, r);
-    const high = Math.max(t, ...line.map(([, y]) => y)) + 1;
-    rings.push([...line.flat(), r, high, l, high]);
-  }
-  if (rangeBetween(region.left, b, t).high > l) rings.push(leftOf(region.left, box));
-  if (rangeBetween(region.right, b, t).low < r) rings.push(rightOf(region.right, box));
-  return rings;
-}
-
-/** What lies left of an upright chain, as far as the box reaches. */
-export function leftOf(chain: Chain, { left, bottom, top }: Box): Ring {
-  const line = pointsBetween(chain, bottom, top).map(([y, x]) => [x, y]);
-  const low = Math.min(left, ...line.map(([x]) => x!)) - 1;
-  return [...line.flat(), low, top, low, bottom];
-}
-
-/** What lies right of an upright chain, as far as the box reaches. */
-export function rightOf(chain: Chain, { right, bottom, top }: Box): Ring {
-  const line = pointsBetween(chain, bottom, top).map(([y, x]) => [x, y]);
-  const high = Math.max(right, ...line.map(([x]) => x!)) + 1;
-  return [...line.reverse().flat(), high, bottom, high, top];
-}
-
-/** The chain's points from one place to another, ends included: place and value. */
-function pointsBetween(chain: Chain, from: number, to: number): [number, number][] {
-  const points: [number, number][] = [[from, valueAt(chain, from)]];
-  chain.at.forEach((at, i) => {
-    if (at > from && at < to) points.push([at, chain.value[i]!]);
-  });
-  points.push([to, valueAt(chain, to)]);
-  return points;
 }
 
 /** The obstacle as far as it reaches into the box, and one nanometre past it. */

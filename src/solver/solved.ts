@@ -134,7 +134,10 @@ export interface SolvedWall {
   /** None when the wall has no lay, or asks for too many pieces. */
   readonly lays: readonly SolvedLay[];
   readonly trims: readonly TrimRun[];
-  /** Set when the wall was left unlaid because the plan asks for more pieces than allowed. */
+  /**
+   * Set when the wall was left unlaid because the plan asks for more pieces, or more scribed ones,
+   * than allowed.
+   */
   readonly refused: { readonly pieces: number; readonly most: number } | null;
 }
 

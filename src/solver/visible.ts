@@ -1,9 +1,10 @@
 import type { Box } from "./box.js";
 import { rangeBetween } from "./chain.js";
 import { subtract } from "./clip/subtract.js";
-import { leftOf, rightOf, type TilePart } from "./cut-tile.js";
+import type { TilePart } from "./cut-tile.js";
 import type { Visible } from "./piece-table.js";
 import { ringOf } from "./shape.js";
+import { beyond, uprightSlope } from "./slope.js";
 import type { Region } from "./solved.js";
 
 /** What is seen of a part where other walls' tile covers it, or null when all of it is. */
@@ -23,8 +24,10 @@ export function visibleOf(part: TilePart, region: Region): Visible | null {
   }
   const shape = part.shape ?? { outline: ringOf(part.bounds), holes: [] };
   const covers = [];
-  if (hiddenLeft && to.high > l) covers.push(leftOf(hiddenLeft, part.bounds));
-  if (hiddenRight && from.low < r) covers.push(rightOf(hiddenRight, part.bounds));
+  if (hiddenLeft && to.high > l)
+    covers.push(beyond(part.bounds, uprightSlope("left", hiddenLeft, part.bounds)));
+  if (hiddenRight && from.low < r)
+    covers.push(beyond(part.bounds, uprightSlope("right", hiddenRight, part.bounds)));
   return { shapes: subtract(shape, covers) };
 }
 
