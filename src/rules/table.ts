@@ -14,6 +14,7 @@ import { movementNarrow } from "./movement-narrow.js";
 import { openingOffJoint } from "./opening-off-joint.js";
 import type { Rule, RuleEntry } from "./rule.js";
 import { COMMON_PRACTICE } from "./trade.js";
+import { wallTooLarge } from "./wall-too-large.js";
 
 /** The rules of the trade. A new rule is a file and a line here. */
 export const TRADE_RULES: readonly Rule[] = [
@@ -31,6 +32,7 @@ export const TRADE_RULES: readonly Rule[] = [
   holeNearEdge,
   edgeBare,
   openingOffJoint,
+  wallTooLarge,
 ];
 
 /** What is told of an `allow` whose code no rule has. */
