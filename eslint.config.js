@@ -14,6 +14,8 @@ export default tseslint.config(
       // `!` there, and each says "within bounds".
       "@typescript-eslint/no-non-null-assertion": "off",
       "@typescript-eslint/restrict-template-expressions": ["error", { allowNumber: true }],
+      // A property is left out of an object by naming it beside the rest.
+      "@typescript-eslint/no-unused-vars": ["error", { ignoreRestSiblings: true }],
       "@typescript-eslint/no-confusing-void-expression": ["error", { ignoreArrowShorthand: true }],
     },
   },

@@ -19,6 +19,9 @@ export const FLOORS = [
 /** The programs on top: each may use every floor, and none knows another. */
 export const ROOFS = ["cli", "server", "extension", "preview"];
 
+/** What programs say to each other: the only files of a roof that another roof may import. */
+export const CONTRACTS = ["server/protocol.js", "preview/messages.js"];
+
 /** Whether `from` may import `to`; both are names of folders (or of files) straight under src/. */
 export function mayImport(from, to) {
   const floor = FLOORS.findIndex((entry) => entry.name === to);

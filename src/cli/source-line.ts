@@ -70,8 +70,11 @@ function shown(text: string, column: number): { text: string; width: number } {
 /** Control characters as their signs (U+2400 on), and those that turn the direction of text by name. */
 export function harmless(text: string): string {
   return text
-    .replace(/[\u0000-\u001f]/g, (c) => String.fromCharCode(0x2400 + c.charCodeAt(0)))
-    .replace(/[\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/g, named);
+    .replace(/\p{Cc}/gu, (found) => {
+      const code = found.charCodeAt(0);
+      return code < 0x20 ? String.fromCharCode(0x2400 + code) : named(found);
+    })
+    .replace(/[\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/g, named);
 }
 
 function named(character: string): string {
