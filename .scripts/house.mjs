@@ -19,6 +19,9 @@ export const FLOORS = [
 /** The programs on top: each may use every floor, and none knows another. */
 export const ROOFS = ["cli", "server", "extension", "preview"];
 
+/** A second face of a folder: what only programs without a page may load. */
+export const FACES = ["drawing/headless.js"];
+
 /** What programs say to each other: the only files of a roof that another roof may import. */
 export const CONTRACTS = ["server/protocol.js", "preview/messages.js"];
 

@@ -2,7 +2,7 @@
 // its index.ts alone. It sees every way to import: import, export from, import(), import types.
 import { builtinModules } from "node:module";
 import path from "node:path";
-import { CONTRACTS, FLOORS, mayImport, packagesOf, ROOFS } from "./house.mjs";
+import { CONTRACTS, FACES, FLOORS, mayImport, packagesOf, ROOFS } from "./house.mjs";
 
 const KNOWN = [...FLOORS.map((floor) => floor.name), ...ROOFS];
 
@@ -23,7 +23,7 @@ export function faultOf(file, specifier) {
   if (to === from) return null;
   if (CONTRACTS.includes(target) && ROOFS.includes(from)) return null;
   if (!mayImport(from, to)) return { messageId: "upward", data: { from, to } };
-  const face = target === `${to}/index.js` || target === `${to}.js`;
+  const face = target === `${to}/index.js` || target === `${to}.js` || FACES.includes(target);
   return face ? null : { messageId: "face", data: { to } };
 }
 

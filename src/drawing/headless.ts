@@ -1,0 +1,19 @@
+import { registerWindow, SVG } from "@svgdotjs/svg.js";
+import { createSVGWindow } from "svgdom";
+import type { Scene } from "./scene.js";
+import { draw } from "./svg/draw.js";
+
+/**
+ * A scene as the text of an SVG file, drawn where there is no page. One element a line, so that a
+ * small change of a plan is a small diff of its picture. Only this file knows svgdom: a webview
+ * brings its own page.
+ */
+export function drawHeadless(scene: Scene): string {
+  const window = createSVGWindow();
+  registerWindow(window, window.document);
+  const root = SVG(window.document.documentElement as unknown as SVGSVGElement);
+  draw(scene, root);
+  // Texts and attributes have their "<" escaped, so "><" is always the end of one tag and the
+  // beginning of the next.
+  return `${root.svg().replace(/></g, ">\n<")}\n`;
+}

@@ -1,0 +1,116 @@
+import type { Edge, Side } from "../../model/index.js";
+import type { Box, Region, SolvedWall, Takeaway } from "../../solver/index.js";
+import { grown, ringOf } from "../../solver/index.js";
+import { pictureRing } from "../picture.js";
+import type { Band, Hidden, Points } from "../scene.js";
+import { bareSides, movedOut, outlineOf, ringBetween, runsOf, type Sides } from "./sides.js";
+
+const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
+
+/** The outline of the bare wall. */
+export function bareOutline(solved: SolvedWall): Points {
+  return pictureRing(outlineOf(runsOf(bareSides(solved.wall))));
+}
+
+/**
+ * What shows between and round the pieces. The grout is the whole region: pieces are laid over it,
+ * so that each joint is seen in its true width. Soft joints are bands of their own.
+ */
+export function groundBands(solved: SolvedWall): Band[] {
+  if (solved.lays.length === 0) return [];
+  const { region, wall } = solved;
+  const grout: Band = {
+    kind: "grout",
+    part: "field",
+    rings: [pictureRing(outlineOf(runsOf(region)))],
+  };
+  return [
+    grout,
+    ...edgeBands(region, wall.edges, bareSides(wall)),
+    ...region.takeaways.flatMap(openingBand),
+  ];
+}
+
+/** The strips that other walls' tile covers. */
+export function hiddenStrips({ wall, region }: SolvedWall): Hidden[] {
+  const bare = bareSides(wall);
+  const strips: Hidden[] = [];
+  for (const side of ["left", "right"] as const) {
+    const limit = side === "left" ? region.hiddenLeft : region.hiddenRight;
+    if (!limit) continue;
+    const seen = runsOf({ ...bare, [side]: limit })[side];
+    strips.push({
+      side,
+      ring: pictureRing(ringBetween(runsOf(bare)[side], seen)),
+      limit: pictureRing(seen),
+    });
+  }
+  return strips;
+}
+
+function edgeBands(region: Region, edges: Readonly<Record<Side, Edge>>, bare: Sides): Band[] {
+  const widths = {
+    left: edges.left.joint?.width ?? 0,
+    right: edges.right.joint?.width ?? 0,
+    bottom: edges.bottom.joint?.width ?? 0,
+    top: edges.top.joint?.width ?? 0,
+  };
+  const inner = runsOf(region);
+  const middle = runsOf(movedOut(region, widths));
+  const outer = runsOf(bare);
+  return SIDES.flatMap((side): Band[] => {
+    const { meets, joint } = edges[side];
+    // Behind a free edge's trim the ground is grout up to the end of the wall.
+    if (meets.kind === "free") return meets.trim ? [band("grout", side, inner, outer)] : [];
+    const bands: Band[] = [];
+    if (joint && joint.width > 0) {
+      bands.push(band(joint.kind === "movement" ? "soft" : "grout", side, inner, middle));
+    }
+    if (meets.kind === "corner" && meets.lap === "over") {
+      bands.push(band("build", side, middle, outer));
+    }
+    return bands;
+  });
+}
+
+function band(
+  kind: Band["kind"],
+  side: Side,
+  inner: ReturnType<typeof runsOf>,
+  outer: ReturnType<typeof runsOf>,
+): Band {
+  return { kind, part: side, rings: [pictureRing(ringBetween(outer[side], inner[side]))] };
+}
+
+/**
+ * The soft joint round an opening. Without a frame it lies between the opening and the tile; with
+ * one, the frame's tile reaches the opening, and the joint is the bead between it and what fills it.
+ */
+function openingBand({ opening, box }: Takeaway): Band[] {
+  const width = opening.movement ?? 0;
+  if (width === 0) return [];
+  const inner = openingBox(opening, box);
+  const [outside, inside] = opening.frame
+    ? [grown(inner, -opening.frame.inset), grown(inner, -opening.frame.inset - width)]
+    : [box, inner];
+  if (inside.left >= inside.right || inside.bottom >= inside.top) return [];
+  const cut = opening.kind === "door" ? { ...inside, bottom: outside.bottom } : inside;
+  return [
+    {
+      kind: "soft",
+      part: `opening-${opening.name}`,
+      rings: [pictureRing(ringOf(outside)), pictureRing(ringOf(cut))],
+    },
+  ];
+}
+
+/** The opening itself; a door's goes as far down as what it takes from the region. */
+export function openingBox(opening: Takeaway["opening"], takeaway: Box): Box {
+  const { at, size } = opening;
+  return {
+    left: at.x,
+    bottom: opening.kind === "door" ? Math.min(at.y, takeaway.bottom) : at.y,
+    right: at.x + size.across,
+    top: at.y + size.up,
+  };
+}

@@ -1,0 +1,101 @@
+import type { SolvedWall } from "../../solver/index.js";
+import { boxWithin, lineHeight, makeLabel } from "../labels.js";
+import { across, down, pictureBox, rounded } from "../picture.js";
+import { plainText } from "../plain-text.js";
+import type { HoleScene, Label, OpeningScene, PictureBox } from "../scene.js";
+import { textWidth } from "../text-metrics.js";
+import { openingBox } from "./ground.js";
+import type { Setting } from "./setting.js";
+
+export function openingScenes({ region }: SolvedWall): OpeningScene[] {
+  return region.takeaways.map(({ opening, box }) => ({
+    kind: opening.kind,
+    name: opening.name,
+    box: pictureBox(openingBox(opening, box)),
+  }));
+}
+
+export function holeScenes({ region }: SolvedWall): HoleScene[] {
+  return region.roundHoles.map(({ hole }) => ({
+    name: hole.name,
+    middle: { x: across(hole.at.x), y: down(hole.at.y) },
+    radius: rounded(hole.across / 2e6),
+  }));
+}
+
+/** A name that has to be shown, and where it may stand inside what it names. */
+export interface NamedThing {
+  /** From the fullest wording to the shortest; each is its lines. */
+  readonly wordings: readonly (readonly string[])[];
+  readonly inside: PictureBox | null;
+  readonly around: PictureBox;
+}
+
+export function namedThings(solved: SolvedWall, setting: Setting): NamedThing[] {
+  const { length } = setting;
+  const openings = solved.region.takeaways.map(({ opening, box }): NamedThing => {
+    const { size, kind } = opening;
+    const name = `${kind} ${plainText(opening.name)}`;
+    const measure = `${length(size.across)} × ${length(size.up)}`;
+    const inside = pictureBox(openingBox(opening, box));
+    return {
+      wordings: [[name, measure], [`${name}, ${measure}`], [name]],
+      inside,
+      around: inside,
+    };
+  });
+  const holes = solved.region.roundHoles.map(({ hole, box }): NamedThing => {
+    const name = `hole ${plainText(hole.name)}`;
+    return {
+      wordings: [[name, `${length(hole.across)} across`], [name]],
+      inside: null,
+      around: pictureBox(box),
+    };
+  });
+  return [...openings, ...holes];
+}
+
+/** The lines of a wording, stacked round a middle. */
+export function stackedLabels(
+  lines: readonly string[],
+  middle: { x: number; y: number },
+  size: number,
+): Label[] {
+  const step = lineHeight(size);
+  return lines.map((text, i) =>
+    makeLabel({
+      text,
+      role: "name",
+      x: middle.x,
+      y: middle.y + (i - (lines.length - 1) / 2) * step,
+      size: i === 0 ? size : size * 0.92,
+      bold: i === 0,
+    }),
+  );
+}
+
+/** The first wording that fits inside the thing, as labels; null when none does. */
+export function labelsInside(thing: NamedThing, size: number): Label[] | null {
+  const { inside } = thing;
+  if (!inside) return null;
+  const room = {
+    left: inside.left + size / 2,
+    right: inside.right - size / 2,
+    top: inside.top + size / 4,
+    bottom: inside.bottom - size / 4,
+  };
+  const middle = { x: (inside.left + inside.right) / 2, y: (inside.top + inside.bottom) / 2 };
+  for (const lines of thing.wordings) {
+    const labels = stackedLabels(lines, middle, size);
+    if (labels.every((label) => boxWithin(label.box, room))) return labels;
+  }
+  return null;
+}
+
+/** The room that a wording takes, in a column. */
+export function wordingSize(lines: readonly string[], size: number): { w: number; h: number } {
+  return {
+    w: Math.max(...lines.map((line) => textWidth(line, size, "bold"))),
+    h: lines.length * lineHeight(size),
+  };
+}

@@ -1,0 +1,102 @@
+import type { Nm } from "../../measure/index.js";
+import type { Edge, Side, Wall } from "../../model/index.js";
+import { valueAt, type Chain, type Ring } from "../../solver/index.js";
+
+/** The four sides of a wall or of its tiled region. */
+export type Sides = Readonly<Record<Side, Chain>>;
+
+/** Points along each side: bottom and top from the left, left and right from the bottom. */
+export type SideRuns = Readonly<Record<Side, Ring>>;
+
+/** The sides of the bare wall, bent by its site readings. */
+export function bareSides(wall: Wall): Sides {
+  return {
+    left: bareSide(wall.edges.left, 0),
+    right: bareSide(wall.edges.right, wall.size.across),
+    bottom: bareSide(wall.edges.bottom, 0),
+    top: bareSide(wall.edges.top, wall.size.up),
+  };
+}
+
+/** The sides, each moved outwards by its own width. */
+export function movedOut(sides: Sides, by: Readonly<Record<Side, Nm>>): Sides {
+  return {
+    left: moved(sides.left, -by.left),
+    right: moved(sides.right, by.right),
+    bottom: moved(sides.bottom, -by.bottom),
+    top: moved(sides.top, by.top),
+  };
+}
+
+export function runsOf(sides: Sides): SideRuns {
+  const lowLeft = cornerOf(sides.left, sides.bottom);
+  const lowRight = cornerOf(sides.right, sides.bottom);
+  const highLeft = cornerOf(sides.left, sides.top);
+  const highRight = cornerOf(sides.right, sides.top);
+  return {
+    bottom: runAcross(sides.bottom, lowLeft, lowRight),
+    top: runAcross(sides.top, highLeft, highRight),
+    left: runUp(sides.left, lowLeft, highLeft),
+    right: runUp(sides.right, lowRight, highRight),
+  };
+}
+
+/** The ring that the four runs enclose, anticlockwise. */
+export function outlineOf(runs: SideRuns): Ring {
+  return [
+    ...runs.bottom.slice(0, -2),
+    ...runs.right.slice(0, -2),
+    ...reversed(runs.top).slice(0, -2),
+    ...reversed(runs.left).slice(0, -2),
+  ];
+}
+
+/** The ring between two runs of one direction. */
+export function ringBetween(one: Ring, other: Ring): Ring {
+  return [...one, ...reversed(other)];
+}
+
+function bareSide(edge: Edge, base: Nm): Chain {
+  if (edge.measured.length === 0) return { at: [0], value: [base] };
+  return {
+    at: edge.measured.map((reading) => reading.at),
+    value: edge.measured.map((reading) => base + reading.off),
+  };
+}
+
+function moved(chain: Chain, by: Nm): Chain {
+  return by === 0 ? chain : { at: chain.at, value: chain.value.map((v) => v + by) };
+}
+
+/** Sides are nearly upright and nearly level, so a few turns find where they meet. */
+const TURNS = 12;
+
+function cornerOf(upright: Chain, level: Chain): readonly [Nm, Nm] {
+  let y = level.value[0]!;
+  let x = upright.value[0]!;
+  for (let turn = 0; turn < TURNS; turn++) {
+    x = valueAt(upright, y);
+    y = valueAt(level, x);
+  }
+  return [x, y];
+}
+
+function runAcross(chain: Chain, from: readonly [Nm, Nm], to: readonly [Nm, Nm]): Ring {
+  const between = chain.at.flatMap((x, i) =>
+    x > from[0] && x < to[0] ? [x, chain.value[i]!] : [],
+  );
+  return [...from, ...between, ...to];
+}
+
+function runUp(chain: Chain, from: readonly [Nm, Nm], to: readonly [Nm, Nm]): Ring {
+  const between = chain.at.flatMap((y, i) =>
+    y > from[1] && y < to[1] ? [chain.value[i]!, y] : [],
+  );
+  return [...from, ...between, ...to];
+}
+
+function reversed(ring: Ring): Ring {
+  const turned: number[] = [];
+  for (let i = ring.length - 2; i >= 0; i -= 2) turned.push(ring[i]!, ring[i + 1]!);
+  return turned;
+}

@@ -1,0 +1,105 @@
+import type { AcrossStart, Centre, Edge, Side, UpStart, Wall } from "../../model/index.js";
+import type { SolvedLay, SolvedWall } from "../../solver/index.js";
+import { plainText } from "../plain-text.js";
+import type { Setting } from "./setting.js";
+
+/** The title of a wall, or its name where it has none. */
+export function wallTitle(wall: Wall): string {
+  return plainText(wall.title) || plainText(wall.name);
+}
+
+/** What a side meets and by which joint, such as "ceiling, soft joint 1/8". */
+export function edgeWords(edge: Edge, setting: Setting): string {
+  const meeting = meetingWords(edge, setting);
+  const { joint } = edge;
+  if (!joint || joint.width === 0) return meeting;
+  const kind = joint.kind === "movement" ? "soft joint" : "grout joint";
+  return `${meeting}, ${kind} ${setting.length(joint.width)}`;
+}
+
+function meetingWords({ meets }: Edge, setting: Setting): string {
+  switch (meets.kind) {
+    case "free":
+      return meets.trim ? `free edge, trim ${plainText(meets.trim.name)}` : "free edge";
+    case "corner": {
+      const other = setting.plan.walls.find((wall) => wall.name === meets.wall);
+      const title = other ? wallTitle(other) : plainText(meets.wall);
+      return meets.lap === "under"
+        ? `corner: ${title} covers this edge`
+        : `corner: covers the edge of ${title}`;
+    }
+    default:
+      return meets.kind === "wall" ? "another wall" : meets.kind;
+  }
+}
+
+/** What the wall is laid with, one fact a line. */
+export function layWords(solved: SolvedWall, setting: Setting): string[] {
+  const { refused, lays } = solved;
+  if (refused) {
+    return [`Not laid: asks for ${refused.pieces} pieces; at most ${refused.most} are drawn.`];
+  }
+  if (lays.length === 0) return ["Nothing is laid on this wall."];
+  return lays.flatMap((lay) => [tileWords(lay, setting), startWords(lay, setting)]);
+}
+
+function tileWords({ lay, joint }: SolvedLay, { length }: Setting): string {
+  const { tile, bond } = lay;
+  const face = `${length(tile.face.across)} × ${length(tile.face.up)}`;
+  const bonding = bond.kind === "stack" ? "stack bond" : `running bond ${bond.p}/${bond.q}`;
+  return `${plainText(tile.title) || plainText(tile.name)} (face ${face}), ${bonding}, joint ${length(joint)}`;
+}
+
+function startWords({ lay, across, up }: SolvedLay, setting: Setting): string {
+  const chosen = (left: boolean) => (left ? " (chosen)" : "");
+  return (
+    `Across: ${acrossWords(across, setting)}${chosen(lay.across === null)}. ` +
+    `Up: ${upWords(up, setting)}${chosen(lay.up === null)}.`
+  );
+}
+
+function acrossWords(start: AcrossStart, setting: Setting): string {
+  if (start.kind === "full-tile") return `full tile from the ${start.from}`;
+  return `${start.kind} centred ${centreWords(start.centre, setting)}`;
+}
+
+function centreWords(centre: Centre, { length }: Setting): string {
+  switch (centre.on) {
+    case "wall":
+      return "on the wall";
+    case "opening":
+      return `on ${plainText(centre.opening.name)}`;
+    case "place":
+      return `at ${length(centre.x)}`;
+  }
+}
+
+function upWords(start: UpStart, { length }: Setting): string {
+  switch (start.kind) {
+    case "full-course":
+      return `full course from the ${start.from}`;
+    case "at-opening":
+      return `full course ${start.relation} ${plainText(start.opening.name)}`;
+    case "joint":
+      return `joint at ${length(start.y)}`;
+  }
+}
+
+/** One sentence on a wall, for those who hear the picture. */
+export function wallSentence(solved: SolvedWall, setting: Setting): string {
+  const { wall } = solved;
+  const { length } = setting;
+  const size = `${length(wall.size.across)} across, ${length(wall.size.up)} up`;
+  const laid = solved.lays.map(
+    (lay) => `${plural(lay.courses.length, "course")}, ${plural(lay.pieces.count, "piece")}`,
+  );
+  const openings = wall.openings.map((opening) => `${opening.kind} ${plainText(opening.name)}`);
+  const holes = wall.holes.map((hole) => `hole ${plainText(hole.name)}`);
+  return `${[size, ...laid, ...openings, ...holes].join("; ")}.`;
+}
+
+export function plural(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? "" : "s"}`;
+}
+
+export const SIDES_IN_WORDS: readonly Side[] = ["left", "right", "top", "bottom"];

@@ -1,0 +1,110 @@
+import type { Dom } from "@svgdotjs/svg.js";
+import { idPart } from "../plain-text.js";
+import type { OpeningScene, WallScene } from "../scene.js";
+import { fillAndStroke, fillOf, strokeOf } from "../theme.js";
+import { rounded } from "../picture.js";
+import { dashes } from "./draw-ground.js";
+import { hatchFill } from "./patterns.js";
+import { add, boxPath, linePath, ringPath } from "./pen.js";
+
+/** Frames and edge trims; the line round each piece shows the mitres, whose joint is closed. */
+export function drawTrims(into: Dom, wall: WallScene, em: number): void {
+  if (wall.trims.length === 0) return;
+  const style = { ...fillAndStroke("trim", "trim-line"), "stroke-width": 0.035 * em };
+  const group = add(into, "g", { ...style, "stroke-linejoin": "round" });
+  for (const { part, pieces, cut } of wall.trims) {
+    const id = `gl-${idPart(wall.name)}-trim-${idPart(part)}`;
+    if (pieces.length > 0) add(group, "path", { id, d: pieces.map(ringPath).join("") });
+    if (cut.length > 0) {
+      add(group, "path", {
+        id: `${id}-cut`,
+        fill: hatchFill("trim"),
+        class: "gl-stroke-trim-line",
+        d: cut.map(ringPath).join(""),
+      });
+    }
+  }
+}
+
+/** Openings: each kind has a sign of its own besides its name. */
+export function drawOpenings(into: Dom, wall: WallScene, em: number): void {
+  for (const opening of wall.openings) {
+    const group = add(into, "g", { id: `gl-${idPart(wall.name)}-opening-${idPart(opening.name)}` });
+    add(group, "path", { ...fillOf(opening.kind), d: boxPath(opening.box) });
+    drawSign(group, opening, em);
+    add(group, "path", {
+      ...strokeOf("ink"),
+      "stroke-width": 0.06 * em,
+      d: boxPath(opening.box),
+    });
+  }
+}
+
+function drawSign(group: Dom, opening: OpeningScene, em: number): void {
+  const { left, right, top, bottom } = opening.box;
+  const size = Math.min(right - left, bottom - top);
+  if (opening.kind === "window") drawWindowSign(group, opening, Math.min(0.45 * em, size / 8), em);
+  if (opening.kind === "niche") {
+    // A recess lit from above left: its head and left side are in shade.
+    const deep = rounded(Math.min(0.5 * em, size / 6));
+    const ring = [left, bottom, left, top, right, top];
+    const inner = [right - deep, top + deep, left + deep, top + deep, left + deep, bottom - deep];
+    add(group, "path", {
+      ...fillOf("muted"),
+      "fill-opacity": 0.35,
+      d: ringPath([...ring, ...inner].map(rounded)),
+    });
+  }
+  if (opening.kind === "door") {
+    const middle = rounded((top + bottom) / 2);
+    add(group, "path", {
+      ...strokeOf("muted"),
+      "stroke-width": 0.05 * em,
+      "stroke-dasharray": dashes([0.5, 0.3], em),
+      d: linePath([left, top, right, middle, left, bottom]),
+    });
+  }
+}
+
+/** A sash inside the opening, with two glints in its upper corner. */
+function drawWindowSign(group: Dom, { box }: OpeningScene, inset: number, em: number): void {
+  const sash = {
+    left: rounded(box.left + inset),
+    right: rounded(box.right - inset),
+    top: rounded(box.top + inset),
+    bottom: rounded(box.bottom - inset),
+  };
+  const glint = Math.min(2 * em, (sash.right - sash.left) / 3, (sash.bottom - sash.top) / 3);
+  const at = (share: number) => {
+    const reach = glint * share;
+    const from = [sash.right - 0.3 * em - reach, sash.top + 0.3 * em];
+    return linePath([...from, sash.right - 0.3 * em, sash.top + 0.3 * em + reach].map(rounded));
+  };
+  add(group, "path", {
+    ...strokeOf("muted"),
+    "stroke-width": 0.04 * em,
+    d: `${boxPath(sash)}${at(0.6)}${at(1)}`,
+  });
+}
+
+/** Round holes, with a cross at the middle. */
+export function drawHoles(into: Dom, wall: WallScene, em: number): void {
+  for (const { name, middle, radius } of wall.holes) {
+    const group = add(into, "g", { id: `gl-${idPart(wall.name)}-hole-${idPart(name)}` });
+    add(group, "circle", {
+      ...fillAndStroke("paper", "ink"),
+      "stroke-width": 0.07 * em,
+      cx: middle.x,
+      cy: middle.y,
+      r: radius,
+    });
+    const arm = radius + 0.3 * em;
+    const { x, y } = middle;
+    const cross = [linePath([x - arm, y, x + arm, y]), linePath([x, y - arm, x, y + arm])];
+    add(group, "path", {
+      ...strokeOf("ink"),
+      "stroke-width": 0.03 * em,
+      d: cross.join("").replace(/-?\d+\.\d+/g, (n) => String(rounded(Number(n)))),
+    });
+  }
+}

@@ -1,0 +1,106 @@
+/** One colour of the picture, in each way that the picture can be seen. */
+export interface Tone {
+  readonly light: string;
+  readonly dark: string;
+  /** More contrast, and paper: black and white. */
+  readonly plain: string;
+  /** Where the reader's system names the colours (CSS system colours). */
+  readonly forced: string;
+}
+
+/**
+ * The picture's palette. A host overrides a tone by the custom property `--gaugelath-NAME`. No tone
+ * carries a meaning alone: hatches, weights, dashes and shapes say the same.
+ */
+export const TONES = {
+  paper: { light: "#f7f3ea", dark: "#1e2023", plain: "#ffffff", forced: "Canvas" },
+  ink: { light: "#2d2a26", dark: "#ebe6da", plain: "#000000", forced: "CanvasText" },
+  muted: { light: "#6b645a", dark: "#aba596", plain: "#222222", forced: "CanvasText" },
+  hairline: { light: "#b7ad9c", dark: "#5d5a53", plain: "#777777", forced: "GrayText" },
+  substrate: { light: "#e7dfcf", dark: "#2a2c30", plain: "#ffffff", forced: "Canvas" },
+  grout: { light: "#8f8575", dark: "#121316", plain: "#6f6f6f", forced: "CanvasText" },
+  soft: { light: "#1f7a80", dark: "#5cc4c4", plain: "#000000", forced: "LinkText" },
+  build: { light: "#cdbfa6", dark: "#57503f", plain: "#dddddd", forced: "Canvas" },
+  tile: { light: "#fffdf8", dark: "#43474d", plain: "#ffffff", forced: "Canvas" },
+  cut: { light: "#f0f0e4", dark: "#464d4a", plain: "#ffffff", forced: "Canvas" },
+  "cut-hatch": { light: "#a3a88c", dark: "#7e8d82", plain: "#8a8a8a", forced: "CanvasText" },
+  notch: { light: "#e4ecef", dark: "#3d4c57", plain: "#ffffff", forced: "Canvas" },
+  "notch-hatch": { light: "#6d8c9c", dark: "#8db1c6", plain: "#333333", forced: "CanvasText" },
+  scribe: { light: "#f6ead2", dark: "#544b39", plain: "#ffffff", forced: "Canvas" },
+  "scribe-hatch": { light: "#a8803c", dark: "#d3b06f", plain: "#333333", forced: "CanvasText" },
+  hole: { light: "#ece5f0", dark: "#4a4257", plain: "#ffffff", forced: "Canvas" },
+  "hole-hatch": { light: "#8a71a0", dark: "#b9a1d0", plain: "#333333", forced: "CanvasText" },
+  sliver: { light: "#f5d6cb", dark: "#5f352c", plain: "#ffffff", forced: "Canvas" },
+  "sliver-hatch": { light: "#a63d24", dark: "#f09a80", plain: "#000000", forced: "CanvasText" },
+  trim: { light: "#f1e4c9", dark: "#595140", plain: "#f0f0f0", forced: "Canvas" },
+  "trim-line": { light: "#8c7748", dark: "#c2ad7a", plain: "#000000", forced: "CanvasText" },
+  window: { light: "#dbe7ea", dark: "#28363c", plain: "#ffffff", forced: "Canvas" },
+  niche: { light: "#d9cfbd", dark: "#33302a", plain: "#e4e4e4", forced: "Canvas" },
+  door: { light: "#efe8da", dark: "#26282b", plain: "#ffffff", forced: "Canvas" },
+  level: { light: "#1f5f99", dark: "#7fbdf0", plain: "#000000", forced: "CanvasText" },
+  centre: { light: "#7a4a86", dark: "#cf9fdc", plain: "#000000", forced: "CanvasText" },
+  error: { light: "#a8201a", dark: "#ff8f84", plain: "#000000", forced: "CanvasText" },
+  warning: { light: "#7d5200", dark: "#ffc861", plain: "#000000", forced: "CanvasText" },
+  information: { light: "#2a5a86", dark: "#93c2ee", plain: "#000000", forced: "CanvasText" },
+} as const satisfies Record<string, Tone>;
+
+export type ToneName = keyof typeof TONES;
+
+const NAMES = Object.keys(TONES) as ToneName[];
+
+/** Fonts that are found nearly everywhere; texts are measured for the widest of them. */
+export const FONTS = "DejaVu Sans, Helvetica, Arial, sans-serif";
+
+/**
+ * The picture's style sheet. Every rule stands in an at-rule: a rasteriser that knows no custom
+ * properties passes over those and keeps the light colours, which stand as attributes too.
+ */
+export function styleSheet(): string {
+  const uses = NAMES.flatMap((name) => [
+    `.gl-fill-${name}{fill:var(--gaugelath-${name},var(--gl-${name}))}`,
+    `.gl-stroke-${name}{stroke:var(--gaugelath-${name},var(--gl-${name}))}`,
+  ]);
+  return [
+    "",
+    atRule("@media all", [tonesAs("light"), ...uses]),
+    atRule("@media (prefers-color-scheme:dark)", [tonesAs("dark")]),
+    atRule("@media (prefers-contrast:more)", [tonesAs("plain")]),
+    atRule("@media print", [tonesAs("plain")]),
+    atRule("@media (forced-colors:active)", [
+      tonesAs("forced"),
+      ".gaugelath{forced-color-adjust:none}",
+    ]),
+    "",
+  ].join("\n");
+}
+
+function tonesAs(kind: keyof Tone): string {
+  return `.gaugelath{${NAMES.map((name) => `--gl-${name}:${TONES[name][kind]}`).join(";")}}`;
+}
+
+function atRule(query: string, rules: readonly string[]): string {
+  return `${query}{\n${rules.join("\n")}\n}`;
+}
+
+/** Attributes that fill with a tone: its light colour, and the class by which the sheet changes it. */
+export interface Paint {
+  readonly fill?: string;
+  readonly stroke?: string;
+  readonly class: string;
+}
+
+export function fillOf(name: ToneName): Paint {
+  return { fill: TONES[name].light, class: `gl-fill-${name}` };
+}
+
+export function strokeOf(name: ToneName): Paint {
+  return { fill: "none", stroke: TONES[name].light, class: `gl-stroke-${name}` };
+}
+
+export function fillAndStroke(fill: ToneName, stroke: ToneName): Paint {
+  return {
+    fill: TONES[fill].light,
+    stroke: TONES[stroke].light,
+    class: `gl-fill-${fill} gl-stroke-${stroke}`,
+  };
+}
