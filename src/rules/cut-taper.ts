@@ -57,8 +57,7 @@ function tell(
   most: Ratio,
 ): Finding {
   const n = shown.length;
-  // The worst one is named: the largest taper for its width.
-  const worst = shown.reduce((a, b) => (b.by * a.narrowest > a.by * b.narrowest ? b : a));
+  const worst = shown.reduce((a, b) => (isWorse(b, a) ? b : a));
   return {
     origin: wall.wall.edges[side].origin,
     blocks: [lay.lay, lay.lay.tile, wall.wall],
@@ -69,6 +68,12 @@ function tell(
       `at most ${ratio(most)} of that is wanted`,
     pieces: shown.map(({ piece }) => pieceId(wall.wall.name, lay.pieces, piece)),
   };
+}
+
+/** Whether a taper is larger for its narrow end than another; between points, the longer one is. */
+function isWorse(a: Taper, b: Taper): boolean {
+  const [one, other] = [a.by * b.narrowest, b.by * a.narrowest];
+  return one > other || (one === other && a.by > b.by);
 }
 
 /** The side as it is seen: where another wall's tile covers the end, up to that. */

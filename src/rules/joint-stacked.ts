@@ -9,7 +9,7 @@ import {
 } from "../solver/index.js";
 import { cornerGaps, type PassingWhere } from "./opening-corners.js";
 import type { Finding, Rule } from "./rule.js";
-import { COMMON_PRACTICE, type Ratio, ratioLimit, smallerOffset, STACKED } from "./trade.js";
+import { COMMON_PRACTICE, ratioLimit, smallerOffset, STACKED } from "./trade.js";
 import { length, lengthOff, openingName, ratio } from "./words.js";
 
 /**

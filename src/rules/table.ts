@@ -13,7 +13,6 @@ import { movementMissing } from "./movement-missing.js";
 import { movementNarrow } from "./movement-narrow.js";
 import { openingOffJoint } from "./opening-off-joint.js";
 import type { Rule, RuleEntry } from "./rule.js";
-import { COMMON_PRACTICE } from "./trade.js";
 import { wallTooLarge } from "./wall-too-large.js";
 
 /** The rules of the trade. A new rule is a file and a line here. */
@@ -35,12 +34,14 @@ export const TRADE_RULES: readonly Rule[] = [
   wallTooLarge,
 ];
 
+const LANGUAGE = "the plan language";
+
 /** What is told of an `allow` whose code no rule has. */
 export const ALLOW_UNKNOWN: RuleEntry = {
   code: "allow/unknown",
   severity: "warning",
   title: "an allow names no rule",
-  source: COMMON_PRACTICE,
+  source: LANGUAGE,
   limit: null,
 };
 
@@ -49,7 +50,7 @@ export const ALLOW_UNUSED: RuleEntry = {
   code: "allow/unused",
   severity: "information",
   title: "an allow silences nothing",
-  source: COMMON_PRACTICE,
+  source: LANGUAGE,
   limit: null,
 };
 
