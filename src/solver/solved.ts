@@ -95,6 +95,8 @@ export interface Choice {
   readonly weighed: number;
   /** The first measure on which the chosen one beats the next best, or null when nothing else differs. */
   readonly decidedBy: keyof Score | null;
+  /** Whether the wall has so many candidates that not all could be weighed: there may be a better one. */
+  readonly capped: boolean;
 }
 
 export interface SolvedLay {

@@ -1,0 +1,79 @@
+import type { Nm } from "../../measure/index.js";
+import type { Judge } from "../judge.js";
+import { courseShift, moduleAcross, moduleUp } from "../lattice.js";
+import type { Lattice } from "../solved.js";
+
+/** A row of tiles, and what of the wall is seen clear of every slope. */
+export interface Row {
+  readonly face: Nm;
+  readonly module: Nm;
+  readonly clearLow: Nm;
+  readonly clearHigh: Nm;
+}
+
+/** What is seen of the first and last tile of a row. */
+export interface Ends {
+  readonly low: Nm;
+  readonly high: Nm;
+}
+
+/** A lay's balance is told from these, wherever it starts. */
+export interface Balance {
+  readonly across: Row;
+  readonly up: Row;
+  /** The shifts of the phases that tell: no more than there are courses for certain. */
+  readonly shifts: readonly Nm[];
+}
+
+export function balanceOf(judge: Judge, lattice: Lattice): Balance {
+  const across = {
+    face: lattice.face.across,
+    module: moduleAcross(lattice),
+    clearLow: judge.clearLeft,
+    clearHigh: judge.clearRight,
+  };
+  const up = {
+    face: lattice.face.up,
+    module: moduleUp(lattice),
+    clearLow: judge.clearBottom,
+    clearHigh: judge.clearTop,
+  };
+  const courses = Math.floor((up.clearHigh - up.clearLow) / up.module);
+  const phases = Math.min(lattice.q, Math.max(1, courses));
+  const shifts = Array.from({ length: phases }, (_, step) => courseShift(lattice, step + 1));
+  return { across, up, shifts };
+}
+
+/** The two ends of the row of tiles from `origin`, at the narrow end where a side is measured. */
+export function endsOf(row: Row, origin: Nm): Ends {
+  const { face, module, clearLow, clearHigh } = row;
+  if (clearLow >= clearHigh) return { low: 0, high: 0 };
+  const first = origin + (Math.floor((clearLow - origin - face) / module) + 1) * module;
+  const last = origin + (Math.ceil((clearHigh - origin) / module) - 1) * module;
+  return {
+    low: Math.max(0, Math.min(first + face, clearHigh) - Math.max(first, clearLow)),
+    high: Math.max(0, Math.min(last + face, clearHigh) - Math.max(last, clearLow)),
+  };
+}
+
+/**
+ * How much the ends across differ, in nanometres: the left ends of the bond's phases in order of
+ * size against the right ends in order of size, summed. So a running bond whose left ends are its
+ * right ones in other courses is in balance: what differs there is the bond's doing.
+ */
+export function imbalanceAcross({ across, shifts }: Balance, x: Nm): Nm {
+  if (shifts.length === 1) {
+    const { low, high } = endsOf(across, x);
+    return Math.abs(low - high);
+  }
+  const ends = shifts.map((shift) => endsOf(across, x + shift));
+  const lows = ends.map((end) => end.low).sort((a, b) => a - b);
+  const highs = ends.map((end) => end.high).sort((a, b) => a - b);
+  return lows.reduce((sum, low, i) => sum + Math.abs(low - highs[i]!), 0);
+}
+
+/** How much the bottom and the top course differ in height, in nanometres. */
+export function imbalanceUp({ up }: Balance, y: Nm): Nm {
+  const { low, high } = endsOf(up, y);
+  return Math.abs(low - high);
+}

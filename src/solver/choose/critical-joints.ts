@@ -1,0 +1,78 @@
+import type { Nm } from "../../measure/index.js";
+import { conditionsAcross, conditionsUp } from "./conditions.js";
+import type { Field } from "./field.js";
+
+/** A condition as it moves with the joint: doubled place at the least joint, and its doubled slope. */
+interface Moving {
+  readonly at2: Nm;
+  readonly slope2: number;
+  readonly halved: boolean;
+}
+
+/**
+ * The joints at which two critical conditions of one direction meet, and both ends of the range,
+ * in rising order. `least` and `most` are the fields at the ends of the range.
+ */
+export function criticalJoints(least: Field, most: Field): Nm[] {
+  const from = least.ground.joint;
+  const to = most.ground.joint;
+  if (from === to) return [from];
+  const joints = new Set<Nm>([from, to]);
+  const q = least.shifts.length;
+  const across = moving(conditionsAcross(least), conditionsAcross(most), to - from);
+  const up = moving(conditionsUp(least), conditionsUp(most), to - from);
+  addMeetings(joints, across, least.across.face, q, from, to);
+  addMeetings(joints, up, least.up.face, 1, from, to);
+  return [...joints].sort((a, b) => a - b);
+}
+
+function moving(
+  least: ReturnType<typeof conditionsUp>,
+  most: ReturnType<typeof conditionsUp>,
+  run: Nm,
+): Moving[] {
+  const seen = new Map<string, Moving>();
+  least.forEach((condition, i) => {
+    const other = most[i];
+    if (!other) return;
+    const times = condition.halved ? 1 : 2;
+    const at2 = times * condition.at;
+    const slope2 = Math.round((times * (other.at - condition.at)) / run);
+    const { halved } = condition;
+    seen.set(`${at2} ${slope2} ${halved}`, { at2, slope2, halved });
+  });
+  return [...seen.values()];
+}
+
+/**
+ * Two conditions meet where they are a whole number of 1/q modules apart, or of half ones of those
+ * where a balance is concerned: (D + E (J - from)) / (face + J) = n / 2q, all doubled.
+ */
+function addMeetings(
+  joints: Set<Nm>,
+  conditions: readonly Moving[],
+  face: Nm,
+  q: number,
+  from: Nm,
+  to: Nm,
+): void {
+  for (let i = 0; i < conditions.length; i++) {
+    for (let j = 0; j < i; j++) {
+      const d = conditions[i]!.at2 - conditions[j]!.at2;
+      const e = conditions[i]!.slope2 - conditions[j]!.slope2;
+      const atLeast = (q * d) / (face + from);
+      const atMost = (q * (d + e * (to - from))) / (face + to);
+      const step = conditions[i]!.halved || conditions[j]!.halved ? 1 : 2;
+      const low = step * Math.ceil(Math.min(atLeast, atMost) / step);
+      const high = Math.max(atLeast, atMost);
+      for (let n = low; n <= high; n += step) {
+        // q (d + e (J - from)) = n (face + J)
+        if (n === q * e) continue;
+        const joint = (n * face - q * (d - e * from)) / (q * e - n);
+        for (const near of [Math.floor(joint), Math.ceil(joint)]) {
+          if (near > from && near < to) joints.add(near);
+        }
+      }
+    }
+  }
+}

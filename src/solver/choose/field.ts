@@ -1,0 +1,117 @@
+import type { Nm } from "../../measure/index.js";
+import type { Lay, Plan, Wall } from "../../model/index.js";
+import type { Box } from "../box.js";
+import { rangeBetween, type Chain } from "../chain.js";
+import { judgeOf, type Judge } from "../judge.js";
+import { courseShift, latticeOf } from "../lattice.js";
+import { regionOf } from "../region.js";
+import type { Region } from "../solved.js";
+import type { Ground } from "../start.js";
+import { balanceOf, type Balance, type Row } from "./balance.js";
+
+/** A side of the region, or the edge of a hidden strip, and how far it wanders. */
+export interface Reach {
+  readonly chain: Chain;
+  readonly low: Nm;
+  readonly high: Nm;
+}
+
+/** Where things stand in one direction: what the tiles of a row may meet. */
+export interface Axis extends Row {
+  /** The region's reach. */
+  readonly low: Nm;
+  readonly high: Nm;
+  /** The side (or hidden strip's edge) at which what is seen begins, and ends. */
+  readonly seenFrom: Reach;
+  readonly seenTo: Reach;
+  /** Places at which a straight side, a hidden strip, an opening or a hole begins or ends. */
+  readonly edges: readonly Nm[];
+  readonly slopes: readonly Reach[];
+  /** A size under these is a sliver, or under half. */
+  readonly sliver: Nm;
+  readonly half: Nm;
+}
+
+/** All that the weighing of starts needs to know of a wall at one width of joint. */
+export interface Field {
+  readonly ground: Ground;
+  readonly region: Region;
+  readonly judge: Judge;
+  readonly balance: Balance;
+  readonly across: Axis;
+  readonly up: Axis;
+  readonly sides: Readonly<Record<"left" | "right" | "bottom" | "top", Reach>>;
+  /** How far each phase of the bond is shifted; one a phase. */
+  readonly shifts: readonly Nm[];
+  readonly boxes: readonly Box[];
+  readonly circles: readonly Box[];
+}
+
+/** The field of a wall with this joint. */
+export function fieldOf(plan: Plan, wall: Wall, lay: Lay, joint: Nm): Field {
+  const region = regionOf(plan, wall, joint);
+  const judge = judgeOf(region, lay, plan.limits);
+  const lattice = latticeOf(lay, joint, 0, 0);
+  const balance = balanceOf(judge, lattice);
+  const { left, right, bottom, top } = region.bounds;
+  const acrossIt = (chain: Chain) => reachOf(chain, left, right);
+  const upIt = (chain: Chain) => reachOf(chain, bottom, top);
+  const sides = {
+    left: upIt(region.left),
+    right: upIt(region.right),
+    bottom: acrossIt(region.bottom),
+    top: acrossIt(region.top),
+  };
+  const boxes = region.takeaways.map((takeaway) => takeaway.box);
+  const circles = region.roundHoles.map((round) => round.box);
+  const obstacles = [...boxes, ...circles];
+  const hiddenTo = region.hiddenLeft && upIt(region.hiddenLeft);
+  const hiddenFrom = region.hiddenRight && upIt(region.hiddenRight);
+  const hidden = [hiddenTo, hiddenFrom].filter((reach) => reach !== null);
+  const across: Axis = {
+    ...balance.across,
+    low: left,
+    high: right,
+    seenFrom: hiddenTo ?? sides.left,
+    seenTo: hiddenFrom ?? sides.right,
+    ...edgesAndSlopes(
+      [sides.left, sides.right, ...hidden],
+      obstacles.flatMap((box) => [box.left, box.right]),
+    ),
+    sliver: judge.sliverWidth,
+    half: judge.halfWidth,
+  };
+  const up: Axis = {
+    ...balance.up,
+    low: bottom,
+    high: top,
+    seenFrom: sides.bottom,
+    seenTo: sides.top,
+    ...edgesAndSlopes(
+      [sides.bottom, sides.top],
+      obstacles.flatMap((box) => [box.bottom, box.top]),
+    ),
+    sliver: judge.sliverHeight,
+    half: judge.halfHeight,
+  };
+  const shifts = Array.from({ length: lattice.q }, (_, step) => courseShift(lattice, step + 1));
+  const ground = { wall, region, lay, joint };
+  return { ground, region, judge, balance, across, up, sides, shifts, boxes, circles };
+}
+
+export function isFlat(reach: Reach): boolean {
+  return reach.low === reach.high;
+}
+
+function reachOf(chain: Chain, from: Nm, to: Nm): Reach {
+  return { chain, ...rangeBetween(chain, from, to) };
+}
+
+function edgesAndSlopes(
+  reaches: readonly Reach[],
+  places: readonly Nm[],
+): { edges: readonly Nm[]; slopes: readonly Reach[] } {
+  const flat = reaches.filter(isFlat).map((reach) => reach.low);
+  const edges = [...new Set([...flat, ...places])].sort((a, b) => a - b);
+  return { edges, slopes: reaches.filter((reach) => !isFlat(reach)) };
+}

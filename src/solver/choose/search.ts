@@ -1,0 +1,219 @@
+import type { Nm } from "../../measure/index.js";
+import type { Lay, Plan, Wall } from "../../model/index.js";
+import type { Score } from "../solved.js";
+import { acrossOrigin, upOrigin } from "../start.js";
+import { type Bound, boundAcross, boundUp, NO_BOUND } from "./bounds.js";
+import { compareScores } from "./compare.js";
+import { criticalJoints } from "./critical-joints.js";
+import { type Field, fieldOf } from "./field.js";
+import { namedAcross, namedUp, sayAcross, sayUp } from "./named-starts.js";
+import { criticalAcross, criticalUp } from "./origins.js";
+import { type Run, runsOf } from "./runs.js";
+import { criticalAcrossAt, criticalUpAt, hasSlopes } from "./sloped-origins.js";
+import { type Columns, columnsOf, type Effort, lowestCourse, weigh } from "./weigh.js";
+
+/** A lattice that was weighed. */
+export interface Found {
+  readonly field: Field;
+  readonly x: Nm;
+  readonly y: Nm;
+  readonly score: Score;
+  /** How simply its starts are said; the lower, the simpler. */
+  readonly rank: number;
+}
+
+/** What a search came to. */
+export interface Search {
+  readonly best: Found;
+  /** How many pairs of starts, at every joint, were weighed or shown to be no better. */
+  readonly weighed: number;
+  /** Whether it was stopped; the best so far stands then. */
+  readonly capped: boolean;
+}
+
+/** The most joints, pairs of starts and groups of like tiles that one lay is weighed with. */
+export const MOST = { joints: 4_000, pairs: 2_000_000, cells: 6_000_000 } as const;
+
+/** One start across or up, what it costs at least, and its tiles once they are asked for. */
+interface Half<Tiles> {
+  readonly at: Nm;
+  readonly bound: Bound;
+  tiles: Tiles | null;
+}
+
+type Across = Half<Columns>;
+type Up = Half<readonly Run[]>;
+
+interface AtJoint {
+  readonly field: Field;
+  /** Best bound first. */
+  readonly across: readonly Across[];
+  readonly up: readonly Up[];
+}
+
+/** Finds the best of all starts and joints that a lay leaves open. */
+export function search(plan: Plan, wall: Wall, lay: Lay): Search {
+  const fieldAt = (joint: Nm) => fieldOf(plan, wall, lay, joint);
+  const [least, most] = [fieldAt(lay.joint.min), fieldAt(lay.joint.max)];
+  const joints = criticalJoints(least, most);
+  const kept = thinned(joints, MOST.joints);
+  const searching = new Searching();
+  for (const field of least.ground.joint === most.ground.joint ? [least] : [least, most]) {
+    searching.weighNamed(field);
+  }
+  const open = kept.map((joint) => atJoint(fieldAt(joint)));
+  open.sort(
+    (a, b) => compareBounds(lowest(a), lowest(b)) || a.field.ground.joint - b.field.ground.joint,
+  );
+  for (const each of open) searching.searchJoint(each);
+  return searching.found(kept.length < joints.length);
+}
+
+function thinned(joints: readonly Nm[], most: number): readonly Nm[] {
+  if (joints.length <= most) return joints;
+  return Array.from({ length: most }, (_, i) => {
+    return joints[Math.round((i * (joints.length - 1)) / (most - 1))]!;
+  });
+}
+
+function atJoint(field: Field): AtJoint {
+  const { lay } = field.ground;
+  const across = lay.across
+    ? [acrossOrigin(field.ground, lay.across)]
+    : criticalAcross(field).concat(
+        namedAcross(field.ground.wall).map((s) => acrossOrigin(field.ground, s)),
+      );
+  const up = lay.up
+    ? [upOrigin(field.ground, lay.up)]
+    : criticalUp(field).concat(namedUp(field.ground.wall).map((s) => upOrigin(field.ground, s)));
+  return {
+    field,
+    across: across.map((x) => acrossHalf(field, x)).sort(byBound),
+    up: up.map((y) => upHalf(field, y)).sort(byBound),
+  };
+}
+
+function acrossHalf(field: Field, x: Nm): Across {
+  return { at: x, bound: boundAcross(field, x), tiles: null };
+}
+
+function upHalf(field: Field, y: Nm): Up {
+  const at = lowestCourse(field, y);
+  return { at, bound: boundUp(field, at), tiles: null };
+}
+
+function byBound(a: Half<unknown>, b: Half<unknown>): number {
+  return compareBounds(a.bound, b.bound) || a.at - b.at;
+}
+
+function compareBounds(a: Bound, b: Bound): number {
+  return a.slivers - b.slivers || a.underHalf - b.underHalf || a.imbalance - b.imbalance;
+}
+
+/** What any pair of starts at a joint costs at least. */
+function lowest({ field, across, up }: AtJoint): Bound {
+  return sum(across[0]!.bound, hasSlopes(field) ? NO_BOUND : up[0]!.bound);
+}
+
+function sum(a: Bound, b: Bound): Bound {
+  return {
+    slivers: a.slivers + b.slivers,
+    underHalf: a.underHalf + b.underHalf,
+    imbalance: a.imbalance + b.imbalance,
+  };
+}
+
+/** Weighs pairs of starts and keeps the best; pairs whose bound is worse are passed over. */
+class Searching {
+  private best: Found | null = null;
+  private weighed = 0;
+  private pairs = 0;
+  private readonly effort: Effort = { cells: 0 };
+  private capped = false;
+
+  weighNamed(field: Field): void {
+    const { wall, lay } = field.ground;
+    const across = lay.across ? [lay.across] : namedAcross(wall).slice(0, MOST_NAMED);
+    const up = lay.up ? [lay.up] : namedUp(wall).slice(0, MOST_NAMED);
+    const ups = up.map((start) => upHalf(field, upOrigin(field.ground, start)));
+    for (const start of across) {
+      const half = acrossHalf(field, acrossOrigin(field.ground, start));
+      for (const other of ups) this.weighPair(field, half, other);
+    }
+  }
+
+  searchJoint({ field, across, up }: AtJoint): void {
+    this.weighed += across.length * up.length;
+    const { lay } = field.ground;
+    const slopesUp = !lay.up && field.up.slopes.length > 0;
+    const slopesAcross = !lay.across && hasSlopes(field);
+    const least = slopesUp ? NO_BOUND : up[0]!.bound;
+    for (const half of across) {
+      if (this.isBeaten(half.bound, least) || this.isSpent()) break;
+      for (const other of up) {
+        if (this.isBeaten(half.bound, other.bound) || this.isSpent()) break;
+        this.weighPair(field, half, other);
+      }
+      if (slopesUp) this.weighUpAt(field, half);
+    }
+    if (!slopesAcross) return;
+    for (const other of up) {
+      if (this.isBeaten(NO_BOUND, other.bound) || this.isSpent()) break;
+      for (const x of criticalAcrossAt(field, other.at)) {
+        const half = acrossHalf(field, x);
+        this.weighed++;
+        if (this.isBeaten(half.bound, other.bound) || this.isSpent()) continue;
+        this.weighPair(field, half, other);
+        if (slopesUp && field.across.slopes.length > 0) this.weighUpAt(field, half);
+      }
+    }
+  }
+
+  found(isThinned: boolean): Search {
+    return { best: this.best!, weighed: this.weighed, capped: this.capped || isThinned };
+  }
+
+  /** Weighs the starts up that are critical at one start across. */
+  private weighUpAt(field: Field, half: Across): void {
+    if (this.isBeaten(half.bound, NO_BOUND)) return;
+    for (const y of criticalUpAt(field, half.at)) {
+      this.weighed++;
+      if (this.isSpent()) return;
+      const other = upHalf(field, y);
+      if (!this.isBeaten(half.bound, other.bound)) this.weighPair(field, half, other);
+    }
+  }
+
+  private isBeaten(a: Bound, b: Bound): boolean {
+    if (!this.best) return false;
+    const { score } = this.best;
+    const slivers = a.slivers + b.slivers;
+    if (slivers !== score.slivers) return slivers > score.slivers;
+    const underHalf = a.underHalf + b.underHalf;
+    if (underHalf !== score.underHalf) return underHalf > score.underHalf;
+    return a.imbalance + b.imbalance > score.imbalance;
+  }
+
+  private isSpent(): boolean {
+    if (++this.pairs > MOST.pairs || this.effort.cells > MOST.cells) this.capped = true;
+    return this.capped;
+  }
+
+  private weighPair(field: Field, across: Across, up: Up): void {
+    across.tiles ??= columnsOf(field, across.at);
+    up.tiles ??= runsOf(field.up, up.at);
+    const start = { x: across.at, columns: across.tiles, y: up.at, courses: up.tiles };
+    const score = weigh(field, start, this.effort, this.best?.score ?? null);
+    if (!score) return;
+    const order = this.best ? compareScores(score, this.best.score) : -1;
+    if (order > 0) return;
+    const rank = RANKS * sayAcross(field, across.at).rank + sayUp(field, up.at).rank;
+    if (order === 0 && rank >= this.best!.rank) return;
+    this.best = { field, x: across.at, y: up.at, score, rank };
+  }
+}
+
+/** The most named starts of one direction that are weighed before all others. */
+export const MOST_NAMED = 12;
+
+const RANKS = 1_000_000;

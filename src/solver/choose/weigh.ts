@@ -1,0 +1,141 @@
+import type { Nm } from "../../measure/index.js";
+import { overlaps } from "../box.js";
+import { firstPast } from "../lattice.js";
+import type { Score } from "../solved.js";
+import { imbalanceAcross, imbalanceUp } from "./balance.js";
+import { addCells, addCutCells, type Cells, type Tally } from "./cell.js";
+import { compareScores } from "./compare.js";
+import type { Field } from "./field.js";
+import { type Run, runsOf } from "./runs.js";
+
+/** The columns of each phase of the bond, for one start across. */
+export type Columns = readonly (readonly Run[])[];
+
+export function columnsOf(field: Field, x: Nm): Columns {
+  return field.shifts.map((shift) => runsOf(field.across, x + shift));
+}
+
+/** Counts tiles looked at, so that a search can be bounded the same way on every machine. */
+export interface Effort {
+  cells: number;
+}
+
+/** A start: a tile's left edge in course 1, and the bottom of a course. */
+export interface Start {
+  readonly x: Nm;
+  readonly columns: Columns;
+  readonly y: Nm;
+  readonly courses: readonly Run[];
+}
+
+/**
+ * The score of a start, the same as `scoreOf` counts over the laid pieces; null as soon as it is
+ * sure to be worse than `atMost`.
+ */
+export function weigh(
+  field: Field,
+  start: Start,
+  effort: Effort,
+  atMost: Score | null,
+): Score | null {
+  return new Weighing(field, start, effort, atMost).score();
+}
+
+class Weighing {
+  private readonly tally: Tally = { slivers: 0, underHalf: 0, cuts: 0, tiles: 0 };
+  /** Tiles that take real cutting: looked at last, when the rest doesn't settle it. */
+  private readonly put: Cells[] = [];
+  /** The row of course 1: the lowest with a piece. */
+  private first = 0;
+  private readonly imbalance: Nm;
+
+  constructor(
+    private readonly field: Field,
+    private readonly start: Start,
+    private readonly effort: Effort,
+    private readonly atMost: Score | null,
+  ) {
+    const { balance } = field;
+    this.imbalance = imbalanceAcross(balance, start.x) + imbalanceUp(balance, start.y);
+  }
+
+  score(): Score | null {
+    for (const run of this.start.courses) {
+      this.addRows(run);
+      if (this.isWorse()) return null;
+    }
+    for (const cells of this.put) {
+      addCutCells(this.field, cells, this.tally);
+      if (this.isWorse()) return null;
+    }
+    const score = this.soFar();
+    return score.tiles === 0 ? { ...score, imbalance: 0 } : score;
+  }
+
+  private soFar(): Score {
+    const { lay, joint } = this.field.ground;
+    return { ...this.tally, imbalance: this.imbalance, jointOver: joint - lay.joint.min };
+  }
+
+  private isWorse(): boolean {
+    if (!this.atMost || this.tally.tiles === 0) return false;
+    return compareScores(this.soFar(), this.atMost) > 0;
+  }
+
+  private addRows(run: Run): void {
+    let row = run.from;
+    while (this.tally.tiles === 0 && row < run.to) {
+      this.first = row;
+      this.addCourses(row, 1, 0, run.sloped);
+      row++;
+    }
+    const phases = this.field.shifts.length;
+    for (let i = 0; i < phases && row + i < run.to; i++) {
+      const many = Math.ceil((run.to - row - i) / phases);
+      this.addCourses(row + i, many, (row + i - this.first) % phases, run.sloped);
+    }
+  }
+
+  /** Adds `many` courses of one phase, a bond's repeat apart from each other. */
+  private addCourses(row: number, many: number, phase: number, sloped: boolean): void {
+    const { across, up, shifts } = this.field;
+    const origin = this.start.x + shifts[phase]!;
+    for (const run of this.start.columns[phase]!) {
+      const each = sloped || run.sloped || this.meetsCircle(origin, run.from, row);
+      const rows = each ? many : 1;
+      const columns = each ? run.to - run.from : 1;
+      const alike = each ? 1 : many * (run.to - run.from);
+      for (let r = 0; r < rows; r++) {
+        const bottom = this.start.y + (row + r * shifts.length) * up.module;
+        for (let c = 0; c < columns; c++) {
+          const left = origin + (run.from + c) * across.module;
+          this.add({ left, bottom, many: alike });
+        }
+      }
+    }
+  }
+
+  /** Tiles that lie wholly within a circle's bounds are not alike either. */
+  private meetsCircle(origin: Nm, column: number, row: number): boolean {
+    const { across, up, circles } = this.field;
+    if (circles.length === 0) return false;
+    const left = origin + column * across.module;
+    const bottom = this.start.y + row * up.module;
+    const tile = { left, bottom, right: left + across.face, top: bottom + up.face };
+    return circles.some((circle) => overlaps(tile, circle));
+  }
+
+  private add(cells: Cells): void {
+    this.effort.cells++;
+    if (addCells(this.field, cells, this.tally)) return;
+    // Which course is the first must be known at once.
+    if (this.tally.tiles === 0) addCutCells(this.field, cells, this.tally);
+    else this.put.push(cells);
+  }
+}
+
+/** The bottom of the lowest course that may have a piece, for a lattice with a course at `y`. */
+export function lowestCourse(field: Field, y: Nm): Nm {
+  const { face, module, low } = field.up;
+  return y + firstPast(y, face, module, low) * module;
+}
