@@ -2,6 +2,13 @@ import js from "@eslint/js";
 import tseslint from "typescript-eslint";
 import { importDirection } from "./.scripts/import-direction.mjs";
 
+const NODE_GLOBALS = Object.fromEntries(
+  ["Buffer", "URL", "URLSearchParams", "console", "fetch", "process", "setTimeout"].map((name) => [
+    name,
+    "readonly",
+  ]),
+);
+
 export default tseslint.config(
   { ignores: ["dist/", ".vscode-test/"] },
   js.configs.recommended,
@@ -26,6 +33,6 @@ export default tseslint.config(
   },
   {
     files: ["**/*.mjs", "**/*.js"],
-    languageOptions: { globals: { console: "readonly", process: "readonly", URL: "readonly" } },
+    languageOptions: { globals: NODE_GLOBALS },
   },
 );

@@ -67,4 +67,12 @@ describe("the import direction", () => {
       "cli may not import server: imports run downward only (.scripts/house.mjs).",
     ]);
   });
+
+  it("lets a roof import what another one says, and nothing else of it", async () => {
+    const text = `import "../server/protocol.js"; import "../preview/messages.js";`;
+    assert.deepEqual(await faultsOf("cli/main.ts", text), []);
+    assert.deepEqual(await faultsOf("solver/box.ts", `import "../server/protocol.js";`), [
+      "solver may not import server: imports run downward only (.scripts/house.mjs).",
+    ]);
+  });
 });

@@ -1,0 +1,54 @@
+// Bundles the suites of test/editor/ for the editor's extension hosts, into dist/test/editor/.
+import { build } from "esbuild";
+import { mkdirSync, readdirSync, rmSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { ROOT } from "../steps.mjs";
+
+const FROM = path.join(ROOT, "test", "editor");
+const TO = path.join(ROOT, "dist", "test", "editor");
+
+/** The module with `run()` that the editor loads for a sitting. */
+export function testsOf(sitting) {
+  return path.join(TO, sitting.web ? "run-web.js" : "run.js");
+}
+
+/** The suites of a sitting, without their folder. */
+export function suitesOf({ name }) {
+  return readdirSync(path.join(FROM, name)).filter((file) => file.endsWith(".suite.ts"));
+}
+
+export async function bundleTests(sittings) {
+  rmSync(TO, { recursive: true, force: true });
+  mkdirSync(TO, { recursive: true });
+  // The project's own package.json makes .js files ES modules; these are not.
+  writeFileSync(path.join(TO, "package.json"), JSON.stringify({ type: "commonjs" }));
+  const node = sittings.filter((sitting) => !sitting.web);
+  const suites = node.flatMap((sitting) =>
+    suitesOf(sitting).map((file) => path.join(FROM, sitting.name, file)),
+  );
+  await build({
+    ...COMMON,
+    entryPoints: [path.join(FROM, "run.ts"), ...suites],
+    outbase: FROM,
+    outdir: TO,
+    platform: "node",
+    external: ["vscode", "mocha"],
+  });
+  await build({
+    ...COMMON,
+    entryPoints: { "run-web": path.join(FROM, "run-web.ts") },
+    outdir: TO,
+    platform: "browser",
+    external: ["vscode"],
+    // The suites' assertions are Node's; this is their counterpart for browsers.
+    alias: { "node:assert/strict": "assert" },
+  });
+}
+
+const COMMON = {
+  bundle: true,
+  format: "cjs",
+  target: "es2022",
+  sourcemap: "inline",
+  logLevel: "warning",
+};

@@ -1,0 +1,106 @@
+// Runs the suites of test/editor/ in a real VS Code: its own server with Chromium where that is
+// installed (.scripts/editor/install.mjs), else a VS Code that @vscode/test-electron downloads. Prints
+// what the tests tell; where no editor can be had, says so and counts every suite as skipped.
+import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+import { ROOT } from "../steps.mjs";
+import { bundleTests, suitesOf, testsOf } from "./bundle-tests.mjs";
+import { startHands } from "./hands.mjs";
+import { chooseEditor } from "./choose-editor.mjs";
+import { packExtension } from "./pack.mjs";
+import { SITTINGS } from "./sittings.mjs";
+
+/** The longest that one sitting may take, in milliseconds. */
+const SITTING = 600_000;
+
+/** Runs the sittings whose names are given, or all; returns what passed, failed and was skipped. */
+export async function runEditorTests(names = []) {
+  const sittings = SITTINGS.filter(({ name }) => names.length === 0 || names.includes(name));
+  const { editor, reason } = await chooseEditor();
+  const total = { passed: 0, failed: 0, skipped: 0 };
+  if (editor) await bundleTests(sittings);
+  for (const sitting of sittings) {
+    const why = editor ? editor.cannot(sitting) : reason;
+    const counts = why ? skip(sitting, why) : await sit(editor, sitting);
+    for (const key of Object.keys(total)) total[key] += counts[key];
+  }
+  return total;
+}
+
+function skip(sitting, why) {
+  const suites = suitesOf(sitting);
+  console.log(`\n  Skipped: the editor tests "${sitting.name}" (${suites.length} suites): ${why}`);
+  return { passed: 0, failed: 0, skipped: suites.length };
+}
+
+async function sit(editor, sitting) {
+  console.log(`\n  In ${editor.name}: ${sitting.name}`);
+  const folder = mkdtempSync(path.join(tmpdir(), "gaugelath-editor-"));
+  const shots = path.join(ROOT, ".vscode-test", "shots", sitting.name);
+  const hands = await startHands({ shots, told: (line) => console.log(line) });
+  let window = null;
+  try {
+    window = await editor.open(await prepare(sitting, folder, hands));
+    hands.take(window.page);
+    const late = timeout(
+      SITTING,
+      `The sitting "${sitting.name}" took over ${SITTING / 60_000} minutes`,
+    );
+    return await Promise.race([hands.report, window.ended, late]);
+  } catch (error) {
+    console.log(`  The sitting "${sitting.name}" broke off: ${error.message}`);
+    return { passed: 0, failed: 1, skipped: 0 };
+  } finally {
+    await window?.close();
+    hands.close();
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+async function prepare(sitting, folder, hands) {
+  const workspace = path.join(folder, "workspace");
+  cpSync(path.join(ROOT, "test", "editor", "workspace"), workspace, { recursive: true });
+  // How the tests find this run, in every kind of extension host.
+  const task = { hands: hands.url, suites: sitting.name };
+  writeFileSync(path.join(workspace, ".gaugelath-test.json"), JSON.stringify(task));
+  const extensions = path.join(folder, "extensions");
+  mkdirSync(extensions);
+  return {
+    folder,
+    workspace,
+    extensions,
+    extension: sitting.packaged ? emptyExtension(folder) : ROOT,
+    install: sitting.packaged ? await packExtension(folder) : null,
+    tests: testsOf(sitting),
+    trusted: sitting.trusted,
+    web: sitting.web,
+  };
+}
+
+/** Tests run beside an extension under development; this one does nothing. */
+function emptyExtension(folder) {
+  const extension = path.join(folder, "nothing");
+  mkdirSync(extension);
+  const manifest = {
+    name: "nothing",
+    publisher: "test",
+    version: "1.0.0",
+    engines: { vscode: "*" },
+  };
+  writeFileSync(path.join(extension, "package.json"), JSON.stringify(manifest));
+  return extension;
+}
+
+function timeout(ms, message) {
+  return new Promise((_resolve, reject) => {
+    setTimeout(() => reject(new Error(message)), ms).unref();
+  });
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const { passed, failed, skipped } = await runEditorTests(process.argv.slice(2));
+  console.log(`${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ""}`);
+  process.exitCode = failed > 0 ? 1 : 0;
+}

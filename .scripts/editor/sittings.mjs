@@ -1,0 +1,14 @@
+// The sittings of the editor's tests. Each has a window of its own, with the suites of the folder
+// of its name under test/editor/.
+
+/**
+ * @type {readonly { name: string, trusted: boolean, packaged: boolean, web: boolean }[]}
+ * `trusted`: the workspace is; `packaged`: the extension is the installed VSIX, else the checkout;
+ * `web`: it runs in the browser's extension host.
+ */
+export const SITTINGS = [
+  { name: "live", trusted: true, packaged: false, web: false },
+  { name: "untrusted", trusted: false, packaged: false, web: false },
+  { name: "packaged", trusted: true, packaged: true, web: false },
+  { name: "web", trusted: true, packaged: false, web: true },
+];

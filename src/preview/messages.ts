@@ -1,0 +1,129 @@
+/** All that the extension and the preview say to each other; both ends check what comes in. */
+import type { SourceRange } from "../model/index.js";
+import type { Cursor, Picture, SpotQuestion, SpotReading } from "../service/index.js";
+
+export type ExportFormat = "svg" | "png";
+
+/** What the preview keeps over a reload of the window, in the webview's own state. */
+export interface PreviewState {
+  readonly uri: string;
+  readonly pinned: boolean;
+  /** The preview's own: zoom, place, layers, wall. */
+  readonly view?: unknown;
+}
+
+/** From the extension to the preview. */
+export type ToPreview =
+  /** Which plan is shown from now on; its pictures follow. */
+  | { readonly type: "plan"; readonly uri: string; readonly name: string; readonly pinned: boolean }
+  | { readonly type: "picture"; readonly picture: Picture }
+  /** The plan's file was deleted or can't be read. */
+  | { readonly type: "gone"; readonly uri: string; readonly message: string }
+  /** Where the text's cursor stands, or null when it is in no shown plan. */
+  | { readonly type: "cursor"; readonly cursor: Cursor | null }
+  | { readonly type: "spot"; readonly id: number; readonly reading: SpotReading | null }
+  /** Asks for what is seen as a picture; answered by `exported`. */
+  | { readonly type: "export"; readonly format: ExportFormat };
+
+/** From the preview to the extension. */
+export type FromPreview =
+  /** The script runs and listens. */
+  | { readonly type: "ready" }
+  | { readonly type: "pin"; readonly pinned: boolean }
+  /** Shows a place of the text. */
+  | { readonly type: "select"; readonly uri: string; readonly range: SourceRange }
+  | { readonly type: "spot"; readonly id: number; readonly question: SpotQuestion }
+  /** `data` is the SVG's text, or the PNG in base64. */
+  | { readonly type: "exported"; readonly format: ExportFormat; readonly data: string }
+  /** A picture stands on the screen. */
+  | { readonly type: "painted"; readonly uri: string; readonly version: number }
+  /** Something failed in the preview. */
+  | { readonly type: "fault"; readonly message: string };
+
+type Check = (value: unknown) => boolean;
+type Shape = Readonly<Record<string, Check>>;
+/** A check for each key of each message. */
+type Shapes<Message extends { readonly type: string }> = {
+  readonly [Type in Message["type"]]: Readonly<
+    Record<Exclude<keyof Extract<Message, { type: Type }>, "type">, Check>
+  >;
+};
+
+const isText: Check = (value) => typeof value === "string";
+const isFlag: Check = (value) => typeof value === "boolean";
+const isNumber: Check = (value) => typeof value === "number" && Number.isFinite(value);
+const isCount: Check = (value) => Number.isSafeInteger(value) && (value as number) >= 0;
+const isFormat: Check = (value) => value === "svg" || value === "png";
+const isList: Check = (value) => Array.isArray(value);
+const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+function objectOf(shape: Shape): Check {
+  return (value) =>
+    isObject(value) && Object.entries(shape).every(([key, check]) => check(value[key]));
+}
+
+function orNull(check: Check): Check {
+  return (value) => value === null || check(value);
+}
+
+const isPosition = objectOf({ line: isCount, character: isCount });
+const isRange = objectOf({ start: isPosition, end: isPosition });
+const isPicture = objectOf({
+  uri: isText,
+  version: isNumber,
+  whole: isFlag,
+  simplified: isFlag,
+  scene: objectOf({ walls: isList, view: isObject }),
+  walls: isList,
+  findings: isList,
+  blocks: isList,
+});
+const isReading = objectOf({ title: isText, facts: isList, outline: isList });
+const isQuestion = objectOf({
+  uri: isText,
+  version: isNumber,
+  wall: isText,
+  x: isNumber,
+  y: isNumber,
+});
+
+const TO_PREVIEW: Shapes<ToPreview> = {
+  plan: { uri: isText, name: isText, pinned: isFlag },
+  picture: { picture: isPicture },
+  gone: { uri: isText, message: isText },
+  cursor: { cursor: orNull(objectOf({ uri: isText, position: isPosition })) },
+  spot: { id: isCount, reading: orNull(isReading) },
+  export: { format: isFormat },
+};
+
+const FROM_PREVIEW: Shapes<FromPreview> = {
+  ready: {},
+  pin: { pinned: isFlag },
+  select: { uri: isText, range: isRange },
+  spot: { id: isCount, question: isQuestion },
+  exported: { format: isFormat, data: isText },
+  painted: { uri: isText, version: isNumber },
+  fault: { message: isText },
+};
+
+/** Whether a value from the extension is a message that the preview knows. */
+export function isToPreview(value: unknown): value is ToPreview {
+  return isMessage(TO_PREVIEW, value);
+}
+
+/** Whether a value from the preview is a message that the extension knows. */
+export function isFromPreview(value: unknown): value is FromPreview {
+  return isMessage(FROM_PREVIEW, value);
+}
+
+/** Whether a value read from the webview's state is one that a preview can begin from. */
+export function isPreviewState(value: unknown): value is PreviewState {
+  return objectOf({ uri: isText, pinned: isFlag })(value);
+}
+
+function isMessage(shapes: Readonly<Record<string, Shape>>, value: unknown): boolean {
+  if (!isObject(value) || typeof value.type !== "string") return false;
+  const { type } = value;
+  return Object.hasOwn(shapes, type) && objectOf(shapes[type]!)(value);
+}
