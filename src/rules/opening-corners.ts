@@ -66,8 +66,11 @@ function uprightsBeside(
   const b = pieces.bounds;
   for (let i = pieces.courseStart[beside]!; i < pieces.courseStart[beside + 1]!; i++) {
     const reaches = where === "under" ? b[4 * i + 1] === bottom : b[4 * i + 3] === top;
-    if (reaches && b[4 * i + 2] === box.left) uprights.push(2 * box.left + width);
-    if (reaches && b[4 * i] === box.right) uprights.push(2 * box.right - width);
+    if (!reaches) continue;
+    const [from, to] = [b[4 * i]!, b[4 * i + 2]!];
+    // A piece that the opening notches reaches past its side.
+    if (from < box.left && box.left <= to) uprights.push(2 * box.left + width);
+    if (from <= box.right && box.right < to) uprights.push(2 * box.right - width);
   }
   return uprights;
 }

@@ -1,0 +1,19 @@
+import assert from "node:assert/strict";
+import { RULES } from "../../src/rules/index.js";
+import { TRADE_RULES } from "../../src/rules/table.js";
+import { LIMITS } from "../../src/model/index.js";
+
+describe("the table of rules", () => {
+  it("lists each code once, with a title and a source", () => {
+    assert.equal(new Set(RULES.map(({ code }) => code)).size, RULES.length);
+    for (const { code, title, source } of RULES) {
+      assert.match(code, /^[a-z]+\/[a-z-]+$/);
+      assert.ok(title.length > 0 && source.length > 0, code);
+    }
+  });
+
+  it("has a rule for every limit that a plan may state, and no limit twice", () => {
+    const used = TRADE_RULES.flatMap(({ limit }) => limit ?? []).sort();
+    assert.deepEqual(used, Object.keys(LIMITS).sort());
+  });
+});
