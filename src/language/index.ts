@@ -1,21 +1,7 @@
-import type { Diagnostic, Plan } from "../model/index.js";
-
-/** Where a text stands, and how the host reads the files that it uses. */
-export interface Source {
-  /** The text's own path, with forward slashes. */
-  readonly file: string;
-  /** The folder that `use` may not leave. */
-  readonly root: string;
-  /** The text of a file, or null when there is none; paths as above. */
-  readonly read: (path: string) => string | null;
-}
-
-/** A text as far as it could be understood; what could not is in the diagnostics. */
-export interface Resolved {
-  readonly plan: Plan;
-  readonly diagnostics: readonly Diagnostic[];
-}
-
+export type { Resolved, Source } from "./source.js";
 export type { SyntaxTree } from "./syntax.js";
+export type { SyntaxCode } from "./syntax-problem.js";
+export type { PlanCode } from "./resolve/plan-code.js";
+export { didYouMean, nearest } from "./nearest.js";
 export { parse } from "./parse.js";
 export { resolve } from "./resolve.js";

@@ -1,0 +1,277 @@
+import type { CstNode, IToken } from "chevrotain";
+import type { Problems } from "./build-expression.js";
+import { buildExpression, buildLiteral } from "./build-expression.js";
+import { nodeAt, nodesAt, spanOf, textOf, tokenAt, wordOf } from "./cst.js";
+import type { Span } from "./line-table.js";
+import type * as S from "./syntax.js";
+
+/** Makes one kind of statement from its node; the word to underline is given. */
+type Build = (node: CstNode, tree: TreeBuilder, stated: Span & { head: Span }) => S.Statement;
+
+/** The plain tree of a parsed text. */
+export function buildTree(text: CstNode, problems: Problems): S.PlanStatement[] {
+  return new TreeBuilder(problems).body(text, "planStatement") as S.PlanStatement[];
+}
+
+class TreeBuilder {
+  constructor(readonly problems: Problems) {}
+
+  length(node: CstNode, label = "sum"): S.Expression {
+    return buildExpression(nodeAt(node, label)!, this.problems);
+  }
+
+  optionalLength(node: CstNode, label: string): S.Expression | null {
+    return nodeAt(node, label) ? this.length(node, label) : null;
+  }
+
+  pair(node: CstNode): { first: S.Expression; second: S.Expression } {
+    const pair = nodeAt(node, "pair")!;
+    return { first: this.length(pair, "first"), second: this.length(pair, "second") };
+  }
+
+  /** The statements of a block, in the order of the text. */
+  body(node: CstNode, rule: string): S.Statement[] {
+    return nodesAt(node, rule).flatMap((wrapper) => {
+      const [kind, parts] = Object.entries(wrapper.children)[0] ?? [];
+      const part = parts?.[0];
+      return kind !== undefined && part && "children" in part ? [this.statement(kind, part)] : [];
+    });
+  }
+
+  private statement(kind: string, node: CstNode): S.Statement {
+    const build = BUILD[kind]!;
+    const stated = { ...spanOf(node), head: this.headOf(node) };
+    const isBlock = "CloseBrace" in node.children;
+    if (node.recoveredNode && !isBlock)
+      return { kind: "broken", meant: this.meantOf(kind, node), ...stated };
+    return build(node, this, stated);
+  }
+
+  /** The name that a statement gives, else its keyword. */
+  private headOf(node: CstNode): Span {
+    const heading = nodeAt(node, "heading") ?? nodeAt(node, "titledHeading");
+    const name = heading && tokenAt(heading, "Name");
+    const named = name ?? (NAMED.has(node.name) ? tokenAt(node, "Name") : undefined);
+    const { start, end } = wordOf(named ?? starterOf(node));
+    return { start, end };
+  }
+
+  /** A broken edge is told by its side, so that its side doesn't count as unstated. */
+  private meantOf(kind: string, node: CstNode): string {
+    return kind === "edge" ? starterOf(node).image : kind;
+  }
+}
+
+/** Statements other than blocks whose own name is underlined. */
+const NAMED: ReadonlySet<string> = new Set(["let", "hole"]);
+
+function starterOf(node: CstNode): IToken {
+  const label = Object.keys(node.children).find((name) => name.endsWith("Start"))!;
+  return tokenAt(node, label)!;
+}
+
+function nameOf(node: CstNode): S.Word | null {
+  const token = tokenAt(nodeAt(node, "heading") ?? nodeAt(node, "titledHeading") ?? node, "Name");
+  return token ? wordOf(token) : null;
+}
+
+function titleOf(node: CstNode): S.Word | null {
+  const token = tokenAt(nodeAt(node, "titledHeading") ?? node, "Text");
+  return token ? textOf(token) : null;
+}
+
+const measured =
+  (kind: "bed" | "thickness" | "variation" | "box" | "inset" | "movement"): Build =>
+  (node, tree, stated) => ({ kind, ...stated, length: tree.length(node) });
+
+const BUILD: Readonly<Record<string, Build>> = {
+  plan: (node, _, stated) => ({ kind: "plan", ...stated, title: textOf(tokenAt(node, "Text")!) }),
+  units: (node, _, stated) => ({ kind: "units", ...stated, unit: wordOf(tokenAt(node, "Name")!) }),
+  bed: measured("bed"),
+  let: (node, tree, stated) => ({
+    kind: "let",
+    ...stated,
+    name: wordOf(tokenAt(node, "Name")!),
+    value: tree.length(node),
+  }),
+  use: (node, _, stated) => ({ kind: "use", ...stated, path: textOf(tokenAt(node, "Text")!) }),
+  allow: (node, _, stated) => ({
+    kind: "allow",
+    ...stated,
+    code: buildCode(tokenAt(node, "group")!, tokenAt(node, "rule")!),
+    reason: textOf(tokenAt(node, "Text")!),
+  }),
+  tile: (node, tree, stated) => ({
+    kind: "tile",
+    ...stated,
+    name: nameOf(node),
+    title: titleOf(node),
+    body: tree.body(node, "tileStatement") as S.TilePart[],
+  }),
+  trim: (node, tree, stated) => ({
+    kind: "trim",
+    ...stated,
+    name: nameOf(node),
+    title: titleOf(node),
+    body: tree.body(node, "trimStatement") as S.TrimPart[],
+  }),
+  face: (node, tree, stated) => ({ kind: "face", ...stated, ...tree.pair(node) }),
+  thickness: measured("thickness"),
+  variation: measured("variation"),
+  edges: (node, _, stated) => ({
+    kind: "edges",
+    ...stated,
+    finish: tokenAt(node, "finish")!.image as S.EdgesStatement["finish"],
+  }),
+  box: measured("box"),
+  wall: (node, tree, stated) => ({
+    kind: "wall",
+    ...stated,
+    name: nameOf(node),
+    title: titleOf(node),
+    body: tree.body(node, "wallStatement") as S.WallPart[],
+  }),
+  size: (node, tree, stated) => ({ kind: "size", ...stated, ...tree.pair(node) }),
+  edge: (node, tree, stated) => ({
+    kind: "edge",
+    ...stated,
+    side: starterOf(node).image as S.EdgeStatement["side"],
+    meets: buildMeeting(nodeAt(node, "meeting")!),
+    clauses: nodesAt(node, "edgeClause").map((clause) => buildClause(clause, tree)),
+  }),
+  opening: (node, tree, stated) => ({
+    kind: "opening",
+    ...stated,
+    opening: starterOf(node).image as S.OpeningStatement["opening"],
+    name: nameOf(node),
+    body: tree.body(node, "openingStatement") as S.OpeningPart[],
+  }),
+  at: (node, tree, stated) => ({
+    kind: "at",
+    ...stated,
+    x: tree.length(node, "x"),
+    y: tree.optionalLength(node, "y"),
+  }),
+  frame: (node, _, stated) => ({
+    kind: "frame",
+    ...stated,
+    trim: wordOf(tokenAt(node, "Name")!),
+    join: tokenAt(node, "join")!.image as S.FrameStatement["join"],
+  }),
+  inset: measured("inset"),
+  movement: measured("movement"),
+  hole: (node, tree, stated) => ({
+    kind: "hole",
+    ...stated,
+    name: wordOf(tokenAt(node, "Name")!),
+    x: tree.length(node, "x"),
+    y: tree.length(node, "y"),
+    across: tree.length(node, "across"),
+  }),
+  lay: (node, tree, stated) => ({
+    kind: "lay",
+    ...stated,
+    name: nameOf(node),
+    body: tree.body(node, "layStatement") as S.LayPart[],
+  }),
+  bond: (node, tree, stated) => {
+    const offset = tokenAt(node, "Length");
+    return {
+      kind: "bond",
+      ...stated,
+      offset: offset ? buildLiteral(offset, tree.problems) : null,
+    };
+  },
+  joint: (node, tree, stated) => ({
+    kind: "joint",
+    ...stated,
+    min: tree.length(node, "min"),
+    max: tree.optionalLength(node, "max"),
+  }),
+  across: (node, tree, stated) => ({ kind: "across", ...stated, choice: buildAcross(node, tree) }),
+  up: (node, tree, stated) => ({ kind: "up", ...stated, choice: buildUp(node, tree) }),
+  rules: (node, tree, stated) => ({
+    kind: "rules",
+    ...stated,
+    name: null,
+    body: tree.body(node, "rulesStatement") as S.RulesStatement["body"],
+  }),
+  limit: (node, tree, stated) => ({
+    kind: "limit",
+    ...stated,
+    name: wordOf(starterOf(node)),
+    value: (tokenAt(node, "switch")?.image as "on" | "off" | undefined) ?? tree.length(node),
+  }),
+};
+
+function buildCode(group: IToken, rule: IToken): S.Word {
+  const { start } = wordOf(group);
+  return { text: `${group.image}/${rule.image}`, start, end: wordOf(rule).end };
+}
+
+function buildMeeting(meeting: CstNode): S.WrittenMeeting {
+  const corner = nodeAt(meeting, "corner");
+  if (corner) {
+    const lap = wordOf(tokenAt(corner, "lap")!);
+    return {
+      kind: "corner",
+      wall: wordOf(tokenAt(corner, "Name")!),
+      lap: lap as S.Word & { text: "under" | "over" },
+    };
+  }
+  const free = nodeAt(meeting, "free");
+  if (free) {
+    const trim = tokenAt(free, "Name");
+    return { kind: "free", trim: trim ? wordOf(trim) : null };
+  }
+  const what = tokenAt(meeting, "plain")!.image;
+  return { kind: "plain", what: what as (S.WrittenMeeting & { kind: "plain" })["what"] };
+}
+
+function buildClause(clause: CstNode, tree: TreeBuilder): S.EdgeClause {
+  const span = spanOf(clause);
+  const measuredNode = nodeAt(clause, "measured");
+  if (measuredNode) {
+    const { start, end } = wordOf(tokenAt(measuredNode, "Measured")!);
+    const readings = nodesAt(measuredNode, "reading").map((reading) => ({
+      at: tree.length(reading, "at"),
+      off: tree.length(reading, "off"),
+      ...spanOf(reading),
+    }));
+    return { kind: "measured", head: { start, end }, readings, ...span };
+  }
+  const jointNode = nodeAt(clause, "edgeJoint")!;
+  const soft = tokenAt(jointNode, "soft");
+  const { start, end } = wordOf(soft ?? tokenAt(jointNode, "hard")!);
+  return {
+    kind: "joint-clause",
+    head: { start, end },
+    joint: soft ? "movement" : "joint",
+    width: tree.length(jointNode),
+    ...span,
+  };
+}
+
+function buildAcross(node: CstNode, tree: TreeBuilder): S.AcrossStatement["choice"] {
+  const full = nodeAt(node, "fullTile");
+  if (full) {
+    return { kind: "full-tile", from: tokenAt(full, "from")!.image as "left" | "right" };
+  }
+  const centred = nodeAt(node, "centred")!;
+  const what = tokenAt(centred, "what")!.image as "tile" | "joint";
+  const name = tokenAt(centred, "Name");
+  if (name) return { kind: "centred-on", what, name: wordOf(name) };
+  return { kind: "centred-at", what, x: tree.length(centred) };
+}
+
+function buildUp(node: CstNode, tree: TreeBuilder): S.UpStatement["choice"] {
+  const full = nodeAt(node, "fullCourse");
+  if (!full) return { kind: "joint", y: tree.length(node) };
+  const from = tokenAt(full, "from");
+  if (from) return { kind: "full-course", from: from.image as "bottom" | "top" };
+  return {
+    kind: "at-opening",
+    relation: tokenAt(full, "relation")!.image as "under" | "over",
+    name: wordOf(tokenAt(full, "Name")!),
+  };
+}

@@ -1,0 +1,151 @@
+import { formatLength } from "../../measure/index.js";
+import type { AcrossStart, Bond, Centre, Lay, Opening, Tile, UpStart } from "../../model/index.js";
+import { didYouMean } from "../nearest.js";
+import type { AcrossStatement, LayPart, LayStatement, UpStatement, Word } from "../syntax.js";
+import { resolveAllows } from "./allows.js";
+import { lengthOf } from "./lengths.js";
+import type { ResolvedOpenings } from "./openings.js";
+import { Parts } from "./parts.js";
+import { ratioOf } from "./ratio.js";
+import { placeOf } from "./report.js";
+import type { WallDraft, WallDrafts } from "./wall-draft.js";
+import { wallWithOpening } from "./wall-draft.js";
+
+/** How a wall is laid; null when the plan doesn't say, or not enough of it can be understood. */
+export function resolveLay(
+  draft: WallDraft,
+  all: WallDrafts,
+  openings: ResolvedOpenings,
+): Lay | null {
+  const [first, ...others] = draft.parts.all("lay");
+  const { report } = draft.scope;
+  for (const other of others) {
+    const related = [report.place(first!.head, "the first one")];
+    const message = "found a second `lay`, wanted one in a wall";
+    report.tell("plan/lay-twice", other.head, message, { wall: draft.name, related });
+  }
+  return first ? new LayReader(first, draft, all, openings).resolve() : null;
+}
+
+/** Resolves one `lay` block. */
+class LayReader {
+  private readonly parts: Parts<LayPart>;
+
+  constructor(
+    private readonly statement: LayStatement,
+    private readonly draft: WallDraft,
+    private readonly all: WallDrafts,
+    private readonly openings: ResolvedOpenings,
+  ) {
+    this.parts = new Parts(statement.body, draft.scope.report, draft.name);
+  }
+
+  resolve(): Lay | null {
+    const { statement, draft } = this;
+    const { report } = draft.scope;
+    const tile = this.tile();
+    const bond = this.bond();
+    const joint = this.joint();
+    const across = this.parts.first("across");
+    const up = this.parts.first("up");
+    const starts = { across: across ? this.across(across) : null, up: up ? this.up(up) : null };
+    const allows = resolveAllows(statement.body, report);
+    if (!tile || !bond || !joint) return null;
+    return { tile, bond, joint, ...starts, allows, origin: report.origin(statement) };
+  }
+
+  private tile(): Tile | null {
+    const { scope, name: wall } = this.draft;
+    const { name } = this.statement;
+    if (!name) return null;
+    const declared = scope.tiles.find(name.text);
+    if (declared) return declared.value;
+    if (scope.trims.find(name.text)) {
+      const message = `found the trim \`${name.text}\`, wanted a tile`;
+      scope.report.tell("plan/name-unknown", name, message, { wall });
+    } else scope.tiles.tellUnknown(name, scope.report, wall);
+    return null;
+  }
+
+  private bond(): Bond | null {
+    const message = "found no `bond`, wanted `bond stack` or one such as `bond running 1/2`";
+    const statement = this.parts.need("bond", this.statement, message);
+    if (!statement) return null;
+    const { offset } = statement;
+    if (!offset) return { kind: "stack" };
+    const { quantity } = offset;
+    if (!quantity) return null;
+    const ratio = quantity.unit === null ? ratioOf(quantity.amount) : null;
+    if (ratio && ratio.p > 0 && ratio.p < ratio.q) return { kind: "running", ...ratio };
+    this.draft.scope.report.tell(
+      "plan/bond",
+      offset,
+      "found no part of a module, wanted a fraction between 0 and 1, such as 1/2 or 1/3",
+      { wall: this.draft.name },
+    );
+    return null;
+  }
+
+  private joint(): Lay["joint"] | null {
+    const { scope, name: wall } = this.draft;
+    const message = "found no `joint`, wanted one, such as `joint 1/16`";
+    const statement = this.parts.need("joint", this.statement, message);
+    if (!statement) return null;
+    const min = lengthOf(statement.min, "not-negative", scope, wall);
+    const max = statement.max ? lengthOf(statement.max, "not-negative", scope, wall) : min;
+    if (min === null || max === null) return null;
+    const origin = scope.report.origin(statement);
+    if (min <= max) return { min, max, origin };
+    const [from, to] = [min, max].map((nm) => formatLength(nm, scope.units));
+    const reversed = `found a range from ${from!} to ${to!}, wanted the narrower joint first`;
+    scope.report.tell("plan/joint-reversed", statement.max!, reversed, { wall });
+    return { min: max, max: min, origin };
+  }
+
+  private across({ choice }: AcrossStatement): AcrossStart | null {
+    if (choice.kind === "full-tile") return choice;
+    const centre = this.centre(choice);
+    return centre && { kind: choice.what, centre };
+  }
+
+  private centre(choice: Exclude<AcrossStatement["choice"], { kind: "full-tile" }>): Centre | null {
+    const { scope, name: wall } = this.draft;
+    if (choice.kind === "centred-at") {
+      const x = lengthOf(choice.x, "any", scope, wall);
+      return x === null ? null : { on: "place", x };
+    }
+    if (choice.name.text === "wall") return { on: "wall" };
+    const opening = this.opening(choice.name, ["wall"]);
+    return opening && { on: "opening", opening };
+  }
+
+  private up({ choice }: UpStatement): UpStart | null {
+    const { scope, name: wall } = this.draft;
+    if (choice.kind === "full-course") return choice;
+    if (choice.kind === "joint") {
+      const y = lengthOf(choice.y, "any", scope, wall);
+      return y === null ? null : { kind: "joint", y };
+    }
+    const opening = this.opening(choice.name, []);
+    return opening && { kind: "at-opening", relation: choice.relation, opening };
+  }
+
+  /** An opening of this wall; null where it was left out, or there is none (which is told). */
+  private opening(name: Word, otherWords: readonly string[]): Opening | null {
+    const { scope, name: wall } = this.draft;
+    const declared = this.openings.names.find(name.text);
+    if (declared) return declared.value;
+    const elsewhere = wallWithOpening(name.text, this.all);
+    if (elsewhere !== null) {
+      const other = this.all.names.find(elsewhere)!;
+      const message = `found \`${name.text}\`, which is in the wall \`${elsewhere}\`, wanted an opening of this wall`;
+      const related = [placeOf(other.origin, `the wall \`${elsewhere}\``)];
+      scope.report.tell("plan/opening-elsewhere", name, message, { wall, related });
+      return null;
+    }
+    const words = [...otherWords, ...this.openings.names.keys()];
+    const message = `found no opening called \`${name.text}\` in this wall${didYouMean(name.text, words)}`;
+    scope.report.tell("plan/name-unknown", name, message, { wall });
+    return null;
+  }
+}

@@ -1,0 +1,202 @@
+import type { Nm } from "../../measure/index.js";
+import { formatLength } from "../../measure/index.js";
+import type { Edge, Frame, Opening, Origin, Side } from "../../model/index.js";
+import type { OpeningPart, OpeningStatement } from "../syntax.js";
+import { resolveAllows } from "./allows.js";
+import { findTrim } from "./edges.js";
+import { lengthOf } from "./lengths.js";
+import { Names } from "./names.js";
+import { Parts } from "./parts.js";
+import { placeOf } from "./report.js";
+import type { WallDraft } from "./wall-draft.js";
+
+/** More openings or holes in one wall than this are no wall, and comparing each with each takes time. */
+export const MOST_OPENINGS = 500;
+
+/** The openings of a wall. */
+export interface ResolvedOpenings {
+  /** Those that lie in the wall and apart from one another. */
+  readonly kept: readonly Opening[];
+  /** Every name; null for an opening that was left out. */
+  readonly names: Names<Opening>;
+}
+
+/** One outside its wall or over another is told and left out, so that the rest can be laid. */
+export function resolveOpenings(
+  draft: WallDraft,
+  edges: Readonly<Record<Side, Edge>>,
+): ResolvedOpenings {
+  const names = new Names<Opening>("an opening");
+  const kept: Opening[] = [];
+  for (const [i, statement] of draft.parts.all("opening").entries()) {
+    const origin = draft.scope.report.origin(statement);
+    const name = statement.name ?? { text: `${statement.opening}-${i + 1}`, ...statement.head };
+    if (!statement.name) names.loseName();
+    const found = resolveOpening(statement, name.text, origin, draft);
+    const fits =
+      found !== null &&
+      isInWall(found, statement, edges, draft) &&
+      isApart(found, statement, kept, draft) &&
+      isWithinCount(statement, kept, draft);
+    const isFirst = names.declare(name, { value: fits ? found : null, origin }, draft.scope.report);
+    if (fits && isFirst) kept.push(found);
+  }
+  return { kept, names };
+}
+
+function resolveOpening(
+  statement: OpeningStatement,
+  name: string,
+  origin: Origin,
+  draft: WallDraft,
+): Opening | null {
+  const { scope, name: wall } = draft;
+  const parts = new Parts(statement.body, scope.report, wall);
+  const at = resolveAt(statement, parts, draft);
+  const written = parts.need(
+    "size",
+    statement,
+    "found no `size`, wanted the opening's, such as `size 24 x 36`",
+  );
+  const across = written && lengthOf(written.first, "positive", scope, wall);
+  const up = written && lengthOf(written.second, "positive", scope, wall);
+  const movement = parts.first("movement");
+  const soft = movement ? lengthOf(movement.length, "not-negative", scope, wall) : null;
+  const inset = resolveInset(parts, across ?? null, up ?? null, draft);
+  const frame = resolveFrame(parts, inset, draft);
+  const allows = resolveAllows(statement.body, scope.report);
+  if (!at || !across || !up) return null;
+  const { opening: kind } = statement;
+  return { kind, name, at, size: { across, up }, frame, movement: soft, allows, origin };
+}
+
+function resolveAt(
+  statement: OpeningStatement,
+  parts: Parts<OpeningPart>,
+  { scope, name: wall }: WallDraft,
+): Opening["at"] | null {
+  const at = parts.need(
+    "at",
+    statement,
+    "found no `at`, wanted the opening's lower left corner, such as `at 18, 46`",
+  );
+  if (!at) return null;
+  const x = lengthOf(at.x, "any", scope, wall);
+  if (at.y === null && statement.opening !== "door") {
+    scope.report.tell(
+      "plan/missing",
+      at.head,
+      "found one length, wanted the height too, such as `at 18, 46`",
+      { wall },
+    );
+    return null;
+  }
+  // A door stands on the floor: where the plan gives no height, its opening starts at the level line.
+  const y = at.y === null ? 0 : lengthOf(at.y, "any", scope, wall);
+  return x === null || y === null ? null : { x, y };
+}
+
+/** An inset from both sides must leave some of the opening. */
+function resolveInset(
+  parts: Parts<OpeningPart>,
+  across: Nm | null,
+  up: Nm | null,
+  { scope, name: wall }: WallDraft,
+): Nm {
+  const statement = parts.first("inset");
+  if (!statement) return 0;
+  const { report, units } = scope;
+  if (!parts.first("frame") && !parts.isBroken("frame")) {
+    report.tell(
+      "plan/inset",
+      statement.head,
+      "found an inset without a frame, wanted a `frame` in this block",
+      { wall },
+    );
+    return 0;
+  }
+  const inset = lengthOf(statement.length, "not-negative", scope, wall) ?? 0;
+  const least = Math.min(across ?? Infinity, up ?? Infinity);
+  if (2 * inset < least) return inset;
+  const message = `found ${formatLength(inset, units)}, wanted less than half of the opening's ${formatLength(least, units)}`;
+  report.tell("plan/inset", statement.length, message, { wall });
+  return 0;
+}
+
+function resolveFrame(parts: Parts<OpeningPart>, inset: Nm, draft: WallDraft): Frame | null {
+  const statement = parts.first("frame");
+  const trim = statement && findTrim(statement.trim, draft);
+  if (!trim) return null;
+  return { trim, join: statement.join, inset, origin: draft.scope.report.origin(statement) };
+}
+
+/** Measured sides may reach past the bare wall's rectangle, and openings with them. */
+function isInWall(
+  { at, size, kind }: Opening,
+  { head }: OpeningStatement,
+  edges: Readonly<Record<Side, Edge>>,
+  { size: wallSize, scope, name }: WallDraft,
+): boolean {
+  const reach = (side: Side, pick: (...values: number[]) => number): Nm =>
+    pick(0, ...edges[side].measured.map(({ off }) => off));
+  const left = reach("left", Math.min);
+  const right = wallSize.across + reach("right", Math.max);
+  const bottom = reach("bottom", Math.min);
+  const top = wallSize.up + reach("top", Math.max);
+  const shown = (nm: Nm): string => formatLength(nm, scope.units);
+  const tell = (found: string, wanted: string): boolean => {
+    const message = `found the ${kind}'s ${found}, wanted ${wanted}`;
+    scope.report.tell("plan/opening-outside", head, message, { wall: name });
+    return false;
+  };
+  const farRight = at.x + size.across;
+  const farTop = at.y + size.up;
+  if (at.x < left)
+    return tell(`left side at ${shown(at.x)}`, `it inside the wall, at ${shown(left)} or more`);
+  if (farRight > right)
+    return tell(
+      `right side at ${shown(farRight)}`,
+      `it inside the wall, at ${shown(right)} or less`,
+    );
+  if (at.y < bottom)
+    return tell(`bottom at ${shown(at.y)}`, `it inside the wall, at ${shown(bottom)} or more`);
+  if (farTop > top)
+    return tell(`top at ${shown(farTop)}`, `it inside the wall, at ${shown(top)} or less`);
+  return true;
+}
+
+function isApart(
+  opening: Opening,
+  { head }: OpeningStatement,
+  others: readonly Opening[],
+  { scope, name: wall }: WallDraft,
+): boolean {
+  const other = others.find((candidate) => overlap(opening, candidate));
+  if (!other) return true;
+  const message = `found \`${opening.name}\` over \`${other.name}\`, wanted openings apart`;
+  const related = [placeOf(other.origin, "the other opening")];
+  scope.report.tell("plan/opening-overlap", head, message, { wall, related });
+  return false;
+}
+
+function overlap(a: Opening, b: Opening): boolean {
+  return (
+    a.at.x < b.at.x + b.size.across &&
+    b.at.x < a.at.x + a.size.across &&
+    a.at.y < b.at.y + b.size.up &&
+    b.at.y < a.at.y + a.size.up
+  );
+}
+
+function isWithinCount(
+  { head }: OpeningStatement,
+  kept: readonly Opening[],
+  { scope, name: wall }: WallDraft,
+): boolean {
+  if (kept.length < MOST_OPENINGS) return true;
+  if (kept.length === MOST_OPENINGS) {
+    const message = `found more than ${MOST_OPENINGS} openings in a wall; the others are left out`;
+    scope.report.tell("plan/too-many", head, message, { wall });
+  }
+  return false;
+}

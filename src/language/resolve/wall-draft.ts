@@ -1,0 +1,79 @@
+import type { Nm } from "../../measure/index.js";
+import { formatLength, NM_PER } from "../../measure/index.js";
+import type { Origin, Wall } from "../../model/index.js";
+import type { OpeningStatement, WallPart, WallStatement } from "../syntax.js";
+import { lengthOf } from "./lengths.js";
+import { Names } from "./names.js";
+import { Parts } from "./parts.js";
+import type { Scope } from "./scope.js";
+
+/** A wall of a kilometre is no wall. */
+const LARGEST_WALL: Nm = 1000 * NM_PER.m;
+
+/** A wall whose name and size are known, and its statements, before its parts are resolved. */
+export interface WallDraft {
+  readonly name: string;
+  readonly origin: Origin;
+  readonly size: Wall["size"];
+  readonly statement: WallStatement;
+  readonly parts: Parts<WallPart>;
+  readonly scope: Scope;
+}
+
+/** All walls of a plan: what one wall may say of another. */
+export interface WallDrafts {
+  readonly drafts: readonly WallDraft[];
+  /** Every name; null for a wall that can't be drawn. */
+  readonly names: Names<WallDraft>;
+}
+
+/** Names and measures the walls. One without a size is left out, but its name is known. */
+export function draftWalls(statements: readonly WallStatement[], scope: Scope): WallDrafts {
+  const names = new Names<WallDraft>("a wall");
+  const drafts: WallDraft[] = [];
+  for (const [i, statement] of statements.entries()) {
+    const origin = scope.report.origin(statement);
+    const name = statement.name ?? { text: `wall-${i + 1}`, ...statement.head };
+    if (!statement.name) names.loseName();
+    const draft = draftWall(statement, name.text, origin, scope);
+    const isFirst = names.declare(name, { value: draft, origin }, scope.report);
+    if (draft && isFirst) drafts.push(draft);
+  }
+  return { drafts, names };
+}
+
+function draftWall(
+  statement: WallStatement,
+  name: string,
+  origin: Origin,
+  scope: Scope,
+): WallDraft | null {
+  const many = ["edge", "opening", "hole", "lay"] as const;
+  const parts = new Parts(statement.body, scope.report, name, many);
+  const message = "found no `size`, wanted the bare wall's, such as `size 60 x 96`";
+  const sizeStatement = parts.need("size", statement, message);
+  const across = sizeStatement && wallLength(sizeStatement.first, scope, name);
+  const up = sizeStatement && wallLength(sizeStatement.second, scope, name);
+  if (!across || !up) return null;
+  return { name, origin, size: { across, up }, statement, parts, scope };
+}
+
+function wallLength(
+  expression: Parameters<typeof lengthOf>[0],
+  scope: Scope,
+  wall: string,
+): Nm | null {
+  const nm = lengthOf(expression, "positive", scope, wall);
+  if (nm === null || nm <= LARGEST_WALL) return nm;
+  const { units, report } = scope;
+  const message = `found ${formatLength(nm, units)}, wanted a wall of at most ${formatLength(LARGEST_WALL, units)}`;
+  report.tell("plan/wall-too-large", expression, message, { wall });
+  return null;
+}
+
+/** The other wall that has an opening of this name, for messages. */
+export function wallWithOpening(name: string, { drafts }: WallDrafts): string | null {
+  const isIt = (part: WallPart): part is OpeningStatement =>
+    part.kind === "opening" && part.name?.text === name;
+  return drafts.find(({ statement }) => statement.body.some(isIt))?.name ?? null;
+}

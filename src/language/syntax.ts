@@ -1,0 +1,257 @@
+import type { Quantity } from "../measure/index.js";
+import type { Side } from "../model/index.js";
+import type { LineTable, Span } from "./line-table.js";
+import type { SyntaxProblem } from "./syntax-problem.js";
+
+/** A text as it is written: statements with the place of every part, no name looked up yet. */
+export interface SyntaxTree {
+  readonly text: string;
+  readonly lines: LineTable;
+  readonly statements: readonly PlanStatement[];
+  readonly problems: readonly SyntaxProblem[];
+}
+
+/** A name, a word or a text (without its quotes) and its place. */
+export interface Word extends Span {
+  readonly text: string;
+}
+
+/** Anything that may stand where a length does. */
+export type Expression = Literal | NameUse | Sum | Product | Negation;
+
+export interface Literal extends Span {
+  readonly kind: "literal";
+  /** null when it can't be read, which has been told. */
+  readonly quantity: Quantity | null;
+}
+
+export interface NameUse extends Word {
+  readonly kind: "name";
+}
+
+/** Flat, so that a line of any length is walked without recursion. */
+export interface Sum extends Span {
+  readonly kind: "sum";
+  readonly first: Expression;
+  readonly rest: readonly { readonly operator: "+" | "-"; readonly operand: Expression }[];
+}
+
+export interface Product extends Span {
+  readonly kind: "product";
+  readonly first: Expression;
+  readonly rest: readonly { readonly operator: "*" | "/"; readonly operand: Expression }[];
+}
+
+export interface Negation extends Span {
+  readonly kind: "negation";
+  readonly operand: Expression;
+}
+
+/** What every statement has: its whole span, and the word to underline (its name, else its keyword). */
+interface Stated<Kind extends string> extends Span {
+  readonly kind: Kind;
+  readonly head: Span;
+}
+
+/** A line that could not be understood, which has been told. */
+export interface BrokenStatement extends Stated<"broken"> {
+  /** The kind of statement that it would have been. */
+  readonly meant: string;
+}
+
+interface Measured<Kind extends string> extends Stated<Kind> {
+  readonly length: Expression;
+}
+
+interface Paired<Kind extends string> extends Stated<Kind> {
+  readonly first: Expression;
+  readonly second: Expression;
+}
+
+interface Block<Kind extends string, Body> extends Stated<Kind> {
+  /** null when the heading has none that can be read, which has been told. */
+  readonly name: Word | null;
+  readonly body: readonly Body[];
+}
+
+export interface TitleStatement extends Stated<"plan"> {
+  readonly title: Word;
+}
+
+export interface UnitsStatement extends Stated<"units"> {
+  readonly unit: Word;
+}
+
+export type BedStatement = Measured<"bed">;
+
+export interface LetStatement extends Stated<"let"> {
+  readonly name: Word;
+  readonly value: Expression;
+}
+
+export interface UseStatement extends Stated<"use"> {
+  readonly path: Word;
+}
+
+export interface AllowStatement extends Stated<"allow"> {
+  readonly code: Word;
+  readonly reason: Word;
+}
+
+export interface TileStatement extends Block<"tile", TilePart> {
+  readonly title: Word | null;
+}
+
+export type TilePart =
+  | FaceStatement
+  | Measured<"thickness">
+  | Measured<"variation">
+  | EdgesStatement
+  | Measured<"box">
+  | AllowStatement
+  | BrokenStatement;
+
+export type FaceStatement = Paired<"face">;
+
+export interface EdgesStatement extends Stated<"edges"> {
+  readonly finish: "pressed" | "rectified";
+}
+
+export interface TrimStatement extends Block<"trim", TrimPart> {
+  readonly title: Word | null;
+}
+
+export type TrimPart = FaceStatement | Measured<"thickness"> | AllowStatement | BrokenStatement;
+
+export interface WallStatement extends Block<"wall", WallPart> {
+  readonly title: Word | null;
+}
+
+export type WallPart =
+  | SizeStatement
+  | EdgeStatement
+  | OpeningStatement
+  | HoleStatement
+  | LayStatement
+  | AllowStatement
+  | BrokenStatement;
+
+export type SizeStatement = Paired<"size">;
+
+export interface EdgeStatement extends Stated<"edge"> {
+  readonly side: Side;
+  readonly meets: WrittenMeeting;
+  readonly clauses: readonly EdgeClause[];
+}
+
+export type WrittenMeeting =
+  | {
+      readonly kind: "plain";
+      readonly what: "pan" | "tub" | "floor" | "ceiling" | "counter" | "wall";
+    }
+  | {
+      readonly kind: "corner";
+      readonly wall: Word;
+      readonly lap: Word & { readonly text: "under" | "over" };
+    }
+  | { readonly kind: "free"; readonly trim: Word | null };
+
+export type EdgeClause = MeasuredClause | JointClause;
+
+export interface MeasuredClause extends Stated<"measured"> {
+  readonly readings: readonly WrittenReading[];
+}
+
+export interface WrittenReading extends Span {
+  readonly at: Expression;
+  readonly off: Expression;
+}
+
+export interface JointClause extends Stated<"joint-clause"> {
+  readonly joint: "movement" | "joint";
+  readonly width: Expression;
+}
+
+export interface OpeningStatement extends Block<"opening", OpeningPart> {
+  readonly opening: "window" | "niche" | "door";
+}
+
+export type OpeningPart =
+  | AtStatement
+  | SizeStatement
+  | FrameStatement
+  | Measured<"inset">
+  | Measured<"movement">
+  | AllowStatement
+  | BrokenStatement;
+
+export interface AtStatement extends Stated<"at"> {
+  readonly x: Expression;
+  readonly y: Expression | null;
+}
+
+export interface FrameStatement extends Stated<"frame"> {
+  readonly trim: Word;
+  readonly join: "mitre" | "butt";
+}
+
+export interface HoleStatement extends Stated<"hole"> {
+  readonly name: Word;
+  readonly x: Expression;
+  readonly y: Expression;
+  readonly across: Expression;
+}
+
+/** Its name is the tile's. */
+export type LayStatement = Block<"lay", LayPart>;
+
+export type LayPart =
+  BondStatement | JointStatement | AcrossStatement | UpStatement | AllowStatement | BrokenStatement;
+
+export interface BondStatement extends Stated<"bond"> {
+  /** null for a stack bond. */
+  readonly offset: Literal | null;
+}
+
+export interface JointStatement extends Stated<"joint"> {
+  readonly min: Expression;
+  readonly max: Expression | null;
+}
+
+export interface AcrossStatement extends Stated<"across"> {
+  readonly choice:
+    | { readonly kind: "full-tile"; readonly from: "left" | "right" }
+    | { readonly kind: "centred-on"; readonly what: "tile" | "joint"; readonly name: Word }
+    | { readonly kind: "centred-at"; readonly what: "tile" | "joint"; readonly x: Expression };
+}
+
+export interface UpStatement extends Stated<"up"> {
+  readonly choice:
+    | { readonly kind: "full-course"; readonly from: "bottom" | "top" }
+    | { readonly kind: "at-opening"; readonly relation: "under" | "over"; readonly name: Word }
+    | { readonly kind: "joint"; readonly y: Expression };
+}
+
+/** `rules { ... }`; it has no name. */
+export type RulesStatement = Block<"rules", LimitStatement | BrokenStatement>;
+
+export interface LimitStatement extends Stated<"limit"> {
+  readonly name: Word;
+  readonly value: "off" | "on" | Expression;
+}
+
+export type PlanStatement =
+  | TitleStatement
+  | UnitsStatement
+  | BedStatement
+  | LetStatement
+  | UseStatement
+  | AllowStatement
+  | TileStatement
+  | TrimStatement
+  | WallStatement
+  | RulesStatement
+  | BrokenStatement;
+
+export type Statement =
+  PlanStatement | TilePart | TrimPart | WallPart | OpeningPart | LayPart | LimitStatement;

@@ -1,0 +1,128 @@
+import type { TokenType } from "chevrotain";
+import { createToken, Lexer } from "chevrotain";
+import { Name } from "./tokens.js";
+
+/** Where a statement may stand: at the top of the plan or in a block. */
+export type BlockKind = "plan" | "tile" | "trim" | "wall" | "opening" | "lay" | "rules";
+
+/** A word that begins a statement, and the block that it opens, if any. */
+export interface Starter {
+  readonly token: TokenType;
+  readonly opens: BlockKind | null;
+}
+
+function starter(name: string, label: string, opens: BlockKind | null = null): Starter {
+  return { token: createToken({ name: `${name}Start`, pattern: Lexer.NA, label }), opens };
+}
+
+const word = (text: string, opens: BlockKind | null = null): Starter =>
+  starter(text[0]!.toUpperCase() + text.slice(1), `\`${text}\``, opens);
+
+export const START = {
+  plan: word("plan"),
+  units: word("units"),
+  bed: word("bed"),
+  let: word("let"),
+  use: word("use"),
+  tile: word("tile", "tile"),
+  trim: word("trim", "trim"),
+  wall: word("wall", "wall"),
+  rules: word("rules", "rules"),
+  allow: word("allow"),
+  face: word("face"),
+  thickness: word("thickness"),
+  variation: word("variation"),
+  edges: word("edges"),
+  box: word("box"),
+  size: word("size"),
+  edge: starter("Edge", "a side"),
+  opening: starter("Opening", "`window`, `niche` or `door`", "opening"),
+  hole: word("hole"),
+  lay: word("lay", "lay"),
+  at: word("at"),
+  frame: word("frame"),
+  inset: word("inset"),
+  movement: word("movement"),
+  bond: word("bond"),
+  joint: word("joint"),
+  across: word("across"),
+  up: word("up"),
+  /** Any name at the start of an entry of `rules { ... }`. */
+  limit: starter("Limit", "the name of a limit"),
+} as const;
+
+const { edge, opening } = START;
+
+/**
+ * The statements of each block by their first word. The same word may mean something else inside a
+ * line (`movement`, `joint`, `at`), and any of them may be a name: only its place decides.
+ */
+export const STATEMENTS: Readonly<Record<BlockKind, ReadonlyMap<string, Starter>>> = {
+  plan: named(["plan", "units", "bed", "let", "use", "tile", "trim", "wall", "rules", "allow"]),
+  tile: named(["face", "thickness", "variation", "edges", "box", "allow"]),
+  trim: named(["face", "thickness", "allow"]),
+  wall: new Map<string, Starter>([
+    ...named(["size"]),
+    ["bottom", edge],
+    ["left", edge],
+    ["right", edge],
+    ["top", edge],
+    ["window", opening],
+    ["niche", opening],
+    ["door", opening],
+    ...named(["hole", "lay", "allow"]),
+  ]),
+  opening: named(["at", "size", "frame", "inset", "movement", "allow"]),
+  lay: named(["bond", "joint", "across", "up", "allow"]),
+  rules: new Map(),
+};
+
+function named(names: readonly (keyof typeof START)[]): Map<string, Starter> {
+  return new Map(names.map((name) => [name, START[name]]));
+}
+
+function inner(text: string, name = text[0]!.toUpperCase() + text.slice(1)): TokenType {
+  return createToken({ name, pattern: Lexer.NA, label: `\`${text}\``, categories: Name });
+}
+
+/** Words with a meaning inside a line. Each may still be a name where a name is wanted. */
+export const WORD = {
+  x: inner("x", "Times"),
+  measured: inner("measured"),
+  movement: inner("movement"),
+  joint: inner("joint"),
+  corner: inner("corner"),
+  under: inner("under"),
+  over: inner("over"),
+  free: inner("free"),
+  trim: inner("trim"),
+  mitre: inner("mitre"),
+  butt: inner("butt"),
+  stack: inner("stack"),
+  running: inner("running"),
+  to: inner("to"),
+  tile: inner("tile"),
+  centred: inner("centred"),
+  on: inner("on"),
+  at: inner("at"),
+  full: inner("full"),
+  course: inner("course"),
+  from: inner("from"),
+  left: inner("left"),
+  right: inner("right"),
+  bottom: inner("bottom"),
+  top: inner("top"),
+  pressed: inner("pressed"),
+  rectified: inner("rectified"),
+  across: inner("across"),
+  off: inner("off"),
+  pan: inner("pan"),
+  tub: inner("tub"),
+  floor: inner("floor"),
+  ceiling: inner("ceiling"),
+  counter: inner("counter"),
+  wall: inner("wall"),
+} as const;
+
+/** The token type of each word that has a meaning inside a line. */
+export const INNER_WORDS: ReadonlyMap<string, TokenType> = new Map(Object.entries(WORD));

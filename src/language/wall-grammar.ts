@@ -1,0 +1,316 @@
+import { INSIDE_A_LINE, LineGrammar } from "./line-grammar.js";
+import * as T from "./tokens.js";
+import { START, WORD } from "./vocabulary.js";
+
+/** `wall NAME { ... }`: its edges, openings, holes and lay. Parts stand before what is made of them. */
+export class WallGrammar extends LineGrammar {
+  protected readonly reading = this.RULE(
+    "reading",
+    () => {
+      this.SUBRULE(this.sum, { LABEL: "at" });
+      this.CONSUME(T.Colon);
+      this.SUBRULE2(this.sum, { LABEL: "off" });
+    },
+    INSIDE_A_LINE,
+  );
+
+  protected readonly measured = this.RULE(
+    "measured",
+    () => {
+      this.CONSUME(WORD.measured);
+      this.SUBRULE(this.reading);
+      this.MANY(() => {
+        this.CONSUME(T.Comma);
+        this.SUBRULE2(this.reading);
+      });
+    },
+    INSIDE_A_LINE,
+  );
+
+  protected readonly edgeJoint = this.RULE(
+    "edgeJoint",
+    () => {
+      this.OR([
+        { ALT: () => this.CONSUME(WORD.movement, { LABEL: "soft" }) },
+        { ALT: () => this.CONSUME(WORD.joint, { LABEL: "hard" }) },
+      ]);
+      this.SUBRULE(this.sum);
+    },
+    INSIDE_A_LINE,
+  );
+
+  protected readonly edgeClause = this.RULE(
+    "edgeClause",
+    () => {
+      this.OR([
+        { ALT: () => this.SUBRULE(this.measured) },
+        { ALT: () => this.SUBRULE(this.edgeJoint) },
+      ]);
+    },
+    INSIDE_A_LINE,
+  );
+
+  protected readonly corner = this.RULE(
+    "corner",
+    () => {
+      this.CONSUME(WORD.corner);
+      this.CONSUME(T.Name);
+      this.OR([
+        { ALT: () => this.CONSUME(WORD.under, { LABEL: "lap" }) },
+        { ALT: () => this.CONSUME(WORD.over, { LABEL: "lap" }) },
+      ]);
+    },
+    INSIDE_A_LINE,
+  );
+
+  protected readonly free = this.RULE(
+    "free",
+    () => {
+      this.CONSUME(WORD.free);
+      this.OPTION(() => {
+        this.CONSUME(WORD.trim);
+        this.CONSUME(T.Name);
+      });
+    },
+    INSIDE_A_LINE,
+  );
+
+  protected readonly meeting = this.RULE(
+    "meeting",
+    () => {
+      this.OR([
+        { ALT: () => this.CONSUME(WORD.pan, { LABEL: "plain" }) },
+        { ALT: () => this.CONSUME(WORD.tub, { LABEL: "plain" }) },
+        { ALT: () => this.CONSUME(WORD.floor, { LABEL: "plain" }) },
+        { ALT: () => this.CONSUME(WORD.ceiling, { LABEL: "plain" }) },
+        { ALT: () => this.CONSUME(WORD.counter, { LABEL: "plain" }) },
+        { ALT: () => this.CONSUME(WORD.wall, { LABEL: "plain" }) },
+        { ALT: () => this.SUBRULE(this.corner) },
+        { ALT: () => this.SUBRULE(this.free) },
+      ]);
+    },
+    INSIDE_A_LINE,
+  );
+
+  protected readonly edge = this.RULE("edge", () => {
+    this.CONSUME(START.edge.token);
+    this.SUBRULE(this.meeting);
+    this.MANY(() => this.SUBRULE(this.edgeClause));
+    this.CONSUME(T.LineEnd);
+  });
+
+  /** A door's height may be left out: it stands on the level line. */
+  protected readonly at = this.RULE("at", () => {
+    this.CONSUME(START.at.token);
+    this.SUBRULE(this.sum, { LABEL: "x" });
+    this.OPTION(() => {
+      this.CONSUME(T.Comma);
+      this.SUBRULE2(this.sum, { LABEL: "y" });
+    });
+    this.CONSUME(T.LineEnd);
+  });
+
+  protected readonly frame = this.RULE("frame", () => {
+    this.CONSUME(START.frame.token);
+    this.CONSUME(T.Name);
+    this.OR([
+      { ALT: () => this.CONSUME(WORD.mitre, { LABEL: "join" }) },
+      { ALT: () => this.CONSUME(WORD.butt, { LABEL: "join" }) },
+    ]);
+    this.CONSUME(T.LineEnd);
+  });
+
+  protected readonly inset = this.RULE("inset", () => {
+    this.CONSUME(START.inset.token);
+    this.SUBRULE(this.sum);
+    this.CONSUME(T.LineEnd);
+  });
+
+  protected readonly openingStatement = this.RULE("openingStatement", () => {
+    this.OR([
+      { ALT: () => this.SUBRULE(this.at) },
+      { ALT: () => this.SUBRULE(this.size) },
+      { ALT: () => this.SUBRULE(this.frame) },
+      { ALT: () => this.SUBRULE(this.inset) },
+      { ALT: () => this.SUBRULE(this.movement) },
+      { ALT: () => this.SUBRULE(this.allow) },
+    ]);
+  });
+
+  protected readonly opening = this.RULE("opening", () => {
+    this.CONSUME(START.opening.token);
+    this.SUBRULE(this.heading);
+    this.MANY(() => this.SUBRULE(this.openingStatement));
+    this.CONSUME(T.CloseBrace);
+    this.CONSUME(T.LineEnd);
+  });
+
+  protected readonly hole = this.RULE("hole", () => {
+    this.CONSUME(START.hole.token);
+    this.CONSUME(T.Name);
+    this.CONSUME(WORD.at);
+    this.SUBRULE(this.sum, { LABEL: "x" });
+    this.CONSUME(T.Comma);
+    this.SUBRULE2(this.sum, { LABEL: "y" });
+    this.CONSUME(WORD.across);
+    this.SUBRULE3(this.sum, { LABEL: "across" });
+    this.CONSUME(T.LineEnd);
+  });
+
+  protected readonly bond = this.RULE("bond", () => {
+    this.CONSUME(START.bond.token);
+    this.OR([
+      { ALT: () => this.CONSUME(WORD.stack) },
+      {
+        ALT: () => {
+          this.CONSUME(WORD.running);
+          this.CONSUME(T.Length);
+        },
+      },
+    ]);
+    this.CONSUME(T.LineEnd);
+  });
+
+  protected readonly joint = this.RULE("joint", () => {
+    this.CONSUME(START.joint.token);
+    this.SUBRULE(this.sum, { LABEL: "min" });
+    this.OPTION(() => {
+      this.CONSUME(WORD.to);
+      this.SUBRULE2(this.sum, { LABEL: "max" });
+    });
+    this.CONSUME(T.LineEnd);
+  });
+
+  protected readonly fullTile = this.RULE(
+    "fullTile",
+    () => {
+      this.CONSUME(WORD.full);
+      this.CONSUME(WORD.tile);
+      this.CONSUME(WORD.from);
+      this.OR([
+        { ALT: () => this.CONSUME(WORD.left, { LABEL: "from" }) },
+        { ALT: () => this.CONSUME(WORD.right, { LABEL: "from" }) },
+      ]);
+    },
+    INSIDE_A_LINE,
+  );
+
+  protected readonly centred = this.RULE(
+    "centred",
+    () => {
+      this.OR([
+        { ALT: () => this.CONSUME(WORD.tile, { LABEL: "what" }) },
+        { ALT: () => this.CONSUME(WORD.joint, { LABEL: "what" }) },
+      ]);
+      this.CONSUME(WORD.centred);
+      this.OR2([
+        {
+          ALT: () => {
+            this.CONSUME(WORD.on);
+            this.CONSUME(T.Name);
+          },
+        },
+        {
+          ALT: () => {
+            this.CONSUME(WORD.at);
+            this.SUBRULE(this.sum);
+          },
+        },
+      ]);
+    },
+    INSIDE_A_LINE,
+  );
+
+  protected readonly across = this.RULE("across", () => {
+    this.CONSUME(START.across.token);
+    this.OR([
+      { ALT: () => this.SUBRULE(this.fullTile) },
+      { ALT: () => this.SUBRULE(this.centred) },
+    ]);
+    this.CONSUME(T.LineEnd);
+  });
+
+  protected readonly fullCourse = this.RULE(
+    "fullCourse",
+    () => {
+      this.CONSUME(WORD.full);
+      this.CONSUME(WORD.course);
+      this.OR([
+        {
+          ALT: () => {
+            this.CONSUME(WORD.from);
+            this.OR2([
+              { ALT: () => this.CONSUME(WORD.bottom, { LABEL: "from" }) },
+              { ALT: () => this.CONSUME(WORD.top, { LABEL: "from" }) },
+            ]);
+          },
+        },
+        {
+          ALT: () => {
+            this.CONSUME(WORD.under, { LABEL: "relation" });
+            this.CONSUME(T.Name);
+          },
+        },
+        {
+          ALT: () => {
+            this.CONSUME(WORD.over, { LABEL: "relation" });
+            this.CONSUME2(T.Name);
+          },
+        },
+      ]);
+    },
+    INSIDE_A_LINE,
+  );
+
+  protected readonly up = this.RULE("up", () => {
+    this.CONSUME(START.up.token);
+    this.OR([
+      { ALT: () => this.SUBRULE(this.fullCourse) },
+      {
+        ALT: () => {
+          this.CONSUME(WORD.joint);
+          this.CONSUME(WORD.at);
+          this.SUBRULE(this.sum);
+        },
+      },
+    ]);
+    this.CONSUME(T.LineEnd);
+  });
+
+  protected readonly layStatement = this.RULE("layStatement", () => {
+    this.OR([
+      { ALT: () => this.SUBRULE(this.bond) },
+      { ALT: () => this.SUBRULE(this.joint) },
+      { ALT: () => this.SUBRULE(this.across) },
+      { ALT: () => this.SUBRULE(this.up) },
+      { ALT: () => this.SUBRULE(this.allow) },
+    ]);
+  });
+
+  protected readonly lay = this.RULE("lay", () => {
+    this.CONSUME(START.lay.token);
+    this.SUBRULE(this.heading);
+    this.MANY(() => this.SUBRULE(this.layStatement));
+    this.CONSUME(T.CloseBrace);
+    this.CONSUME(T.LineEnd);
+  });
+
+  protected readonly wallStatement = this.RULE("wallStatement", () => {
+    this.OR([
+      { ALT: () => this.SUBRULE(this.size) },
+      { ALT: () => this.SUBRULE(this.edge) },
+      { ALT: () => this.SUBRULE(this.opening) },
+      { ALT: () => this.SUBRULE(this.hole) },
+      { ALT: () => this.SUBRULE(this.lay) },
+      { ALT: () => this.SUBRULE(this.allow) },
+    ]);
+  });
+
+  protected readonly wall = this.RULE("wall", () => {
+    this.CONSUME(START.wall.token);
+    this.SUBRULE(this.titledHeading);
+    this.MANY(() => this.SUBRULE(this.wallStatement));
+    this.CONSUME(T.CloseBrace);
+    this.CONSUME(T.LineEnd);
+  });
+}
