@@ -34,3 +34,18 @@ export function pictureBox(box: Box): PictureBox {
 export function boxRing({ left, top, right, bottom }: PictureBox): Points {
   return [left, bottom, right, bottom, right, top, left, top];
 }
+
+/** The smallest box round these points. */
+export function boundsOfPoints(points: Points): PictureBox {
+  let left = Infinity;
+  let top = Infinity;
+  let right = -Infinity;
+  let bottom = -Infinity;
+  for (let i = 0; i < points.length; i += 2) {
+    left = Math.min(left, points[i]!);
+    right = Math.max(right, points[i]!);
+    top = Math.min(top, points[i + 1]!);
+    bottom = Math.max(bottom, points[i + 1]!);
+  }
+  return { left, top, right, bottom };
+}

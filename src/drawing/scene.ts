@@ -54,8 +54,8 @@ export interface WallScene {
   readonly labels: readonly Label[];
 }
 
-/** `grout`: the ground that shows between pieces; `soft`: a movement joint; `build`: another wall's tile and bed, seen on end. */
-export type BandKind = "grout" | "soft" | "build";
+/** `grout`: the ground that shows between pieces; `soft`: a movement joint; `bead`: one between a frame and what fills its opening; `build`: another wall's tile and bed, seen on end. */
+export type BandKind = "grout" | "soft" | "bead" | "build";
 
 export interface Band {
   readonly kind: BandKind;

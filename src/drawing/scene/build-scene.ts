@@ -6,6 +6,7 @@ import { plainText } from "../plain-text.js";
 import type { Badge, Label, PictureBox, Scene, Swatch, WallScene } from "../scene.js";
 import { fitText, wrapText } from "../text-metrics.js";
 import { findingGroups } from "./finding-groups.js";
+import { headingLines } from "./headings.js";
 import { cautionsBlock, findingsBlock, legendBlock, type Block } from "./notes.js";
 import { settingOf, type Setting } from "./setting.js";
 import { roomOf, wallScene } from "./wall-scene.js";
@@ -30,10 +31,12 @@ export function buildScene(solved: SolvedPlan, diagnostics: readonly Diagnostic[
     solved.walls.map((each) => each.wall.name),
     diagnostics,
   );
+  const lines = Math.max(0, ...solved.walls.map((each) => headingLines(each, setting).length));
   const unplaced = solved.walls.map((each) =>
     wallScene(
       each,
       groups.filter((group) => group.wall === each.wall.name),
+      lines,
       setting,
     ),
   );

@@ -97,7 +97,7 @@ function openingBand({ opening, box }: Takeaway): Band[] {
   const cut = opening.kind === "door" ? { ...inside, bottom: outside.bottom } : inside;
   return [
     {
-      kind: "soft",
+      kind: opening.frame ? "bead" : "soft",
       part: `opening-${opening.name}`,
       rings: [pictureRing(ringOf(outside)), pictureRing(ringOf(cut))],
     },

@@ -19,7 +19,7 @@ const CAPTION_SIZE = 0.85;
 const NUMBER_SIZE = 0.8;
 /** From one row of dimensions to the next, and from the wall to the first column. */
 const ROW_PITCH = 1.95;
-const COLUMN_GAP = 1.1;
+const COLUMN_GAP = 0.9;
 /** A side this many ems high has its caption beside it; a lower one's is told below the wall. */
 const CAPTION_ROOM = 14;
 
@@ -99,11 +99,14 @@ function aboveOf(solved: SolvedWall, bare: PictureBox, setting: Setting): Margin
     size,
     anchor: "start",
   });
-  const named = { text: "centre line", role: "caption", x: middle, size } as const;
-  let centre = makeLabel({ ...named, y: row });
-  if (boxesOverlap({ ...centre.box, left: centre.box.left - 0.5 * em }, caption.box)) {
-    centre = makeLabel({ ...named, y: row - lineHeight(size) });
-  }
+  // On a row of its own, so that the headings of walls side by side stand level.
+  const centre = makeLabel({
+    text: "centre line",
+    role: "caption",
+    x: middle,
+    y: row - lineHeight(size),
+    size,
+  });
   const line: RuledLine = {
     kind: "centre",
     points: [middle, centre.box.bottom, middle, bare.bottom + 0.5 * em].map(rounded),

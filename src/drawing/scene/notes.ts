@@ -168,7 +168,7 @@ function occurringKinds(walls: readonly Omit<WallScene, "at">[]): ReadonlySet<Sw
   const kinds = new Set<SwatchKind>();
   for (const wall of walls) {
     for (const { kind } of wall.pieces) kinds.add(kind);
-    for (const { kind } of wall.bands) kinds.add(kind);
+    for (const { kind } of wall.bands) kinds.add(kind === "bead" ? "soft" : kind);
     for (const { kind } of wall.lines) if (kind !== "leader") kinds.add(kind);
     if (wall.trims.length > 0) kinds.add("trim");
     if (wall.hidden.length > 0) kinds.add("hidden");

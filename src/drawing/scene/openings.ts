@@ -89,6 +89,12 @@ export function labelsInside(thing: NamedThing, size: number): Label[] | null {
     const labels = stackedLabels(lines, middle, size);
     if (labels.every((label) => boxWithin(label.box, room))) return labels;
   }
+  for (const lines of thing.wordings) {
+    const [text] = lines;
+    if (lines.length > 1 || text === undefined) continue;
+    const label = makeLabel({ text, role: "name", ...middle, size, bold: true, upward: true });
+    if (boxWithin(label.box, room)) return [label];
+  }
   return null;
 }
 

@@ -48,10 +48,10 @@ export function layRow(wish: RankWish, place: RankPlace): LaidRank {
   const size = SIZE * em;
   const told = wish.stretches.filter((stretch) => stretch.text !== null);
   const places = spreadOut(
-    told.map((s) => ({
-      wish: (s.from + s.to) / 2,
-      size: textWidth(s.text!, size) + GAP * em,
-    })),
+    told.map((s) => {
+      const width = textWidth(s.text!, size) + GAP * em;
+      return { wish: wishedPlace(s, width, wish.stretches, em), size: width };
+    }),
   );
   const labels = told.map((s, i) =>
     makeLabel({
@@ -64,7 +64,11 @@ export function layRow(wish: RankWish, place: RankPlace): LaidRank {
   );
   const leaders = told.flatMap((s, i): RuledLine[] => {
     const middle = (s.from + s.to) / 2;
-    if (Math.abs(places[i]! - middle) < 0.6 * em) return [];
+    const room = (s.to - s.from) / 2;
+    const half = textWidth(s.text!, size) / 2;
+    // A figure off its stretch at the end of a row stands over the line's own end.
+    if (Math.abs(places[i]! - middle) <= Math.max(room, half)) return [];
+    if (isEnd(s, wish.stretches)) return [];
     return [leader([middle, line, places[i]!, line - 0.32 * em])];
   });
   if (wish.caption !== null) {
@@ -84,10 +88,16 @@ export function layRow(wish: RankWish, place: RankPlace): LaidRank {
     );
   }
   const ends = endsOf(wish.stretches);
+  const tails = told.flatMap((s, i) => {
+    const half = textWidth(s.text!, size) / 2;
+    if (!isEnd(s, wish.stretches)) return [];
+    if (places[i]! < s.from) return [places[i]! - half, line, s.from, line];
+    return places[i]! > s.to ? [s.to, line, places[i]! + half, line] : [];
+  });
   return {
     rank: {
       part: wish.part,
-      lines: wish.stretches.flatMap((s) => [s.from, line, s.to, line].map(rounded)),
+      lines: [...wish.stretches.flatMap((s) => [s.from, line, s.to, line]), ...tails].map(rounded),
       ticks: ends.flatMap((x) => [rounded(x), rounded(line)]),
       extensions: ends.flatMap((x) => [x, wall, x, line + 0.35 * em].map(rounded)),
     },
@@ -132,6 +142,18 @@ export function layColumn(wish: RankWish, place: RankPlace, side: "left" | "righ
     leaders,
     reach: TEXT_BESIDE + widest / em,
   };
+}
+
+/** Over its stretch's middle; beside it where it is the first or the last one and too narrow. */
+function wishedPlace(stretch: Stretch, width: number, row: readonly Stretch[], em: number): number {
+  const middle = (stretch.from + stretch.to) / 2;
+  if (row.length < 2 || width <= stretch.to - stretch.from) return middle;
+  if (stretch === row[0]) return stretch.from - width / 2 - GAP * em;
+  return stretch === row.at(-1) ? stretch.to + width / 2 + GAP * em : middle;
+}
+
+function isEnd(stretch: Stretch, row: readonly Stretch[]): boolean {
+  return row.length > 1 && (stretch === row[0] || stretch === row.at(-1));
 }
 
 /** The ends of the stretches, each once, in order. */

@@ -1,10 +1,11 @@
 import type { SolvedWall } from "../../solver/index.js";
 import { badgeBox } from "../badge.js";
-import { boxRound, lineHeight, makeLabel } from "../labels.js";
-import type { Label, PictureBox, Points, WallScene } from "../scene.js";
-import { fitText, wrapText } from "../text-metrics.js";
+import { boxRound } from "../labels.js";
+import { boundsOfPoints } from "../picture.js";
+import type { PictureBox, WallScene } from "../scene.js";
 import type { FindingGroup } from "./finding-groups.js";
 import { bareOutline, groundBands, hiddenStrips } from "./ground.js";
+import { wallHeadings } from "./headings.js";
 import { wallMargins } from "./margins.js";
 import { findingMarks } from "./marks.js";
 import { holeScenes, namedThings, openingScenes } from "./openings.js";
@@ -12,17 +13,16 @@ import { pieceGroups } from "./pieces.js";
 import type { Setting } from "./setting.js";
 import { trimScenes } from "./trims.js";
 import { placeInner } from "./wall-labels.js";
-import { layWords, wallSentence, wallTitle } from "./words.js";
+import { wallSentence, wallTitle } from "./words.js";
 
-const HEADING_SIZE = 1.35;
-const NOTE_SIZE = 0.9;
-/** A heading may be this wide over a narrow wall. */
-const HEADING_ROOM = 30;
-
-/** One wall, not yet placed: everything is told from its left substrate and level line. */
+/**
+ * One wall, not yet placed: everything is told from its left substrate and level line. Room is kept
+ * for `headingLines` lines over it.
+ */
 export function wallScene(
   solved: SolvedWall,
   groups: readonly FindingGroup[],
+  headingLines: number,
   setting: Setting,
 ): Omit<WallScene, "at"> {
   const { wall } = solved;
@@ -37,7 +37,7 @@ export function wallScene(
     ...openings.map((opening) => opening.box),
     ...margins.labels.map((l) => l.box),
   ];
-  const headings = wallHeadings(solved, boxRound(drawn)!, bounds, setting);
+  const headings = wallHeadings(solved, boxRound(drawn)!, headingLines, setting);
   return {
     name: wall.name,
     title: wallTitle(wall),
@@ -82,47 +82,4 @@ export function roomOf(scene: Omit<WallScene, "at">, em: number): PictureBox {
     right: room.right + pad,
     bottom: room.bottom + pad,
   };
-}
-
-/** The wall's title and what it is laid with, over all that stands above the wall. */
-function wallHeadings(
-  solved: SolvedWall,
-  drawn: PictureBox,
-  bare: PictureBox,
-  setting: Setting,
-): Label[] {
-  const { em } = setting;
-  const room = Math.max(bare.right - bare.left, HEADING_ROOM * em);
-  const size = NOTE_SIZE * em;
-  const notes = layWords(solved, setting).flatMap((line) => wrapText(line, room, size, 3));
-  const at = { x: bare.left, anchor: "start" } as const;
-  let y = drawn.top - 0.9 * em - lineHeight(size) * (notes.length - 0.5);
-  const heading = makeLabel({
-    ...at,
-    text: fitText(wallTitle(solved.wall), room, HEADING_SIZE * em, "bold"),
-    role: "heading",
-    y: y - 1.75 * em,
-    size: HEADING_SIZE * em,
-    bold: true,
-  });
-  const labels = [heading];
-  for (const text of notes) {
-    labels.push(makeLabel({ ...at, text, role: "note", y, size }));
-    y += lineHeight(size);
-  }
-  return labels;
-}
-
-function boundsOfPoints(points: Points): PictureBox {
-  let left = Infinity;
-  let top = Infinity;
-  let right = -Infinity;
-  let bottom = -Infinity;
-  for (let i = 0; i < points.length; i += 2) {
-    left = Math.min(left, points[i]!);
-    right = Math.max(right, points[i]!);
-    top = Math.min(top, points[i + 1]!);
-    bottom = Math.max(bottom, points[i + 1]!);
-  }
-  return { left, top, right, bottom };
 }

@@ -3,13 +3,13 @@ import { idPart } from "../plain-text.js";
 import { rounded } from "../picture.js";
 import type { DimensionRank, Mark, Points, RuledLine, SeverityMark, WallScene } from "../scene.js";
 import { strokeOf, type ToneName } from "../theme.js";
-import { dashes } from "./draw-ground.js";
+import { dashes } from "./dashes.js";
 import { add, linePath, ringPath, type Attributes } from "./pen.js";
 
 export const LINE_STYLE: Readonly<
   Record<RuledLine["kind"], { tone: ToneName; weight: number; dash: readonly number[] }>
 > = {
-  level: { tone: "level", weight: 0.11, dash: [1.6, 0.3, 0.3, 0.3] },
+  level: { tone: "level", weight: 0.08, dash: [1.6, 0.3, 0.3, 0.3] },
   centre: { tone: "centre", weight: 0.06, dash: [1, 0.25, 0.15, 0.25] },
   leader: { tone: "muted", weight: 0.05, dash: [] },
 };

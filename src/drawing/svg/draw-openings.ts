@@ -1,29 +1,28 @@
 import type { Dom } from "@svgdotjs/svg.js";
 import { idPart } from "../plain-text.js";
-import type { OpeningScene, WallScene } from "../scene.js";
+import type { OpeningScene, PictureBox, Points, TrimScene, WallScene } from "../scene.js";
 import { fillAndStroke, fillOf, strokeOf } from "../theme.js";
 import { rounded } from "../picture.js";
-import { dashes } from "./draw-ground.js";
-import { hatchFill } from "./patterns.js";
+import { dashes } from "./dashes.js";
+import { drawHatched } from "./hatches.js";
 import { add, boxPath, linePath, ringPath } from "./pen.js";
 
 /** Frames and edge trims; the line round each piece shows the mitres, whose joint is closed. */
-export function drawTrims(into: Dom, wall: WallScene, em: number): void {
+export function drawTrims(into: Dom, wall: WallScene, within: PictureBox, em: number): void {
   if (wall.trims.length === 0) return;
+  const id = `gl-${idPart(wall.name)}-trim`;
+  const shapesOf = (prefix: string, pieces: (trim: TrimScene) => readonly Points[]) =>
+    wall.trims
+      .filter((trim) => pieces(trim).length > 0)
+      .map((trim) => ({
+        id: `${prefix}-${idPart(trim.part)}`,
+        d: pieces(trim).map(ringPath).join(""),
+      }));
   const style = { ...fillAndStroke("trim", "trim-line"), "stroke-width": 0.035 * em };
-  const group = add(into, "g", { ...style, "stroke-linejoin": "round" });
-  for (const { part, pieces, cut } of wall.trims) {
-    const id = `gl-${idPart(wall.name)}-trim-${idPart(part)}`;
-    if (pieces.length > 0) add(group, "path", { id, d: pieces.map(ringPath).join("") });
-    if (cut.length > 0) {
-      add(group, "path", {
-        id: `${id}-cut`,
-        fill: hatchFill("trim"),
-        class: "gl-stroke-trim-line",
-        d: cut.map(ringPath).join(""),
-      });
-    }
-  }
+  const whole = add(into, "g", { id, "data-kind": "trim", ...style });
+  for (const shape of shapesOf(id, (trim) => trim.pieces)) add(whole, "path", shape);
+  const shapes = shapesOf(`${id}-cut`, (trim) => trim.cut);
+  drawHatched(into, { hatch: "trim", id: `${id}-cut`, shapes, within }, em);
 }
 
 /** Openings: each kind has a sign of its own besides its name. */

@@ -1,37 +1,28 @@
 import type { Dom } from "@svgdotjs/svg.js";
 import { idPart } from "../plain-text.js";
-import type { PieceGroup, PieceKind, WallScene } from "../scene.js";
-import { fillOf, TONES } from "../theme.js";
-import { hatchFill } from "./patterns.js";
-import { add, ringPath, type Attributes } from "./pen.js";
+import type { PictureBox, PieceGroup, WallScene } from "../scene.js";
+import { fillOf } from "../theme.js";
+import { drawHatched } from "./hatches.js";
+import { add, ringPath } from "./pen.js";
 
-/** The pieces: one group a kind, in it one path a course, so that a small change is a small diff. */
-export function drawPieces(into: Dom, wall: WallScene, em: number): void {
-  let group: Dom | null = null;
-  let kind: PieceKind | null = null;
-  for (const pieces of wall.pieces) {
-    if (!group || pieces.kind !== kind) {
-      kind = pieces.kind;
-      group = add(into, "g", pieceStyle(kind, em));
+/**
+ * The pieces: one group a kind, in it one path a course, so that a small change is a small diff.
+ * Whole tiles are plain; the others are hatched, each kind its own way.
+ */
+export function drawPieces(into: Dom, wall: WallScene, within: PictureBox, em: number): void {
+  const kinds = [...new Set(wall.pieces.map((group) => group.kind))];
+  for (const kind of kinds) {
+    const id = `gl-${idPart(wall.name)}-${kind}`;
+    const shapes = wall.pieces
+      .filter((pieces) => pieces.kind === kind)
+      .map((pieces) => ({ id: `${id}-${pieces.course}`, d: piecesPath(pieces) }));
+    if (kind !== "whole") {
+      drawHatched(into, { hatch: kind, id, shapes, within }, em);
+      continue;
     }
-    add(group, "path", {
-      id: `gl-${idPart(wall.name)}-${pieces.kind}-${pieces.course}`,
-      d: piecesPath(pieces),
-    });
+    const group = add(into, "g", { id, "data-kind": kind, ...fillOf("tile") });
+    for (const shape of shapes) add(group, "path", shape);
   }
-}
-
-/** Whole tiles are plain; the others are hatched, and a sliver is outlined as well. */
-export function pieceStyle(kind: PieceKind, em: number): Attributes {
-  if (kind === "whole") return { "data-kind": kind, ...fillOf("tile") };
-  const hatched = { "data-kind": kind, fill: hatchFill(kind), "fill-rule": "evenodd" };
-  if (kind !== "sliver") return hatched;
-  return {
-    ...hatched,
-    class: "gl-stroke-sliver-hatch",
-    stroke: TONES["sliver-hatch"].light,
-    "stroke-width": 0.07 * em,
-  };
 }
 
 function piecesPath({ boxes, shapes }: PieceGroup): string {

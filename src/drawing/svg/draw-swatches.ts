@@ -1,11 +1,9 @@
 import type { Dom } from "@svgdotjs/svg.js";
 import { rounded } from "../picture.js";
 import type { PictureBox, Swatch, SwatchKind } from "../scene.js";
-import { fillAndStroke, fillOf, strokeOf } from "../theme.js";
-import { dashes } from "./draw-ground.js";
+import { fillOf, strokeOf } from "../theme.js";
 import { lineStyle } from "./draw-lines.js";
-import { pieceStyle } from "./draw-pieces.js";
-import { hatchFill } from "./patterns.js";
+import { drawHatched, type HatchId } from "./hatches.js";
 import { add, boxPath, linePath } from "./pen.js";
 
 /** The legend's samples: each drawn as the thing itself is. */
@@ -15,6 +13,11 @@ export function drawSwatches(into: Dom, swatches: readonly Swatch[], em: number)
 
 function drawSwatch(into: Dom, kind: SwatchKind, box: PictureBox, em: number): void {
   const d = boxPath(box);
+  const id = `gl-legend-${kind}`;
+  const hatched = (hatch: HatchId, within: PictureBox) => {
+    const shapes = [{ id: `${id}-sample`, d: boxPath(within) }];
+    drawHatched(into, { hatch, id, shapes, within }, em);
+  };
   const outline = { ...strokeOf("hairline"), "stroke-width": 0.05 * em, d };
   const middle = rounded((box.top + box.bottom) / 2);
   switch (kind) {
@@ -28,26 +31,28 @@ function drawSwatch(into: Dom, kind: SwatchKind, box: PictureBox, em: number): v
     case "grout":
       add(into, "path", { ...fillOf("tile"), d });
       add(into, "path", { ...fillOf("grout"), d: boxPath(thin(box, 0.14 * em)) });
-      add(into, "path", outline);
-      return;
+      break;
     case "soft":
-      add(into, "path", { fill: hatchFill("soft"), d: boxPath(thin(box, 0.4 * em)) });
+      hatched(kind, thin(box, 0.4 * em));
       return;
     case "hidden":
       add(into, "path", { ...fillOf("tile"), d });
-      add(into, "path", { fill: hatchFill("hidden"), d });
-      add(into, "path", { ...outline, "stroke-dasharray": dashes([0.35, 0.2], em) });
-      return;
+      hatched(kind, box);
+      break;
     case "build":
-      add(into, "path", { fill: hatchFill("build"), d });
-      return;
+      hatched(kind, box);
+      break;
     case "trim":
-      add(into, "path", { ...fillAndStroke("trim", "trim-line"), "stroke-width": 0.05 * em, d });
-      return;
+      add(into, "path", { ...fillOf("trim"), d });
+      break;
+    case "whole":
+      add(into, "path", { ...fillOf("tile"), d });
+      break;
     default:
-      add(into, "path", { ...pieceStyle(kind, em), d });
-      if (kind !== "sliver") add(into, "path", outline);
+      hatched(kind, box);
+      if (kind === "sliver") return;
   }
+  add(into, "path", outline);
 }
 
 /** A level band through the middle of a box. */

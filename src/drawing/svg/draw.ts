@@ -1,15 +1,14 @@
 import type { Svg } from "@svgdotjs/svg.js";
 import { idPart } from "../plain-text.js";
-import { rounded } from "../picture.js";
+import { boundsOfPoints, rounded } from "../picture.js";
 import type { Scene, WallScene } from "../scene.js";
 import { fillOf, FONTS, styleSheet } from "../theme.js";
-import { drawGround, drawHidden, drawOpeningJoints } from "./draw-ground.js";
+import { drawBands, drawGround, drawHidden } from "./draw-ground.js";
 import { drawBadges, drawLabels } from "./draw-labels.js";
 import { drawDimensions, drawLines, drawMarks } from "./draw-lines.js";
 import { drawHoles, drawOpenings, drawTrims } from "./draw-openings.js";
 import { drawPieces } from "./draw-pieces.js";
 import { drawSwatches } from "./draw-swatches.js";
-import { drawPatterns } from "./patterns.js";
 import { add, addText, boxPath } from "./pen.js";
 
 /**
@@ -29,7 +28,6 @@ export function draw(scene: Scene, into: Svg): void {
   addText(into, "title", scene.title, { id: "gl-title" });
   addText(into, "desc", scene.description, { id: "gl-desc" });
   addText(into, "style", styleSheet());
-  drawPatterns(add(into, "defs"), scene.em);
   add(into, "path", { id: "gl-paper", ...fillOf("paper"), d: boxPath(scene.view) });
   for (const wall of scene.walls) drawWall(into, wall, scene.em);
   const notes = add(into, "g", { id: "gl-notes" });
@@ -46,11 +44,12 @@ function drawWall(into: Svg, wall: WallScene, em: number): void {
   });
   addText(group, "title", wall.title);
   addText(group, "desc", wall.description);
-  drawGround(group, wall);
-  drawPieces(group, wall, em);
-  drawTrims(group, wall, em);
+  const within = boundsOfPoints(wall.bare);
+  drawGround(group, wall, within, em);
+  drawPieces(group, wall, within, em);
+  drawTrims(group, wall, within, em);
   drawOpenings(group, wall, em);
-  drawOpeningJoints(group, wall);
+  drawBands(group, wall, "bead", within, em);
   drawHoles(group, wall, em);
   drawHidden(group, wall, em);
   drawLines(group, wall, em);
