@@ -1,0 +1,113 @@
+import assert from "node:assert/strict";
+import { NM_PER } from "../../src/measure/index.js";
+import { buildOf, frameInner, frameOuter } from "../../src/solver/index.js";
+import { firstWall, solveClean } from "../support/solve-text.js";
+
+const MM = NM_PER.mm;
+const TILES = `
+units mm
+bed 3
+tile t { face 100 x 50
+  thickness 8 }
+trim n { face 100 x 20
+  thickness 8 }
+`;
+const LAY = `lay t { bond stack
+  joint 2
+  across full tile from left
+  up full course from bottom }`;
+
+function region(wall: string, more = "") {
+  const solved = solveClean(`${TILES}\nwall w { size 1000 x 800\n${wall}\n${LAY} }\n${more}`);
+  return firstWall(solved).wall.region;
+}
+
+const mm = (box: object) =>
+  Object.fromEntries(Object.entries(box).map(([side, nm]) => [side, (nm as number) / MM]));
+
+describe("regionOf", () => {
+  it("draws each side in by its joint", () => {
+    const { bounds } = region(
+      "left wall movement 3\nright wall movement 4\nbottom pan movement 5\ntop ceiling joint 6",
+    );
+    assert.deepEqual(mm(bounds), { left: 3, bottom: 5, right: 996, top: 794 });
+  });
+
+  it("takes an edge that is not stated for a wall with a 1/8 in movement joint", () => {
+    assert.deepEqual(mm(region("").bounds), {
+      left: 3.175,
+      bottom: 3.175,
+      right: 996.825,
+      top: 796.825,
+    });
+  });
+
+  it("bends a side to its readings", () => {
+    const { bottom, bounds } = region("bottom pan measured 0: 0, 500: -4, 1000: 2 movement 3");
+    assert.deepEqual(bottom, { at: [0, 500 * MM, 1000 * MM], value: [3 * MM, -1 * MM, 5 * MM] });
+    assert.equal(bounds.bottom, -1 * MM);
+  });
+
+  it("leaves the tile under a corner to its own joint and hides what the other's build covers", () => {
+    const other = `wall v { size 500 x 800\nright corner w over movement 2\n${LAY} }`;
+    const { bounds, hiddenLeft } = region("left corner v under movement 2", other);
+    assert.equal(bounds.left, 2 * MM);
+    assert.deepEqual(hiddenLeft?.value, [11 * MM]);
+  });
+
+  it("draws the tile over a corner in by the other's build and the joint", () => {
+    const other = `wall v { size 500 x 800\nright corner w under movement 2\n${LAY} }`;
+    const { bounds, hiddenLeft } = region("left corner v over movement 2", other);
+    assert.equal(bounds.left, 13 * MM);
+    assert.equal(hiddenLeft, null);
+  });
+
+  it("draws a free side in by its trim and one joint, and by nothing without trim", () => {
+    const { bounds } = region("left free trim n\nright free");
+    assert.equal(bounds.left, 22 * MM);
+    assert.equal(bounds.right, 1000 * MM);
+  });
+
+  it("takes an opening away with its movement joint, or its frame with the laid joint", () => {
+    const { takeaways } = region(`
+      window a { at 100, 100
+        size 200 x 300
+        movement 4 }
+      window b { at 500, 100
+        size 200 x 300
+        frame n mitre
+        inset 5
+        movement 4 }`);
+    assert.deepEqual(mm(takeaways[0]!.box), { left: 96, bottom: 96, right: 304, top: 404 });
+    assert.deepEqual(mm(takeaways[1]!.box), { left: 483, bottom: 83, right: 717, top: 417 });
+    assert.deepEqual(mm(frameOuter(takeaways[1]!.opening)!), {
+      left: 485,
+      bottom: 85,
+      right: 715,
+      top: 415,
+    });
+    assert.deepEqual(mm(frameInner(takeaways[1]!.opening)!), {
+      left: 505,
+      bottom: 105,
+      right: 695,
+      top: 395,
+    });
+    assert.equal(frameOuter(takeaways[0]!.opening), null);
+  });
+
+  it("takes a door down to the lowest of the floor", () => {
+    const { takeaways } = region(`bottom floor measured 0: 0, 1000: -10 movement 3
+      door d { at 300, 0
+        size 400 x 600
+        movement 5 }`);
+    assert.equal(takeaways[0]!.box.bottom, -10 * MM);
+  });
+});
+
+describe("buildOf", () => {
+  it("is tile and bed, and nothing on a wall without tile", () => {
+    const { plan } = solveClean(`${TILES}\nwall w { size 900 x 900\n${LAY} }`);
+    assert.equal(buildOf(plan, "w"), 11 * MM);
+    assert.equal(buildOf(plan, "nowhere"), 0);
+  });
+});
