@@ -27,7 +27,7 @@ wall w { size 1000 x 801
 const acrossOf = (start: string, more = "") =>
   (laid(start, "full course from bottom", more).lattice.x % (102 * MM)) / MM;
 const upOf = (start: string, more = "") =>
-  (laid("full tile from left", start, more).lattice.y % (52 * MM)) / MM;
+  ((laid("full tile from left", start, more).lattice.y + 52 * MM) % (52 * MM)) / MM;
 
 const WINDOW = `window s { at 300, 200
     size 200 x 300
