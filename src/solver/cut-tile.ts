@@ -4,7 +4,7 @@ import { rangeBetween } from "./chain.js";
 import { circleMeets, circleRing } from "./clip/circle.js";
 import { subtract } from "./clip/subtract.js";
 import { boundsOf, ringOf, type Ring, type Shape } from "./shape.js";
-import { beyond, scribed, slopesAcross } from "./slope.js";
+import { beyond, scribed, slopesAcross, slopeWithin } from "./slope.js";
 import type { Region } from "./solved.js";
 
 /** What of the region's inside may meet a tile: the takeaways and round holes near it. */
@@ -32,7 +32,8 @@ export function cutTile(tile: Box, region: Region, obstacles: Obstacles): readon
     return [{ bounds: box, shape: null, touched: null }];
   }
   if (boxes.length + circles.length === 0 && slopes.length === 1) {
-    const outline = scribed(box, slopes[0]!);
+    const { side } = slopes[0]!;
+    const outline = scribed(box, slopeWithin(side, region[side], box));
     if (outline) return [partOf({ outline, holes: [] }, "slope")];
   }
   const rings = [
@@ -40,9 +41,20 @@ export function cutTile(tile: Box, region: Region, obstacles: Obstacles): readon
     ...boxes.map((obstacle) => ringOf(clampedTo(obstacle, box))),
     ...circles.map(circleRing),
   ];
-  const touched = circles.length > 0 ? "circle" : slopes.length > 0 ? "slope" : null;
+  const sloped = slopes.length > 0 ? "slope" : null;
   return subtract({ outline: ringOf(box), holes: [] }, rings).map((shape) =>
-    partOf(shape, touched),
+    partOf(shape, circles.some((circle) => bites(circle, shape.outline)) ? "circle" : sloped),
+  );
+}
+
+/** Whether a round hole made a part's edge: only then is a corner of the part on its rim. */
+function bites(circle: Box, ring: Ring): boolean {
+  const radius = (circle.right - circle.left) / 2;
+  const x = (circle.left + circle.right) / 2;
+  const y = (circle.bottom + circle.top) / 2;
+  // Corners on the rim are rounded, so they may lie up to a nanometre out of it.
+  return ring.some(
+    (value, i) => i % 2 === 0 && Math.hypot(value - x, ring[i + 1]! - y) <= radius + 1,
   );
 }
 
@@ -95,5 +107,11 @@ function clampedTo(obstacle: Box, box: Box): Box {
 }
 
 function isBox(ring: Ring): boolean {
-  return ring.length === 8 && ring[1] === ring[3] && ring[2] === ring[4] && ring[5] === ring[7];
+  return (
+    ring.length === 8 &&
+    ring[1] === ring[3] &&
+    ring[2] === ring[4] &&
+    ring[5] === ring[7] &&
+    ring[6] === ring[0]
+  );
 }

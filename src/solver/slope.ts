@@ -6,32 +6,45 @@ import { tidyRing } from "./clip/ring.js";
 import type { Ring } from "./shape.js";
 import type { Region } from "./solved.js";
 
-/** A measured side as it runs across a box. */
+/** A measured side as it runs through a box, or past it. */
 export interface Slope {
   readonly side: Side;
-  /** Its corners within the box's reach, rightwards or upwards: x and y. */
+  /** Its corners rightwards or upwards, over the box's whole reach or more: x and y. */
   readonly line: readonly (readonly [Nm, Nm])[];
 }
 
-/** The measured sides that run through a box. */
+/**
+ * The measured sides that run through a box. Their lines have the side's own corners, within the box
+ * and next to it, so that whatever is cut by them is rounded once.
+ */
 export function slopesAcross(box: Box, region: Region): Slope[] {
   const { left: l, bottom: b, right: r, top: t } = box;
   const slopes: Slope[] = [];
-  if (rangeBetween(region.bottom, l, r).high > b) slopes.push(levelSlope("bottom", region, box));
-  if (rangeBetween(region.top, l, r).low < t) slopes.push(levelSlope("top", region, box));
-  if (rangeBetween(region.left, b, t).high > l) slopes.push(uprightSlope("left", region.left, box));
-  if (rangeBetween(region.right, b, t).low < r)
-    slopes.push(uprightSlope("right", region.right, box));
+  if (rangeBetween(region.bottom, l, r).high > b)
+    slopes.push(slopeOf("bottom", region.bottom, box));
+  if (rangeBetween(region.top, l, r).low < t) slopes.push(slopeOf("top", region.top, box));
+  if (rangeBetween(region.left, b, t).high > l) slopes.push(slopeOf("left", region.left, box));
+  if (rangeBetween(region.right, b, t).low < r) slopes.push(slopeOf("right", region.right, box));
   return slopes;
 }
 
-function levelSlope(side: "bottom" | "top", region: Region, { left, right }: Box): Slope {
-  return { side, line: pointsBetween(region[side], left, right) };
+/** A measured side as it runs past a box, with its own corners. */
+export function slopeOf(side: Side, chain: Chain, box: Box): Slope {
+  return turned(side, box, (from, to) => cornersRound(chain, from, to));
 }
 
-/** An upright chain as it runs past a box. */
-export function uprightSlope(side: "left" | "right", chain: Chain, { bottom, top }: Box): Slope {
-  return { side, line: pointsBetween(chain, bottom, top).map(([y, x]) => [x, y] as const) };
+/** A measured side just as far as the box reaches, its ends rounded to the nanometre. */
+export function slopeWithin(side: Side, chain: Chain, box: Box): Slope {
+  return turned(side, box, (from, to) => pointsBetween(chain, from, to));
+}
+
+function turned(
+  side: Side,
+  { left, bottom, right, top }: Box,
+  pointsOf: (from: Nm, to: Nm) => (readonly [Nm, Nm])[],
+): Slope {
+  if (side === "bottom" || side === "top") return { side, line: pointsOf(left, right) };
+  return { side, line: pointsOf(bottom, top).map(([y, x]) => [x, y] as const) };
 }
 
 /** What lies beyond a slope, as far as the box reaches, as an anticlockwise ring. */
@@ -40,29 +53,31 @@ export function beyond(box: Box, { side, line }: Slope): Ring {
   const back = [...line].reverse().flat();
   const across = line.map(([x]) => x);
   const up = line.map(([, y]) => y);
+  const [[x0, y0], [x1, y1]] = [line[0]!, line.at(-1)!];
   switch (side) {
     case "bottom": {
       const low = Math.min(b, ...up) - 1;
-      return [l, low, r, low, ...back];
+      return [x0, low, x1, low, ...back];
     }
     case "top": {
       const high = Math.max(t, ...up) + 1;
-      return [...line.flat(), r, high, l, high];
+      return [...line.flat(), x1, high, x0, high];
     }
     case "left": {
       const low = Math.min(l, ...across) - 1;
-      return [...line.flat(), low, t, low, b];
+      return [...line.flat(), low, y1, low, y0];
     }
     case "right": {
       const high = Math.max(r, ...across) + 1;
-      return [...back, high, b, high, t];
+      return [...back, high, y0, high, y1];
     }
   }
 }
 
 /**
- * The outline of a box scribed to one slope that stays inside it from end to end; null for any
- * other slope. The plain case of `subtract`, kept for its speed: most scribed pieces are this.
+ * The outline of a box scribed to one slope that stays inside it from end to end (the slope just as
+ * far as the box reaches); null for any other slope. The plain case of `subtract`, kept for its
+ * speed: most scribed pieces are this.
  */
 export function scribed(box: Box, { side, line }: Slope): Ring | null {
   const { left: l, bottom: b, right: r, top: t } = box;
@@ -86,5 +101,19 @@ function pointsBetween(chain: Chain, from: Nm, to: Nm): (readonly [Nm, Nm])[] {
     if (at > from && at < to) points.push([at, chain.value[i]!]);
   });
   points.push([to, valueAt(chain, to)]);
+  return points;
+}
+
+/** The chain's corners from the last one before a stretch to the first one after it. */
+function cornersRound({ at, value }: Chain, from: Nm, to: Nm): (readonly [Nm, Nm])[] {
+  const last = at.length - 1;
+  let first = 0;
+  while (first < last && at[first + 1]! <= from) first++;
+  let final = last;
+  while (final > 0 && at[final - 1]! >= to) final--;
+  const points: (readonly [Nm, Nm])[] = [];
+  if (at[first]! > from) points.push([from, value[first]!]);
+  for (let i = first; i <= final; i++) points.push([at[i]!, value[i]!]);
+  if (at[final]! < to) points.push([to, value[final]!]);
   return points;
 }

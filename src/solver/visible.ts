@@ -4,7 +4,7 @@ import { subtract } from "./clip/subtract.js";
 import type { TilePart } from "./cut-tile.js";
 import type { Visible } from "./piece-table.js";
 import { ringOf } from "./shape.js";
-import { beyond, uprightSlope } from "./slope.js";
+import { beyond, slopeOf } from "./slope.js";
 import type { Region } from "./solved.js";
 
 /** What is seen of a part where other walls' tile covers it, or null when all of it is. */
@@ -25,9 +25,9 @@ export function visibleOf(part: TilePart, region: Region): Visible | null {
   const shape = part.shape ?? { outline: ringOf(part.bounds), holes: [] };
   const covers = [];
   if (hiddenLeft && to.high > l)
-    covers.push(beyond(part.bounds, uprightSlope("left", hiddenLeft, part.bounds)));
+    covers.push(beyond(part.bounds, slopeOf("left", hiddenLeft, part.bounds)));
   if (hiddenRight && from.low < r)
-    covers.push(beyond(part.bounds, uprightSlope("right", hiddenRight, part.bounds)));
+    covers.push(beyond(part.bounds, slopeOf("right", hiddenRight, part.bounds)));
   return { shapes: subtract(shape, covers) };
 }
 

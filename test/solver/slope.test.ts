@@ -2,7 +2,7 @@ import assert from "node:assert/strict";
 import fc from "fast-check";
 import { subtract } from "../../src/solver/clip/subtract.js";
 import { ringOf } from "../../src/solver/index.js";
-import { beyond, scribed, type Slope } from "../../src/solver/slope.js";
+import { beyond, scribed, slopeOf, type Slope } from "../../src/solver/slope.js";
 
 const box = { left: 10, bottom: 20, right: 110, top: 70 };
 
@@ -71,5 +71,15 @@ describe("a slope through a box", () => {
       }),
       { numRuns: 1000 },
     );
+  });
+
+  it("is cut where its own line crosses, not where a line between rounded ends would", () => {
+    // From (0, 0) up by 1 in 300: it crosses the box's bottom, 1 up, at 300 across.
+    const chain = { at: [0, 30_000], value: [0, 100] };
+    const low = { left: 100, bottom: 1, right: 700, top: 50 };
+    const [shape] = subtract({ outline: ringOf(low), holes: [] }, [
+      beyond(low, slopeOf("bottom", chain, low)),
+    ]);
+    assert.deepEqual(shape?.outline, [100, 1, 300, 1, 700, 2, 700, 50, 100, 50]);
   });
 });

@@ -40,6 +40,7 @@ function stripOf(opening: Opening, frame: Frame, side: Side, outer: Box, joint: 
     joint,
     mitreStart: isMitred && (hasSill || !isUpright),
     mitreEnd: isMitred,
+    bends: [],
     place: placeOn(side, outer, start),
   };
 }

@@ -1,6 +1,6 @@
 import type { Nm } from "../../measure/index.js";
 import type { Side, Wall } from "../../model/index.js";
-import { moved, valueAt } from "../chain.js";
+import { moved, rangeBetween, valueAt, type Chain } from "../chain.js";
 import type { Region, TrimRun } from "../solved.js";
 import { layStrip, type Strip } from "./strip.js";
 
@@ -25,7 +25,9 @@ function stripOf(wall: Wall, region: Region, side: Side, joint: Nm): Strip | nul
   // The region stands in from the bare side by the trim's width and one joint.
   const outer = moved(region[side], -inward * (face.across + joint));
   const isUpright = side === "left" || side === "right";
-  const { from, to } = isUpright ? uprightReach(wall, region, joint) : levelReach(region);
+  const { from, to } = isUpright
+    ? uprightReach(wall, region, joint, acrossStrip(outer, inward * face.across))
+    : levelReach(region, acrossStrip(outer, inward * face.across));
   return {
     along: { edge },
     side,
@@ -35,6 +37,7 @@ function stripOf(wall: Wall, region: Region, side: Side, joint: Nm): Strip | nul
     joint,
     mitreStart: false,
     mitreEnd: false,
+    bends: outer.at.map((at) => at - from),
     place: (along, inside) => {
       const across = valueAt(outer, from + along) + inward * inside;
       return isUpright ? [across, from + along] : [from + along, across];
@@ -42,15 +45,35 @@ function stripOf(wall: Wall, region: Region, side: Side, joint: Nm): Strip | nul
   };
 }
 
-function uprightReach(wall: Wall, { bounds }: Region, joint: Nm): { from: Nm; to: Nm } {
+/** What a strip covers from its outer edge to its inner one, in the direction across it. */
+interface Width {
+  readonly low: Nm;
+  readonly high: Nm;
+}
+
+function acrossStrip({ value }: Chain, inward: Nm): Width {
+  const edges = value.flatMap((outer) => [outer, outer + inward]);
+  return { low: Math.min(...edges), high: Math.max(...edges) };
+}
+
+/** Up to where a measured bottom or top leaves room for the strip's whole width. */
+function uprightReach(
+  wall: Wall,
+  region: Region,
+  joint: Nm,
+  { low, high }: Width,
+): { from: Nm; to: Nm } {
   return {
-    from: bounds.bottom - trimOver(wall, "bottom", joint),
-    to: bounds.top + trimOver(wall, "top", joint),
+    from: rangeBetween(region.bottom, low, high).high - trimOver(wall, "bottom", joint),
+    to: rangeBetween(region.top, low, high).low + trimOver(wall, "top", joint),
   };
 }
 
-function levelReach({ bounds }: Region): { from: Nm; to: Nm } {
-  return { from: bounds.left, to: bounds.right };
+function levelReach(region: Region, { low, high }: Width): { from: Nm; to: Nm } {
+  return {
+    from: rangeBetween(region.left, low, high).high,
+    to: rangeBetween(region.right, low, high).low,
+  };
 }
 
 function trimOver(wall: Wall, side: Side, joint: Nm): Nm {

@@ -17,6 +17,8 @@ export interface Strip {
   readonly joint: Nm;
   readonly mitreStart: boolean;
   readonly mitreEnd: boolean;
+  /** Where along the run the side that it follows bends, in rising order. */
+  readonly bends: readonly Nm[];
   /** A place in the run (along it, in from its outer edge) as a place on the wall. */
   readonly place: (along: Nm, inward: Nm) => readonly [Nm, Nm];
 }
@@ -60,8 +62,11 @@ function mitreGap(joint: Nm): Nm {
   return Math.round(joint * Math.SQRT1_2);
 }
 
-function rectangle({ width }: Strip, { from, to }: Stretch): Ring {
-  return [from, 0, to, 0, to, width, from, width];
+function rectangle({ width, bends }: Strip, { from, to }: Stretch): Ring {
+  const along = [from, ...bends.filter((bend) => bend > from && bend < to), to];
+  const outer = along.flatMap((place) => [place, 0]);
+  const inner = along.reverse().flatMap((place) => [place, width]);
+  return [...outer, ...inner];
 }
 
 function startMitre({ width, joint }: Strip): Ring {

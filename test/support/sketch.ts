@@ -1,0 +1,61 @@
+import type { Nm } from "../../src/measure/index.js";
+import type { Side } from "../../src/model/index.js";
+
+/** A plan before it is text: what tests turn round, rename, move and print in several units. */
+export interface Sketch {
+  readonly bed: Nm;
+  readonly tile: { readonly across: Nm; readonly up: Nm; readonly thickness: Nm };
+  readonly trim: { readonly along: Nm; readonly across: Nm };
+  readonly walls: readonly WallSketch[];
+}
+
+export interface WallSketch {
+  readonly name: string;
+  readonly across: Nm;
+  readonly up: Nm;
+  readonly sides: Readonly<Record<Side, SideSketch>>;
+  readonly openings: readonly OpeningSketch[];
+  readonly holes: readonly HoleSketch[];
+  readonly lay: LaySketch;
+}
+
+export interface SideSketch {
+  /** As the language writes it: `pan`, `free trim edging`, `corner back under`. */
+  readonly meets: string;
+  readonly measured: readonly (readonly [at: Nm, off: Nm])[];
+  readonly movement: Nm | null;
+}
+
+export interface OpeningSketch {
+  readonly kind: "window" | "niche" | "door";
+  readonly name: string;
+  readonly x: Nm;
+  readonly y: Nm;
+  readonly across: Nm;
+  readonly up: Nm;
+  readonly movement: Nm | null;
+  readonly frame: { readonly join: "mitre" | "butt"; readonly inset: Nm } | null;
+}
+
+export interface HoleSketch {
+  readonly name: string;
+  readonly x: Nm;
+  readonly y: Nm;
+  readonly across: Nm;
+}
+
+export interface LaySketch {
+  readonly bond: "stack" | { readonly p: number; readonly q: number };
+  readonly joint: Nm | { readonly min: Nm; readonly max: Nm };
+  /** null: left to the solver. */
+  readonly across:
+    | { readonly kind: "tile" | "joint"; readonly on: "wall" | { readonly opening: string } }
+    | { readonly kind: "tile" | "joint"; readonly at: Nm }
+    | { readonly full: "left" | "right" }
+    | null;
+  readonly up:
+    | { readonly full: "bottom" | "top" }
+    | { readonly relation: "under" | "over"; readonly opening: string }
+    | { readonly jointAt: Nm }
+    | null;
+}
