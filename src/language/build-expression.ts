@@ -8,40 +8,51 @@ import type { SyntaxProblem } from "./syntax-problem.js";
 /** Where a builder tells what it can't read. */
 export type Problems = SyntaxProblem[];
 
-/** The expression of a `sum` in the parser's tree. */
-export function buildExpression(sum: CstNode, problems: Problems): Expression {
-  const [first, ...others] = nodesAt(sum, "product").map((node) => buildProduct(node, problems));
+/** An `expression` node as a tree in which `*` and `/` bind closer than `+` and `-`. */
+export function buildExpression(node: CstNode, problems: Problems): Expression {
+  const terms = nodesAt(node, "term").map((term) => buildTerm(term, problems));
+  if (terms.length === 1) return terms[0]!;
+  const operators = tokensAt(node, "Operator").map(({ image }) => image as Operator);
+  const products: Product[] = [];
+  const signs: ("+" | "-")[] = [];
+  for (const [i, operand] of terms.entries()) {
+    const operator = i === 0 ? "+" : operators[i - 1]!;
+    if (operator === "*" || operator === "/") products.at(-1)!.rest.push({ operator, operand });
+    else {
+      products.push({ first: operand, rest: [] });
+      signs.push(operator);
+    }
+  }
+  const [first, ...others] = products.map(closeProduct);
   if (others.length === 0) return first!;
-  const operators = tokensAt(sum, "operator");
-  const rest = others.map((operand, i) => ({
-    operator: operators[i]!.image as "+" | "-",
-    operand,
-  }));
-  return { kind: "sum", first: first!, rest, ...spanOf(sum) };
+  const rest = others.map((operand, i) => ({ operator: signs[i + 1]!, operand }));
+  return { kind: "sum", first: first!, rest, ...spanOf(node) };
 }
 
-function buildProduct(product: CstNode, problems: Problems): Expression {
-  const [first, ...others] = nodesAt(product, "signed").map((node) => buildSigned(node, problems));
-  if (others.length === 0) return first!;
-  const operators = tokensAt(product, "operator");
-  const rest = others.map((operand, i) => ({
-    operator: operators[i]!.image as "*" | "/",
-    operand,
-  }));
-  return { kind: "product", first: first!, rest, ...spanOf(product) };
+type Operator = "+" | "-" | "*" | "/";
+
+/** A product that terms are still added to. */
+interface Product {
+  readonly first: Expression;
+  readonly rest: { readonly operator: "*" | "/"; readonly operand: Expression }[];
 }
 
-function buildSigned(signed: CstNode, problems: Problems): Expression {
-  const operand = buildAtom(nodeAt(signed, "atom")!, problems);
-  if (tokenAt(signed, "sign")?.image !== "-") return operand;
-  return { kind: "negation", operand, ...spanOf(signed) };
+function closeProduct({ first, rest }: Product): Expression {
+  const last = rest.at(-1);
+  return last ? { kind: "product", first, rest, start: first.start, end: last.operand.end } : first;
 }
 
-function buildAtom(atom: CstNode, problems: Problems): Expression {
-  const inner = nodeAt(atom, "sum");
+function buildTerm(term: CstNode, problems: Problems): Expression {
+  const operand = buildOperand(term, problems);
+  if (tokenAt(term, "Sign")?.image !== "-") return operand;
+  return { kind: "negation", operand, ...spanOf(term) };
+}
+
+function buildOperand(term: CstNode, problems: Problems): Expression {
+  const inner = nodeAt(term, "expression");
   if (inner) return buildExpression(inner, problems);
-  const length = tokenAt(atom, "Length");
-  return length ? buildLiteral(length, problems) : buildNameUse(tokenAt(atom, "Name")!);
+  const length = tokenAt(term, "Length");
+  return length ? buildLiteral(length, problems) : buildNameUse(tokenAt(term, "Name")!);
 }
 
 function buildNameUse(token: IToken): NameUse {

@@ -16,7 +16,7 @@ export function buildTree(text: CstNode, problems: Problems): S.PlanStatement[] 
 class TreeBuilder {
   constructor(readonly problems: Problems) {}
 
-  length(node: CstNode, label = "sum"): S.Expression {
+  length(node: CstNode, label = "expression"): S.Expression {
     return buildExpression(nodeAt(node, label)!, this.problems);
   }
 

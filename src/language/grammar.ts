@@ -24,7 +24,7 @@ export class PlanGrammar extends WallGrammar {
 
   protected readonly bed = this.RULE("bed", () => {
     this.CONSUME(START.bed.token);
-    this.SUBRULE(this.sum);
+    this.SUBRULE(this.expression);
     this.CONSUME(T.LineEnd);
   });
 
@@ -32,7 +32,7 @@ export class PlanGrammar extends WallGrammar {
     this.CONSUME(START.let.token);
     this.CONSUME(T.Name);
     this.CONSUME(T.Equals);
-    this.SUBRULE(this.sum);
+    this.SUBRULE(this.expression);
     this.CONSUME(T.LineEnd);
   });
 
@@ -44,7 +44,7 @@ export class PlanGrammar extends WallGrammar {
 
   protected readonly variation = this.RULE("variation", () => {
     this.CONSUME(START.variation.token);
-    this.SUBRULE(this.sum);
+    this.SUBRULE(this.expression);
     this.CONSUME(T.LineEnd);
   });
 
@@ -59,7 +59,7 @@ export class PlanGrammar extends WallGrammar {
 
   protected readonly box = this.RULE("box", () => {
     this.CONSUME(START.box.token);
-    this.SUBRULE(this.sum);
+    this.SUBRULE(this.expression);
     this.CONSUME(T.LineEnd);
   });
 
@@ -104,7 +104,7 @@ export class PlanGrammar extends WallGrammar {
       { ALT: () => this.CONSUME(WORD.off, { LABEL: "switch" }) },
       { ALT: () => this.CONSUME(WORD.on, { LABEL: "switch" }) },
       // `off` and `on` are names too: the two alternatives above go first.
-      { ALT: () => this.SUBRULE(this.sum), IGNORE_AMBIGUITIES: true },
+      { ALT: () => this.SUBRULE(this.expression), IGNORE_AMBIGUITIES: true },
     ]);
     this.CONSUME(T.LineEnd);
   });

@@ -190,9 +190,10 @@ class Layout implements LaidOut {
   /** Whether a line without `{` still heads a block: braces don't match, and what follows is indented. */
   private isOpenedUnsaid(line: Line, next: Line | undefined): boolean {
     if (this.matched || line.ending !== "line" || line.indent === null) return false;
-    if (!next?.tokens.length || (next.indent ?? 0) <= line.indent) return false;
+    const nextIndent = next && next.tokens.length > 0 ? next.indent : null;
+    if (nextIndent === null || nextIndent <= line.indent) return false;
     const starter = STATEMENTS[this.block.kind].get(line.tokens[0]!.image);
-    return starter === undefined || starter.opens !== null;
+    return starter?.opens !== null;
   }
 
   private tell(code: SyntaxProblem["code"], token: IToken, message: string): void {

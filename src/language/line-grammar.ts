@@ -32,9 +32,23 @@ export class LineGrammar extends CstParser {
     });
   }
 
-  protected readonly atom = this.RULE(
-    "atom",
+  /** Wherever a length may stand. Which operator binds closer is the tree's concern. */
+  protected readonly expression = this.RULE(
+    "expression",
     () => {
+      this.SUBRULE(this.term);
+      this.MANY(() => {
+        this.CONSUME(T.Operator);
+        this.SUBRULE2(this.term);
+      });
+    },
+    INSIDE_A_LINE,
+  );
+
+  private readonly term = this.RULE(
+    "term",
+    () => {
+      this.OPTION(() => this.CONSUME(T.Sign));
       this.OR({
         DEF: [
           { ALT: () => this.CONSUME(T.Length) },
@@ -42,7 +56,7 @@ export class LineGrammar extends CstParser {
           {
             ALT: () => {
               this.CONSUME(T.OpenParen);
-              this.SUBRULE(this.sum);
+              this.SUBRULE(this.expression);
               this.CONSUME(T.CloseParen);
             },
           },
@@ -53,57 +67,13 @@ export class LineGrammar extends CstParser {
     INSIDE_A_LINE,
   );
 
-  protected readonly signed = this.RULE(
-    "signed",
-    () => {
-      this.OPTION(() =>
-        this.OR([
-          { ALT: () => this.CONSUME(T.Plus, { LABEL: "sign" }) },
-          { ALT: () => this.CONSUME(T.Minus, { LABEL: "sign" }) },
-        ]),
-      );
-      this.SUBRULE(this.atom);
-    },
-    INSIDE_A_LINE,
-  );
-
-  protected readonly product = this.RULE(
-    "product",
-    () => {
-      this.SUBRULE(this.signed);
-      this.MANY(() => {
-        this.OR([
-          { ALT: () => this.CONSUME(T.Star, { LABEL: "operator" }) },
-          { ALT: () => this.CONSUME(T.Slash, { LABEL: "operator" }) },
-        ]);
-        this.SUBRULE2(this.signed);
-      });
-    },
-    INSIDE_A_LINE,
-  );
-
-  protected readonly sum = this.RULE(
-    "sum",
-    () => {
-      this.SUBRULE(this.product);
-      this.MANY(() => {
-        this.OR([
-          { ALT: () => this.CONSUME(T.Plus, { LABEL: "operator" }) },
-          { ALT: () => this.CONSUME(T.Minus, { LABEL: "operator" }) },
-        ]);
-        this.SUBRULE2(this.product);
-      });
-    },
-    INSIDE_A_LINE,
-  );
-
   /** Two lengths: 24 x 36 */
   protected readonly pair = this.RULE(
     "pair",
     () => {
-      this.SUBRULE(this.sum, { LABEL: "first" });
+      this.SUBRULE(this.expression, { LABEL: "first" });
       this.OR([{ ALT: () => this.CONSUME(WORD.x) }, { ALT: () => this.CONSUME(T.TightTimes) }]);
-      this.SUBRULE2(this.sum, { LABEL: "second" });
+      this.SUBRULE2(this.expression, { LABEL: "second" });
     },
     INSIDE_A_LINE,
   );
@@ -138,7 +108,7 @@ export class LineGrammar extends CstParser {
 
   protected readonly thickness = this.RULE("thickness", () => {
     this.CONSUME(START.thickness.token);
-    this.SUBRULE(this.sum);
+    this.SUBRULE(this.expression);
     this.CONSUME(T.LineEnd);
   });
 
@@ -150,7 +120,7 @@ export class LineGrammar extends CstParser {
 
   protected readonly movement = this.RULE("movement", () => {
     this.CONSUME(START.movement.token);
-    this.SUBRULE(this.sum);
+    this.SUBRULE(this.expression);
     this.CONSUME(T.LineEnd);
   });
 

@@ -2,32 +2,66 @@ import type { IToken, TokenType } from "chevrotain";
 import { createToken, Lexer } from "chevrotain";
 import { LENGTH_LITERAL } from "../measure/index.js";
 
-const SPACES =
-  "\t\v\f \u00a0\u1680\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u2028\u2029\u202f\u205f\u3000\ufeff".split(
-    "",
-  );
-const DIGITS = "0123456789.".split("");
-// Latin with its accents, then other scripts; punctuation, arrows and ready-made fractions are no letters.
-const LETTER = String.raw`A-Za-z\u00c0-\u00d6\u00d8-\u00f6\u00f8-\u024f\u0370-\u1fff\u3040-\ud7ff`;
-// Accents that follow their letter.
-const COMBINING = "\u0300-\u036f";
+/** Runs of characters, each by its first and last. */
+type Runs = readonly string[];
+
+/** Latin with its accents, then other scripts; punctuation, arrows and ready-made fractions are no letters. */
+const LETTERS: Runs = ["AZ", "az", "ÀÖ", "Øö", "øɏ", "\u0370\u1fff", "\u3040\ud7ff"];
+/** Accents that follow their letter. */
+const COMBINING: Runs = ["\u0300\u036f"];
+/** All that separates words, and the mark that some editors put before a text; line ends are not among them. */
+const SPACES: Runs = [
+  "\t\t",
+  "\v\f",
+  "  ",
+  "\u00a0\u00a0",
+  "\u1680\u1680",
+  "\u2000\u200a",
+  "\u2028\u2029",
+  "\u202f\u202f",
+  "\u205f\u205f",
+  "\u3000\u3000",
+  "\ufeff\ufeff",
+];
+const DIGITS: Runs = ["09", ".."];
+const ANYTHING: Runs = ["\0\uffff"];
+
+function oneOf(runs: Runs): string {
+  return runs.map((run) => `${run[0]!}-${run[1]!}`).join("");
+}
+
+/**
+ * The characters that a token may begin with. Without them the lexer would work them out from the pattern at
+ * every start, character by character. Its table has a row for each character up to 255 and then
+ * one for each further 255, for which one character will do.
+ */
+function startsIn(runs: Runs): number[] {
+  return runs.flatMap((run) => {
+    const [first, last] = [run.charCodeAt(0), run.charCodeAt(1)];
+    const codes = [last];
+    for (let code = first; code < last; code += code < 255 ? 1 : 255) codes.push(code);
+    return codes;
+  });
+}
 
 export const Space = createToken({
   name: "Space",
-  pattern: /[^\S\r\n]+|\ufeff/,
+  pattern: new RegExp(`[${oneOf(SPACES)}]+`),
   group: Lexer.SKIPPED,
-  start_chars_hint: SPACES,
+  start_chars_hint: startsIn(SPACES),
   line_breaks: false,
 });
 export const Comment = createToken({
   name: "Comment",
   pattern: /#[^\r\n]*/,
+  start_chars_hint: ["#"],
   group: Lexer.SKIPPED,
   line_breaks: false,
 });
 export const LineEnd = createToken({
   name: "LineEnd",
   pattern: /\r\n|\n|\r/,
+  start_chars_hint: ["\r", "\n"],
   label: "the end of the line",
   line_breaks: true,
 });
@@ -35,12 +69,13 @@ export const Length = createToken({
   name: "Length",
   pattern: LENGTH_LITERAL,
   label: "a length",
-  start_chars_hint: DIGITS,
+  start_chars_hint: startsIn(DIGITS),
   line_breaks: false,
 });
 export const Name = createToken({
   name: "Name",
-  pattern: new RegExp(String.raw`[${LETTER}](?:[${LETTER}0-9_-]|[${COMBINING}])*`),
+  pattern: new RegExp(`[${oneOf(LETTERS)}](?:[${oneOf(LETTERS)}0-9_-]|[${oneOf(COMBINING)}])*`),
+  start_chars_hint: startsIn(LETTERS),
   label: "a name",
   line_breaks: false,
 });
@@ -54,24 +89,31 @@ export const TightTimes = createToken({
 export const Text = createToken({
   name: "Text",
   pattern: /"[^"\r\n]*"/,
+  start_chars_hint: ['"'],
   label: "a text in quotes",
   line_breaks: false,
 });
 export const OpenText = createToken({
   name: "OpenText",
   pattern: /"[^"\r\n]*/,
+  start_chars_hint: ['"'],
   line_breaks: false,
 });
 /** Anything else, so that the lexer never fails; the layout tells it and leaves it out. */
 export const Stray = createToken({
   name: "Stray",
   pattern: /[^]/,
+  start_chars_hint: startsIn(ANYTHING),
   line_breaks: true,
 });
 
-function mark(name: string, character: string): TokenType {
-  return createToken({ name, pattern: character, label: `\`${character}\`` });
+function mark(name: string, character: string, categories: TokenType[] = []): TokenType {
+  return createToken({ name, pattern: character, label: `\`${character}\``, categories });
 }
+
+/** What may stand between two lengths, and before one. */
+export const Operator = createToken({ name: "Operator", pattern: Lexer.NA, label: "an operator" });
+export const Sign = createToken({ name: "Sign", pattern: Lexer.NA, label: "a sign" });
 
 export const OpenBrace = mark("OpenBrace", "{");
 export const CloseBrace = mark("CloseBrace", "}");
@@ -80,10 +122,10 @@ export const CloseParen = mark("CloseParen", ")");
 export const Comma = mark("Comma", ",");
 export const Colon = mark("Colon", ":");
 export const Equals = mark("Equals", "=");
-export const Plus = mark("Plus", "+");
-export const Minus = mark("Minus", "-");
-export const Star = mark("Star", "*");
-export const Slash = mark("Slash", "/");
+export const Plus = mark("Plus", "+", [Operator, Sign]);
+export const Minus = mark("Minus", "-", [Operator, Sign]);
+export const Star = mark("Star", "*", [Operator]);
+export const Slash = mark("Slash", "/", [Operator]);
 
 /** What the lexer itself tells apart. Words with a meaning are Names until the layout knows their place. */
 export const LEXED: readonly TokenType[] = [
@@ -106,6 +148,8 @@ export const LEXED: readonly TokenType[] = [
   Minus,
   Star,
   Slash,
+  Operator,
+  Sign,
   Stray,
 ];
 

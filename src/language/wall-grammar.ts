@@ -7,9 +7,9 @@ export class WallGrammar extends LineGrammar {
   protected readonly reading = this.RULE(
     "reading",
     () => {
-      this.SUBRULE(this.sum, { LABEL: "at" });
+      this.SUBRULE(this.expression, { LABEL: "at" });
       this.CONSUME(T.Colon);
-      this.SUBRULE2(this.sum, { LABEL: "off" });
+      this.SUBRULE2(this.expression, { LABEL: "off" });
     },
     INSIDE_A_LINE,
   );
@@ -34,7 +34,7 @@ export class WallGrammar extends LineGrammar {
         { ALT: () => this.CONSUME(WORD.movement, { LABEL: "soft" }) },
         { ALT: () => this.CONSUME(WORD.joint, { LABEL: "hard" }) },
       ]);
-      this.SUBRULE(this.sum);
+      this.SUBRULE(this.expression);
     },
     INSIDE_A_LINE,
   );
@@ -102,10 +102,10 @@ export class WallGrammar extends LineGrammar {
   /** A door's height may be left out: it stands on the level line. */
   protected readonly at = this.RULE("at", () => {
     this.CONSUME(START.at.token);
-    this.SUBRULE(this.sum, { LABEL: "x" });
+    this.SUBRULE(this.expression, { LABEL: "x" });
     this.OPTION(() => {
       this.CONSUME(T.Comma);
-      this.SUBRULE2(this.sum, { LABEL: "y" });
+      this.SUBRULE2(this.expression, { LABEL: "y" });
     });
     this.CONSUME(T.LineEnd);
   });
@@ -122,7 +122,7 @@ export class WallGrammar extends LineGrammar {
 
   protected readonly inset = this.RULE("inset", () => {
     this.CONSUME(START.inset.token);
-    this.SUBRULE(this.sum);
+    this.SUBRULE(this.expression);
     this.CONSUME(T.LineEnd);
   });
 
@@ -149,11 +149,11 @@ export class WallGrammar extends LineGrammar {
     this.CONSUME(START.hole.token);
     this.CONSUME(T.Name);
     this.CONSUME(WORD.at);
-    this.SUBRULE(this.sum, { LABEL: "x" });
+    this.SUBRULE(this.expression, { LABEL: "x" });
     this.CONSUME(T.Comma);
-    this.SUBRULE2(this.sum, { LABEL: "y" });
+    this.SUBRULE2(this.expression, { LABEL: "y" });
     this.CONSUME(WORD.across);
-    this.SUBRULE3(this.sum, { LABEL: "across" });
+    this.SUBRULE3(this.expression, { LABEL: "across" });
     this.CONSUME(T.LineEnd);
   });
 
@@ -173,10 +173,10 @@ export class WallGrammar extends LineGrammar {
 
   protected readonly joint = this.RULE("joint", () => {
     this.CONSUME(START.joint.token);
-    this.SUBRULE(this.sum, { LABEL: "min" });
+    this.SUBRULE(this.expression, { LABEL: "min" });
     this.OPTION(() => {
       this.CONSUME(WORD.to);
-      this.SUBRULE2(this.sum, { LABEL: "max" });
+      this.SUBRULE2(this.expression, { LABEL: "max" });
     });
     this.CONSUME(T.LineEnd);
   });
@@ -213,7 +213,7 @@ export class WallGrammar extends LineGrammar {
         {
           ALT: () => {
             this.CONSUME(WORD.at);
-            this.SUBRULE(this.sum);
+            this.SUBRULE(this.expression);
           },
         },
       ]);
@@ -270,7 +270,7 @@ export class WallGrammar extends LineGrammar {
         ALT: () => {
           this.CONSUME(WORD.joint);
           this.CONSUME(WORD.at);
-          this.SUBRULE(this.sum);
+          this.SUBRULE(this.expression);
         },
       },
     ]);
