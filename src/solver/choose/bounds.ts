@@ -1,85 +1,237 @@
 import type { Nm } from "../../measure/index.js";
-import type { Box } from "../box.js";
+import { type Box, overlaps } from "../box.js";
 import { firstPast, lastBefore } from "../lattice.js";
 import { imbalanceAcross, imbalanceUp } from "./balance.js";
 import { type Axis, type Field, isFlat } from "./field.js";
 
-/**
- * What a start in one direction costs at least, whatever is chosen in the other. The tiles counted
- * for a start across and for a start up are never the same ones, so the two may be added.
- */
+/** What a start, or a pair of starts, costs at least. */
 export interface Bound {
   slivers: number;
   underHalf: number;
   imbalance: Nm;
 }
 
-export const NO_BOUND: Bound = { slivers: 0, underHalf: 0, imbalance: 0 };
-
-export function boundAcross(field: Field, x: Nm): Bound {
-  const bound = { ...NO_BOUND, imbalance: imbalanceAcross(field.balance, x) };
-  for (const shift of field.shifts) addEnds(field, x + shift, bound);
-  return bound;
+/** A column of one phase that is too narrow in certain courses. */
+export interface Narrow {
+  readonly phase: number;
+  readonly isSliver: boolean;
+  /** The box beside which those courses run; null: all courses, none of which meets an obstacle. */
+  readonly beside: Box | null;
+  /** How many courses that are, however the courses stand. */
+  readonly least: number;
 }
 
-/** The ends of a phase's courses: a column each, of as many courses as nothing else touches. */
-function addEnds(field: Field, origin: Nm, bound: Bound): void {
-  const { across, up, judge } = field;
-  const { face, module, clearLow, clearHigh } = across;
-  if (clearLow >= clearHigh) return;
-  const first = origin + firstPast(origin, face, module, clearLow) * module;
-  const last = origin + lastBefore(origin, module, clearHigh) * module;
-  const lefts = [];
-  if (isFlat(across.seenFrom)) lefts.push(first);
-  if (isFlat(across.seenTo) && (last !== first || lefts.length === 0)) lefts.push(last);
-  for (const left of lefts) {
-    const from = Math.max(left, clearLow);
-    const to = Math.min(left + face, clearHigh);
-    if (from >= to || to - from === face || isClippedBySlope(across, left)) continue;
-    const isSliver = to - from < across.sliver;
-    const isForced = judge.forcesEnds && !(from > left && to < left + face);
-    if (!isSliver && (isForced || to - from >= across.half)) continue;
-    let courses = Math.floor((up.clearHigh - up.clearLow) / up.module);
-    for (const box of obstaclesOf(field)) {
-      if (box.left >= left + face || box.right <= left) continue;
-      courses -= Math.ceil((box.top - box.bottom) / up.module) + 1;
+/** A start across: its bound whatever the start up, and what makes it. */
+export interface AcrossBound extends Bound {
+  readonly narrow: readonly Narrow[];
+}
+
+/**
+ * Counts, for every phase, the end columns of the courses that no obstacle touches, and the columns
+ * cut by an opening's jamb in the courses that run wholly beside it. The tiles counted here and by
+ * `boundUp` are never the same ones, so the two may be added.
+ */
+export function boundAcross(field: Field, x: Nm): AcrossBound {
+  const { across, up, shifts, boxes } = field;
+  const phases = shifts.length;
+  const narrow: Narrow[] = [];
+  let slivers = 0;
+  let underHalf = 0;
+  for (let phase = 0; phase < phases; phase++) {
+    const origin = x + shifts[phase]!;
+    addEnds(phase, origin);
+    for (const box of boxes) {
+      const courses = wholeTiles(up, box.bottom, box.top);
+      if (courses > 0) addJambs(phase, origin, box, Math.floor(courses / phases));
     }
-    const many = Math.floor(Math.max(0, courses) / field.shifts.length);
-    if (isSliver) bound.slivers += many;
-    else bound.underHalf += many;
+  }
+  return { slivers, underHalf, imbalance: imbalanceAcross(field.balance, x), narrow };
+
+  function addEnds(phase: number, origin: Nm): void {
+    const last = lastTile(across, origin);
+    for (const left of firstTile(across, origin) === last
+      ? [last]
+      : [firstTile(across, origin), last]) {
+      if (left === null) continue;
+      const touched = rowsTouched(field, left);
+      const courses = Math.floor(Math.max(0, rowsWithin(up) - touched) / phases);
+      const to = Math.min(left + across.face, across.clearHigh);
+      // Where an obstacle touches the column, only the least count is known.
+      add(
+        phase,
+        left,
+        Math.max(left, across.clearLow),
+        to,
+        touched > 0 ? undefined : null,
+        courses,
+      );
+    }
+  }
+
+  function addJambs(phase: number, origin: Nm, box: Box, courses: number): void {
+    const { face, clearLow, clearHigh } = across;
+    const before = cutTileAt(across, origin, box.left);
+    if (before !== null && isClear(before, box)) {
+      add(phase, before, Math.max(before, clearLow), box.left, box, courses);
+    }
+    const after = cutTileAt(across, origin, box.right);
+    if (after !== null && isClear(after, box)) {
+      add(phase, after, box.right, Math.min(after + face, clearHigh), box, courses);
+    }
+  }
+
+  function isClear(left: Nm, box: Box): boolean {
+    if (isClippedBySlope(across, left)) return false;
+    return !meetsOther(field, box, { ...box, left, right: left + across.face });
+  }
+
+  function add(
+    phase: number,
+    left: Nm,
+    from: Nm,
+    to: Nm,
+    beside: Box | null | undefined,
+    least: number,
+  ): void {
+    const width = to - from;
+    if (width <= 0 || width >= Math.max(across.sliver, across.half)) return;
+    const isSliver = width < across.sliver;
+    const isForced = field.judge.forcesEnds && !(from > left && to < left + across.face);
+    if (!isSliver && isForced) return;
+    if (isSliver) slivers += least;
+    else underHalf += least;
+    if (beside !== undefined) narrow.push({ phase, isSliver, beside, least });
   }
 }
 
-/** Bottom and top course: those columns that neither an end nor an obstacle touches. */
+/**
+ * Counts, in the bottom and the top course, the columns that neither an end nor an obstacle
+ * touches, and in the courses cut by an opening's sill or head the columns wholly over or under it.
+ */
 export function boundUp(field: Field, y: Nm): Bound {
   const { across, up } = field;
-  const bound = { ...NO_BOUND, imbalance: imbalanceUp(field.balance, y) };
-  for (const [bottom, low, high] of cutCourses(up, y)) {
-    const height = high - low;
-    if (height >= up.half && height >= up.sliver) continue;
-    let columns = Math.floor((across.clearHigh - across.clearLow) / across.module) - 2;
-    for (const box of obstaclesOf(field)) {
-      if (box.bottom >= bottom + up.face || box.top <= bottom) continue;
-      columns -= Math.ceil((box.right - box.left) / across.module) + 1;
+  const bound = { slivers: 0, underHalf: 0, imbalance: imbalanceUp(field.balance, y) };
+  const first = firstTile(up, y);
+  const last = lastTile(up, y);
+  if (first !== null) addEnd(first);
+  if (last !== null && last !== first) addEnd(last);
+  for (const box of field.boxes) {
+    const columns = wholeTiles(across, box.left, box.right);
+    if (columns <= 0) continue;
+    const under = cutTileAt(up, y, box.bottom);
+    if (under !== null && isClear(under, box)) {
+      add(box.bottom - Math.max(under, up.clearLow), columns);
     }
-    if (height < up.sliver) bound.slivers += Math.max(0, columns);
-    else bound.underHalf += Math.max(0, columns);
+    const over = cutTileAt(up, y, box.top);
+    if (over !== null && isClear(over, box)) {
+      add(Math.min(over + up.face, up.clearHigh) - box.top, columns);
+    }
   }
   return bound;
+
+  function addEnd(bottom: Nm): void {
+    const height = Math.min(bottom + up.face, up.clearHigh) - Math.max(bottom, up.clearLow);
+    add(height, rowsWithin(across) - 2 - columnsTouched(field, bottom));
+  }
+
+  function isClear(bottom: Nm, box: Box): boolean {
+    if (isClippedBySlope(up, bottom)) return false;
+    return !meetsOther(field, box, { ...box, bottom, top: bottom + up.face });
+  }
+
+  function add(height: Nm, columns: number): void {
+    if (height <= 0 || columns <= 0) return;
+    if (height < up.sliver) bound.slivers += columns;
+    else if (height < up.half) bound.underHalf += columns;
+  }
 }
 
-function cutCourses(up: Axis, y: Nm): [Nm, Nm, Nm][] {
+/** A pair's bound: the courses beside an opening are counted as they stand for this start up. */
+export function boundPair(field: Field, across: AcrossBound, y: Nm, up: Bound): Bound {
+  const imbalance = across.imbalance + up.imbalance;
+  let slivers = across.slivers + up.slivers;
+  let underHalf = across.underHalf + up.underHalf;
+  if (across.narrow.length > 0 && isFirstCourse(field, y)) {
+    for (const { phase, isSliver, beside, least } of across.narrow) {
+      const more = coursesOf(field, y, phase, beside) - least;
+      if (isSliver) slivers += more;
+      else underHalf += more;
+    }
+  }
+  return { slivers, underHalf, imbalance };
+}
+
+/** How many courses of a phase stand wholly beside a box, or are seen at all, for a start up. */
+function coursesOf({ up, shifts }: Field, y: Nm, phase: number, beside: Box | null): number {
   const { face, module, clearLow, clearHigh } = up;
-  if (clearLow >= clearHigh) return [];
-  const first = y + firstPast(y, face, module, clearLow) * module;
-  const last = y + lastBefore(y, module, clearHigh) * module;
-  const bottoms = [];
-  if (isFlat(up.seenFrom)) bottoms.push(first);
-  if (isFlat(up.seenTo) && (last !== first || bottoms.length === 0)) bottoms.push(last);
-  return bottoms
-    .filter((b) => !isClippedBySlope(up, b))
-    .map((b): [Nm, Nm, Nm] => [b, Math.max(b, clearLow), Math.min(b + face, clearHigh)])
-    .filter(([, low, high]) => low < high && high - low < face);
+  const from = beside
+    ? Math.ceil((Math.max(beside.bottom, clearLow) - y) / module)
+    : firstPast(y, face, module, clearLow);
+  const to = beside
+    ? Math.floor((Math.min(beside.top, clearHigh) - face - y) / module)
+    : lastBefore(y, module, clearHigh);
+  const q = shifts.length;
+  return Math.floor((to - phase) / q) - Math.floor((from - 1 - phase) / q);
+}
+
+/** Whether the course at `y` surely has a piece, and so is course 1. */
+function isFirstCourse(field: Field, y: Nm): boolean {
+  if (y + field.up.face <= field.up.clearLow) return false;
+  return rowsWithin(field.across) > columnsTouched(field, y);
+}
+
+/** The near edge of the first tile of a row, where a straight side bounds it. */
+function firstTile(axis: Axis, origin: Nm): Nm | null {
+  const { face, module, clearLow, clearHigh } = axis;
+  if (clearLow >= clearHigh || !isFlat(axis.seenFrom)) return null;
+  const first = origin + firstPast(origin, face, module, clearLow) * module;
+  return isClippedBySlope(axis, first) ? null : first;
+}
+
+/** The near edge of the last tile of a row, where a straight side bounds it. */
+function lastTile(axis: Axis, origin: Nm): Nm | null {
+  const { module, clearLow, clearHigh } = axis;
+  if (clearLow >= clearHigh || !isFlat(axis.seenTo)) return null;
+  const last = origin + lastBefore(origin, module, clearHigh) * module;
+  return isClippedBySlope(axis, last) ? null : last;
+}
+
+/** The near edge of the tile of a row that a place cuts, or null when it cuts none. */
+function cutTileAt({ face, module }: Axis, origin: Nm, place: Nm): Nm | null {
+  const near = origin + Math.floor((place - origin) / module) * module;
+  return near < place && place < near + face ? near : null;
+}
+
+/** How many tiles of a row are seen at least. */
+function rowsWithin({ clearLow, clearHigh, module }: Axis): number {
+  return Math.floor((clearHigh - clearLow) / module);
+}
+
+/** How many whole tiles of a row lie between two places and in the clear, at least. */
+function wholeTiles({ clearLow, clearHigh, face, module }: Axis, from: Nm, to: Nm): number {
+  return Math.floor((Math.min(to, clearHigh) - Math.max(from, clearLow) - face) / module);
+}
+
+/** How many courses of a column from `left` meet an obstacle, at most. */
+function rowsTouched(field: Field, left: Nm): number {
+  const right = left + field.across.face;
+  let rows = 0;
+  for (const box of field.obstacles) {
+    if (box.left >= right || box.right <= left) continue;
+    rows += Math.ceil((box.top - box.bottom) / field.up.module) + 1;
+  }
+  return rows;
+}
+
+/** How many columns of a course from `bottom` meet an obstacle, at most. */
+export function columnsTouched(field: Field, bottom: Nm): number {
+  const top = bottom + field.up.face;
+  let columns = 0;
+  for (const box of field.obstacles) {
+    if (box.bottom >= top || box.top <= bottom) continue;
+    columns += Math.ceil((box.right - box.left) / field.across.module) + 1;
+  }
+  return columns;
 }
 
 /** Whether what is seen of the tile depends on where along a slope it is. */
@@ -88,6 +240,6 @@ function isClippedBySlope(axis: Axis, origin: Nm): boolean {
   return (!isFlat(seenFrom) && origin < clearLow) || (!isFlat(seenTo) && origin + face > clearHigh);
 }
 
-function obstaclesOf(field: Field): readonly Box[] {
-  return field.circles.length === 0 ? field.boxes : [...field.boxes, ...field.circles];
+function meetsOther(field: Field, box: Box, area: Box): boolean {
+  return field.obstacles.some((other) => other !== box && overlaps(other, area));
 }

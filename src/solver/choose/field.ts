@@ -45,6 +45,8 @@ export interface Field {
   readonly shifts: readonly Nm[];
   readonly boxes: readonly Box[];
   readonly circles: readonly Box[];
+  /** Both of them. */
+  readonly obstacles: readonly Box[];
 }
 
 /** The field of a wall with this joint. */
@@ -96,7 +98,7 @@ export function fieldOf(plan: Plan, wall: Wall, lay: Lay, joint: Nm): Field {
   };
   const shifts = Array.from({ length: lattice.q }, (_, step) => courseShift(lattice, step + 1));
   const ground = { wall, region, lay, joint };
-  return { ground, region, judge, balance, across, up, sides, shifts, boxes, circles };
+  return { ground, region, judge, balance, across, up, sides, shifts, boxes, circles, obstacles };
 }
 
 export function isFlat(reach: Reach): boolean {

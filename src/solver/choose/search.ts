@@ -2,7 +2,7 @@ import type { Nm } from "../../measure/index.js";
 import type { Lay, Plan, Wall } from "../../model/index.js";
 import type { Score } from "../solved.js";
 import { acrossOrigin, upOrigin } from "../start.js";
-import { type Bound, boundAcross, boundUp, NO_BOUND } from "./bounds.js";
+import { type AcrossBound, type Bound, boundAcross, boundPair, boundUp } from "./bounds.js";
 import { compareScores } from "./compare.js";
 import { criticalJoints } from "./critical-joints.js";
 import { type Field, fieldOf } from "./field.js";
@@ -10,6 +10,7 @@ import { namedAcross, namedUp, sayAcross, sayUp } from "./named-starts.js";
 import { criticalAcross, criticalUp } from "./origins.js";
 import { type Run, runsOf } from "./runs.js";
 import { criticalAcrossAt, criticalUpAt, hasSlopes } from "./sloped-origins.js";
+import { scribedSlivers } from "./scribed.js";
 import { type Columns, columnsOf, type Effort, lowestCourse, weigh } from "./weigh.js";
 
 /** A lattice that was weighed. */
@@ -32,17 +33,20 @@ export interface Search {
 }
 
 /** The most joints, pairs of starts and groups of like tiles that one lay is weighed with. */
-export const MOST = { joints: 4_000, pairs: 2_000_000, cells: 6_000_000 } as const;
+export const MOST = { joints: 1_500, pairs: 2_000_000, cells: 6_000_000 } as const;
 
 /** One start across or up, what it costs at least, and its tiles once they are asked for. */
-interface Half<Tiles> {
+interface Half<Cost extends Bound, Tiles> {
   readonly at: Nm;
-  readonly bound: Bound;
+  readonly bound: Cost;
   tiles: Tiles | null;
 }
 
-type Across = Half<Columns>;
-type Up = Half<readonly Run[]>;
+type Across = Half<AcrossBound, Columns>;
+interface Up extends Half<Bound, readonly Run[]> {
+  /** The slivers along a sloping bottom and top, once they are asked for. */
+  scribed: number | null;
+}
 
 interface AtJoint {
   readonly field: Field;
@@ -61,11 +65,13 @@ export function search(plan: Plan, wall: Wall, lay: Lay): Search {
   for (const field of least.ground.joint === most.ground.joint ? [least] : [least, most]) {
     searching.weighNamed(field);
   }
-  const open = kept.map((joint) => atJoint(fieldAt(joint)));
-  open.sort(
-    (a, b) => compareBounds(lowest(a), lowest(b)) || a.field.ground.joint - b.field.ground.joint,
-  );
-  for (const each of open) searching.searchJoint(each);
+  // What a joint's starts come to is not kept while others are looked at: there may be thousands.
+  const bounds = kept.map((joint) => ({ joint, bound: lowest(atJoint(fieldAt(joint))) }));
+  bounds.sort((a, b) => compareBounds(a.bound, b.bound) || a.joint - b.joint);
+  for (const { joint, bound } of bounds) {
+    if (searching.isBeaten(bound)) break;
+    searching.searchJoint(atJoint(fieldAt(joint)));
+  }
   return searching.found(kept.length < joints.length);
 }
 
@@ -99,10 +105,10 @@ function acrossHalf(field: Field, x: Nm): Across {
 
 function upHalf(field: Field, y: Nm): Up {
   const at = lowestCourse(field, y);
-  return { at, bound: boundUp(field, at), tiles: null };
+  return { at, bound: boundUp(field, at), tiles: null, scribed: null };
 }
 
-function byBound(a: Half<unknown>, b: Half<unknown>): number {
+function byBound(a: Half<Bound, unknown>, b: Half<Bound, unknown>): number {
   return compareBounds(a.bound, b.bound) || a.at - b.at;
 }
 
@@ -110,9 +116,12 @@ function compareBounds(a: Bound, b: Bound): number {
   return a.slivers - b.slivers || a.underHalf - b.underHalf || a.imbalance - b.imbalance;
 }
 
-/** What any pair of starts at a joint costs at least. */
-function lowest({ field, across, up }: AtJoint): Bound {
-  return sum(across[0]!.bound, hasSlopes(field) ? NO_BOUND : up[0]!.bound);
+/**
+ * What any pair of starts at a joint costs at least. The bounds know nothing of slopes, so the best
+ * of the critical starts bounds those that only a slope makes critical, too.
+ */
+function lowest({ across, up }: AtJoint): Bound {
+  return sum(across[0]!.bound, up[0]!.bound);
 }
 
 function sum(a: Bound, b: Bound): Bound {
@@ -147,24 +156,24 @@ class Searching {
     const { lay } = field.ground;
     const slopesUp = !lay.up && field.up.slopes.length > 0;
     const slopesAcross = !lay.across && hasSlopes(field);
-    const least = slopesUp ? NO_BOUND : up[0]!.bound;
+    const [leastAcross, leastUp] = [across[0]!.bound, up[0]!.bound];
     for (const half of across) {
-      if (this.isBeaten(half.bound, least) || this.isSpent()) break;
+      if (this.isBeaten(half.bound, leastUp) || this.isSpent()) break;
       for (const other of up) {
         if (this.isBeaten(half.bound, other.bound) || this.isSpent()) break;
         this.weighPair(field, half, other);
       }
-      if (slopesUp) this.weighUpAt(field, half);
+      if (slopesUp) this.weighUpAt(field, half, leastUp);
     }
     if (!slopesAcross) return;
     for (const other of up) {
-      if (this.isBeaten(NO_BOUND, other.bound) || this.isSpent()) break;
+      if (this.isBeaten(leastAcross, other.bound) || this.isSpent()) break;
       for (const x of criticalAcrossAt(field, other.at)) {
         const half = acrossHalf(field, x);
         this.weighed++;
         if (this.isBeaten(half.bound, other.bound) || this.isSpent()) continue;
         this.weighPair(field, half, other);
-        if (slopesUp && field.across.slopes.length > 0) this.weighUpAt(field, half);
+        if (slopesUp && field.across.slopes.length > 0) this.weighUpAt(field, half, leastUp);
       }
     }
   }
@@ -174,8 +183,8 @@ class Searching {
   }
 
   /** Weighs the starts up that are critical at one start across. */
-  private weighUpAt(field: Field, half: Across): void {
-    if (this.isBeaten(half.bound, NO_BOUND)) return;
+  private weighUpAt(field: Field, half: Across, least: Bound): void {
+    if (this.isBeaten(half.bound, least)) return;
     for (const y of criticalUpAt(field, half.at)) {
       this.weighed++;
       if (this.isSpent()) return;
@@ -184,7 +193,7 @@ class Searching {
     }
   }
 
-  private isBeaten(a: Bound, b: Bound): boolean {
+  isBeaten(a: Bound, b: Bound = NOTHING): boolean {
     if (!this.best) return false;
     const { score } = this.best;
     const slivers = a.slivers + b.slivers;
@@ -200,6 +209,11 @@ class Searching {
   }
 
   private weighPair(field: Field, across: Across, up: Up): void {
+    const bound = boundPair(field, across.bound, up.at, up.bound);
+    if (this.isBeaten(bound)) return;
+    up.scribed ??= scribedSlivers(field, up.at);
+    bound.slivers += up.scribed;
+    if (this.isBeaten(bound)) return;
     across.tiles ??= columnsOf(field, across.at);
     up.tiles ??= runsOf(field.up, up.at);
     const start = { x: across.at, columns: across.tiles, y: up.at, courses: up.tiles };
@@ -215,5 +229,7 @@ class Searching {
 
 /** The most named starts of one direction that are weighed before all others. */
 export const MOST_NAMED = 12;
+
+const NOTHING: Bound = { slivers: 0, underHalf: 0, imbalance: 0 };
 
 const RANKS = 1_000_000;
