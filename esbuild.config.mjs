@@ -1,26 +1,46 @@
-// Bundles the command line. What only some commands need (the drawing, SARIF) stays in files of its
-// own that are loaded on demand, so that `gaugelath check` starts fast.
+// Bundles the command line into dist/: cli.cjs starts it, cli/main.cjs is the program, and
+// cli/drawing.cjs what `draw` alone loads.
 import { build } from "esbuild";
+import { spawnSync } from "node:child_process";
 import { rmSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 
 const root = fileURLToPath(new URL(".", import.meta.url));
 
-rmSync(`${root}dist/cli`, { recursive: true, force: true });
-await build({
+/** Leaves the drawing out of the program, for its own bundle. */
+const drawingApart = {
+  name: "drawing-apart",
+  setup({ onResolve }) {
+    onResolve({ filter: /\/drawing\/headless\.js$/ }, ({ kind }) =>
+      kind === "dynamic-import" ? { path: "./drawing.cjs", external: true } : null,
+    );
+  },
+};
+
+const COMMON = {
   absWorkingDir: root,
-  entryPoints: { cli: "src/cli/main.ts" },
-  outdir: "dist",
-  chunkNames: "cli/[name]-[hash]",
   bundle: true,
-  splitting: true,
   minify: true,
   platform: "node",
-  format: "esm",
+  format: "cjs",
   target: "node20",
-  // Packages that are not ES modules reach Node's own through require.
-  banner: {
-    js: 'import{createRequire as gaugelathRequire}from"node:module";const require=gaugelathRequire(import.meta.url);',
-  },
+  supported: { "dynamic-import": false },
+  plugins: [drawingApart],
   logLevel: "warning",
+};
+
+// Machine code of an older build must never meet a newer program.
+rmSync(`${root}dist/cli`, { recursive: true, force: true });
+await build({ ...COMMON, entryPoints: ["src/cli/start.ts"], outfile: "dist/cli.cjs" });
+await build({ ...COMMON, entryPoints: ["src/cli/main.ts"], outfile: "dist/cli/main.cjs" });
+await build({
+  ...COMMON,
+  entryPoints: ["src/drawing/headless.ts"],
+  outfile: "dist/cli/drawing.cjs",
+  // svgdom asks where it stands, to find the font it would measure texts with.
+  banner: { js: 'const here=require("node:url").pathToFileURL(__filename).href;' },
+  define: { "import.meta.url": "here" },
 });
+
+const cached = spawnSync(process.execPath, [`${root}.scripts/cache-code.cjs`], { cwd: root });
+if (cached.status !== 0) console.warn(`No code cache was made: ${cached.stderr}`);

@@ -16,7 +16,7 @@ export function examplePlans() {
 export function gaugelath(...words) {
   const { status, stdout, stderr } = spawnSync(
     process.execPath,
-    [path.join(ROOT, "dist", "cli.js"), ...words],
+    [path.join(ROOT, "dist", "cli.cjs"), ...words],
     { cwd: ROOT, encoding: "utf8", maxBuffer: 1 << 28 },
   );
   if (status !== 0 && status !== 1) throw new Error(`gaugelath ${words.join(" ")}\n${stderr}`);

@@ -1,7 +1,8 @@
 // The folders of src/, from the ground up. A folder imports only from those before it, through
-// their index.ts, and only the packages named with it. The linter holds both (import-direction.mjs).
+// their faces (index.ts unless others are named), and only the packages named with it. The linter
+// holds both (import-direction.mjs).
 
-/** @type {readonly { name: string, packages: readonly string[] }[]} */
+/** @type {readonly { name: string, packages: readonly string[], faces?: readonly string[] }[]} */
 export const FLOORS = [
   { name: "measure", packages: [] },
   { name: "model", packages: [] },
@@ -9,7 +10,12 @@ export const FLOORS = [
   { name: "solver", packages: [] },
   { name: "rules", packages: [] },
   { name: "takeoff", packages: [] },
-  { name: "drawing", packages: ["@svgdotjs/svg.js", "svgdom"] },
+  // Its second face stands in for a page where there is none, so that a webview does without svgdom.
+  {
+    name: "drawing",
+    packages: ["@svgdotjs/svg.js", "svgdom"],
+    faces: ["index", "headless"],
+  },
   { name: "sheets", packages: [] },
   { name: "compare", packages: [] },
   { name: "engine", packages: [] },
@@ -31,6 +37,11 @@ export function mayImport(from, to) {
   if (floor < 0) return false;
   if (ROOFS.includes(from)) return true;
   return floor < FLOORS.findIndex((entry) => entry.name === from);
+}
+
+/** The files of a folder that others may import, without their ending. */
+export function facesOf(folder) {
+  return FLOORS.find((entry) => entry.name === folder)?.faces ?? ["index"];
 }
 
 /** The packages that a folder may import, or null where every one is allowed (the roofs). */

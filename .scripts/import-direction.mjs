@@ -1,5 +1,5 @@
 // An ESLint rule: imports between the folders of src/ run downward only, and enter another folder by
-// its index.ts alone. It sees every way to import: import, export from, import(), import types.
+// its faces alone. It sees every way to import: import, export from, import(), import types.
 import { builtinModules } from "node:module";
 import path from "node:path";
 import { CONTRACTS, FACES, FLOORS, mayImport, packagesOf, ROOFS } from "./house.mjs";

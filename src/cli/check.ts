@@ -9,6 +9,7 @@ import { sayFailure } from "./failure-text.js";
 import type { Host } from "./host.js";
 import { shownPath } from "./paths.js";
 import { PlanFiles } from "./plan-files.js";
+import { sarifLog } from "./report-sarif.js";
 import { textReport } from "./report-text.js";
 import type { CheckRequest } from "./request.js";
 import { takeStandardInput } from "./standard-input.js";
@@ -32,7 +33,7 @@ export async function check(request: CheckRequest, host: Host): Promise<number> 
   const checked = checkAll([...fromInput, ...found.files], plans, failures);
   for (const failure of failures) sayFailure(failure, host);
   const tally = tallyOf(checked.diagnostics);
-  await host.out(await report(request, checked, tally, plans, host));
+  await host.out(report(request, checked, tally, plans, host));
   return failures.length > 0 ? EXIT.failed : exitOf(tally, request.strict);
 }
 
@@ -54,19 +55,17 @@ function checkAll(files: readonly string[], plans: PlanFiles, failures: Failure[
   return { files: read, diagnostics: inReadingOrder(diagnostics, read) };
 }
 
-async function report(
+function report(
   { format }: CheckRequest,
   { files, diagnostics }: Checked,
   tally: Tally,
   plans: PlanFiles,
   host: Host,
-): Promise<Iterable<string>> {
+): Iterable<string> {
   const shown = (file: string): string => shownPath(file, host.folder);
   switch (format) {
-    case "sarif": {
-      const { sarifLog } = await import("./report-sarif.js");
+    case "sarif":
       return [JSON.stringify(sarifLog(diagnostics, files, host.folder), null, 2), "\n"];
-    }
     case "json": {
       const findings = diagnostics.map((found) => findingJson(found, shown));
       const log = { schema: 1, files: files.map(shown), diagnostics: findings };

@@ -8,7 +8,7 @@ export async function draw(request: DrawRequest, host: Host): Promise<number> {
   const one = await runOnePlan(request, host);
   const exit = sayFindings(one, request.strict, host);
   const { output } = request;
-  // Loaded only here: what draws without a page is slow to load, and other commands do without.
+  // Loaded here alone: the drawing is most of the program, and no other command needs it.
   const { drawHeadless } = await import("../drawing/headless.js");
   const picture = [drawHeadless(one.outcome.scene())];
   if (output === "-") await host.out(picture);

@@ -1,10 +1,12 @@
 import { readArguments } from "./arguments.js";
 import { check } from "./check.js";
+import { draw } from "./draw.js";
 import { Failure } from "./failure.js";
 import { sayFailure } from "./failure-text.js";
 import { helpText } from "./help.js";
 import type { Host } from "./host.js";
 import type { Request } from "./request.js";
+import { solve } from "./solve.js";
 import { EXIT } from "./tally.js";
 import { version } from "./version.js";
 
@@ -19,7 +21,6 @@ export async function execute(words: readonly string[], host: Host): Promise<num
   }
 }
 
-/** A command's own modules are loaded when it is asked for: `check` starts without the drawing. */
 async function carryOut(request: Request, host: Host): Promise<number> {
   switch (request.command) {
     case "help":
@@ -31,8 +32,8 @@ async function carryOut(request: Request, host: Host): Promise<number> {
     case "check":
       return check(request, host);
     case "solve":
-      return (await import("./solve.js")).solve(request, host);
+      return solve(request, host);
     case "draw":
-      return (await import("./draw.js")).draw(request, host);
+      return draw(request, host);
   }
 }

@@ -1,9 +1,8 @@
-#!/usr/bin/env node
 import process from "node:process";
 import { execute } from "./execute.js";
-import { isClosedPipe, processHost } from "./host.js";
+import { processHost } from "./host.js";
 
-process.stdout.on("error", (error) => {
-  if (!isClosedPipe(error)) throw error;
+/** The program: what `start.ts` runs. */
+void execute(process.argv.slice(2), processHost()).then((exit) => {
+  process.exitCode = exit;
 });
-process.exitCode = await execute(process.argv.slice(2), processHost());

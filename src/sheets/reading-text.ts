@@ -1,7 +1,8 @@
-import { formatLength, type Unit } from "../measure/index.js";
-import type { Choice, SolvedLay, SolvedPlan, SolvedWall } from "../solver/index.js";
+import { exactLength, formatLength, type Unit } from "../measure/index.js";
+import type { SolvedLay, SolvedPlan, SolvedWall } from "../solver/index.js";
+import { choiceText } from "./choice-text.js";
+import { counted } from "./counted.js";
 import { layReading, type LayReading } from "./reading.js";
-import { measureWords, scoreWords } from "./score-words.js";
 import { acrossWords, upWords } from "./start-words.js";
 
 /** A solved plan in a few lines a wall, for people: counts, the smallest cut, what was chosen and why. */
@@ -37,26 +38,8 @@ function* startText(solved: SolvedLay, units: Unit): Generator<string> {
   const { choice } = solved;
   const chosen = (part: "across" | "up" | "joint"): string =>
     choice?.left.includes(part) ? "   # chosen" : "";
-  yield `  joint ${formatLength(solved.joint, units)}${chosen("joint")}\n`;
+  yield `  joint ${exactLength(solved.joint, units)}${chosen("joint")}\n`;
   yield `  ${acrossWords(solved.across, units)}${chosen("across")}\n`;
   yield `  ${upWords(solved.up, units)}${chosen("up")}\n`;
   if (choice) yield* choiceText(choice, units);
-}
-
-function* choiceText(choice: Choice, units: Unit): Generator<string> {
-  const { weighed, decidedBy, chosen, others } = choice;
-  yield `  chosen out of ${weighed}: ${scoreWords(chosen.score, units)}\n`;
-  const [next] = others;
-  if (decidedBy && next) {
-    const words = [chosen, next].map(({ score }) => measureWords(decidedBy, score, units));
-    yield `  decided by: ${words.join(" against ")}\n`;
-  }
-  for (const { across, up, joint, score } of others) {
-    const start = [acrossWords(across, units), upWords(up, units)].join(", ");
-    yield `  or ${start}, joint ${formatLength(joint, units)}: ${scoreWords(score, units)}\n`;
-  }
-}
-
-function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? "" : "s"}`;
 }

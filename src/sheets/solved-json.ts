@@ -95,8 +95,15 @@ function choiceJson(wall: SolvedWall, solved: SolvedLay, choice: Choice): object
     joint: mm(joint),
     score: { ...score, imbalance: mm(score.imbalance), jointOver: mm(score.jointOver) },
   });
-  const { left, weighed, decidedBy, chosen, others } = choice;
-  return { left, weighed, decidedBy, chosen: option(chosen), others: others.map(option) };
+  const { left, weighed, capped, decidedBy, chosen, others } = choice;
+  return {
+    left,
+    weighed,
+    capped,
+    decidedBy,
+    chosen: option(chosen),
+    others: others.map(option),
+  };
 }
 
 function trimJson({ along, side, pieces }: TrimRun): object {

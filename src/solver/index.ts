@@ -37,5 +37,6 @@ export {
 export { layPieces } from "./pieces.js";
 export { buildOf, frameInner, frameOuter, openingBox, regionOf } from "./region.js";
 export { boundsOf, doubleArea, doubleShapeArea, ringOf } from "./shape.js";
+export { MEASURES } from "./choose/index.js";
 export { MOST_PIECES, solve } from "./solve.js";
 export { acrossOrigin, doubledCentre, upOrigin } from "./start.js";

@@ -1,0 +1,57 @@
+import assert from "node:assert/strict";
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import path from "node:path";
+import { drawHeadless } from "../../src/drawing/headless.js";
+import { type Outcome, run } from "../../src/engine.js";
+
+const root = fileURLToPath(new URL("../..", import.meta.url));
+const examples = path.join(root, "examples");
+/** Where changed pictures are laid beside the old ones. */
+const changed = path.join(root, "dist", "changed");
+
+function runExample(name: string): Outcome {
+  const file = path.join(examples, name);
+  const read = (used: string): string => readFileSync(used, "utf8");
+  return run(read(file), { file, root: examples, read });
+}
+
+/** A page that shows the picture as it was and as it is drawn now. */
+function showChange(name: string, was: string, now: string): string {
+  mkdirSync(changed, { recursive: true });
+  writeFileSync(path.join(changed, `${name}.was.svg`), was);
+  writeFileSync(path.join(changed, `${name}.now.svg`), now);
+  const names = readdirSync(changed)
+    .filter((file) => file.endsWith(".now.svg"))
+    .map((file) => file.replace(".now.svg", ""));
+  const rows = names.map(
+    (each) =>
+      `<h2>${each}</h2><div><img src="${each}.was.svg" alt="as it was"><img src="${each}.now.svg" alt="now"></div>`,
+  );
+  const style = "<style>div{display:flex;gap:1em}img{width:48%;align-self:start}</style>";
+  const page = path.join(changed, "index.html");
+  writeFileSync(page, `<!doctype html><meta charset="utf-8"><title>Changed</title>${style}${rows.join("")}`);
+  return path.relative(root, page);
+}
+
+describe("the examples' pictures", () => {
+  const plans = readdirSync(examples).filter((name) => name.endsWith(".tileplan"));
+
+  it("are there", () => {
+    assert.ok(plans.length >= 4);
+  });
+
+  for (const name of plans) {
+    const outcome = runExample(name);
+    // A stock list has no walls, and so no picture.
+    if (outcome.plan.walls.length === 0) continue;
+    it(`show ${name} as it is drawn now`, () => {
+      const picture = name.replace(/\.tileplan$/, ".svg");
+      const was = readFileSync(path.join(examples, picture), "utf8");
+      const now = drawHeadless(outcome.scene());
+      if (now === was) return;
+      const page = showChange(path.basename(picture, ".svg"), was, now);
+      assert.fail(`examples/${picture} is drawn otherwise now: look at ${page}, then npm run accept`);
+    });
+  }
+});

@@ -1,0 +1,10 @@
+import assert from "node:assert/strict";
+import { counted } from "../../src/sheets/counted.js";
+
+describe("counted", () => {
+  it("puts a noun in the number of its count", () => {
+    assert.equal(counted(0, "piece"), "0 pieces");
+    assert.equal(counted(1, "piece"), "1 piece");
+    assert.equal(counted(2, "piece"), "2 pieces");
+  });
+});

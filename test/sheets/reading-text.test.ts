@@ -1,0 +1,37 @@
+import assert from "node:assert/strict";
+import { readingText } from "../../src/sheets/reading-text.js";
+import { solveClean, solveText } from "../support/solve-text.js";
+import { WALL } from "./wall.js";
+
+function reading(text: string): string {
+  return [...readingText(solveText(text).solved)].join("");
+}
+
+describe("readingText", () => {
+  it("tells each wall's size, counts, smallest cut, joint and starts", () => {
+    const text = reading(WALL);
+    assert.match(text, /^Sheet bench\n\nwall back \(Back wall\): 40 in x 24 in\n/);
+    assert.match(
+      text,
+      /wall side \(Side wall\): 20 in x 24 in\n {2}6 courses, \d+ pieces, \d+ cuts; smallest cut .* in x .* in \(side\/\d+\/\d+\)\n {2}joint 1\/8\n {2}across full tile from left\n {2}up full course from bottom\n$/,
+    );
+  });
+
+  it("marks what the solver chose, and tells out of what and why", () => {
+    const text = reading(WALL);
+    assert.match(text, /\n {2}across tile centred on wall\n {2}up [^\n]+ {3}# chosen\n/);
+    const { choice } = solveClean(WALL).solved.walls[0]!.lays[0]!;
+    assert.ok(text.includes(`chosen out of ${choice!.weighed}: `));
+    assert.ok(text.includes("decided by out of balance: "));
+  });
+
+  it("says so where a wall has no tile, or asks for too many", () => {
+    const bare = WALL.replace(/ {2}lay field \{[^}]*\}\n\}\nwall side/, "}\nwall side");
+    assert.match(reading(bare), /\n {2}no tile is laid on it\n/);
+    const huge = WALL.replace("size 40 x 24", "size 400000 x 240000");
+    assert.match(
+      reading(huge),
+      /\n {2}not laid: it asks for \d+ pieces, and the most is 2000000\n/,
+    );
+  });
+});

@@ -1,0 +1,77 @@
+import assert from "node:assert/strict";
+import { NM_PER } from "../../src/measure/index.js";
+import { layReading } from "../../src/sheets/reading.js";
+import { firstWall, solveClean } from "../support/solve-text.js";
+
+const inch = NM_PER.inch;
+
+/** A bench of 4 in tiles, no joints at its sides, in a stack bond from the lower left. */
+function reading(size: string, more = "", edges = ""): ReturnType<typeof layReading> {
+  const { wall, laid } = firstWall(
+    solveClean(`plan "Bench"
+units inch
+bed 0.125
+tile field "4 x 4" {
+  face 4 x 4
+  thickness 3/8
+}
+wall back "Back" {
+  size ${size}
+  bottom free
+  ${edges || "left free"}
+  right free
+  top free
+  ${more}
+  lay field {
+    bond stack
+    joint 1/8
+    across full tile from left
+    up full course from bottom
+  }
+}
+wall side "Side" {
+  size 10 x 10
+  right corner back over movement 1/8
+  lay field {
+    bond stack
+    joint 1/8
+  }
+}
+`),
+  );
+  return layReading(wall, laid);
+}
+
+describe("layReading", () => {
+  it("counts courses, pieces and cuts", () => {
+    const whole = { courses: 2, pieces: 4, cuts: 0, smallest: null };
+    assert.deepEqual(reading("8 1/8 x 8 1/8"), whole);
+    const { courses, pieces, cuts } = reading("10 1/4 x 8 1/8");
+    assert.deepEqual({ courses, pieces, cuts }, { courses: 2, pieces: 6, cuts: 2 });
+  });
+
+  it("finds the cut piece with the smallest side that is cut", () => {
+    assert.deepEqual(reading("10 1/4 x 9 1/4").smallest, {
+      piece: "back/3/1",
+      width: 4 * inch,
+      height: inch,
+    });
+    assert.deepEqual(reading("9 1/4 x 10 1/4").smallest, {
+      piece: "back/1/3",
+      width: inch,
+      height: 4 * inch,
+    });
+  });
+
+  it("measures what another wall's tile leaves to be seen", () => {
+    // The side wall's tile and bed hide 1/2 in; the back wall's own soft joint is 1/8 in.
+    const { smallest } = reading("8 1/4 x 4", "", "left corner side under movement 1/8");
+    assert.deepEqual(smallest, null, "a whole tile that is partly hidden is not cut");
+  });
+
+  it("knows no smallest cut where only a notch is cut", () => {
+    const { cuts, smallest } = reading("4 x 4", "hole valve at 2, 2 across 1");
+    assert.equal(cuts, 1);
+    assert.equal(smallest, null);
+  });
+});

@@ -1,0 +1,36 @@
+import assert from "node:assert/strict";
+import { acrossJson, upJson } from "../../src/sheets/start-json.js";
+import { firstWall, solveClean } from "../support/solve-text.js";
+import { WALL } from "./wall.js";
+
+// The wall is 40 in (1016 mm) wide; the tile 4 in (101.6 mm), the joints 1/8 in (3.175 mm).
+const { wall, laid } = firstWall(solveClean(WALL));
+const sash = wall.wall.openings[0]!;
+
+describe("a start as JSON", () => {
+  it("tells across by the middle of the tile or joint, or the edge it is flush with", () => {
+    const middle = { mode: "tile", at: 508 };
+    assert.deepEqual(acrossJson(wall, { kind: "tile", centre: { on: "wall" } }), middle);
+    const onSash = { kind: "joint", centre: { on: "opening", opening: sash } } as const;
+    assert.deepEqual(acrossJson(wall, onSash), { mode: "joint", at: 508 });
+    const left = acrossJson(wall, { kind: "full-tile", from: "left" });
+    assert.deepEqual(left, { mode: "left", at: 3.175 });
+    const right = acrossJson(wall, { kind: "full-tile", from: "right" });
+    assert.deepEqual(right, { mode: "right", at: 1016 - 3.175 });
+  });
+
+  it("tells up by the bottom of the course, or the middle of the joint", () => {
+    const bottom = upJson(wall, laid, { kind: "full-course", from: "bottom" });
+    assert.deepEqual(bottom, { mode: "course", at: 3.175 });
+    // 24 in less the soft joint less the tile.
+    const top = upJson(wall, laid, { kind: "full-course", from: "top" });
+    assert.deepEqual(top, { mode: "course", at: 609.6 - 3.175 - 101.6 });
+    // The frame's outer top is 17 in; then one laid joint.
+    const over = upJson(wall, laid, { kind: "at-opening", relation: "over", opening: sash });
+    assert.deepEqual(over, { mode: "course", at: 17 * 25.4 + 3.175 });
+    assert.deepEqual(upJson(wall, laid, { kind: "joint", y: 1_500_000 }), {
+      mode: "joint",
+      at: 1.5,
+    });
+  });
+});
