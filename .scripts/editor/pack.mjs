@@ -1,18 +1,87 @@
-// Packs the extension: dist/gaugelath.vsix, or into a given folder.
+// Packs the extension as dist/gaugelath.vsix. What goes in is laid out in a folder of its own first:
+// bundles hold all the code, so the packages they are made of stay out, and the manifest says only
+// what the editor reads.
 import { createVSIX } from "@vscode/vsce";
-import { statSync } from "node:fs";
+import { Resvg } from "@resvg/resvg-js";
+import { cpSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { ROOT } from "../steps.mjs";
+import { noticesText } from "./notices.mjs";
 
-/** Makes the VSIX of what is built; everything it needs is in the bundles. Returns its path. */
-export async function packExtension(folder) {
-  const packagePath = path.join(folder, "gaugelath.vsix");
-  await createVSIX({ cwd: ROOT, packagePath, dependencies: false });
+const FILES = [
+  "LICENSE",
+  "CHANGELOG.md",
+  "language-configuration.json",
+  "syntaxes/tileplan.tmLanguage.json",
+  "syntaxes/snippets.json",
+  "media/icon.png",
+  "media/file-light.svg",
+  "media/file-dark.svg",
+  "media/preview.css",
+  "media/walkthrough",
+  "dist/extension.cjs",
+  "dist/extension.web.js",
+  "dist/server.cjs",
+  "dist/server.web.js",
+  "dist/preview.js",
+  // For the task: `gaugelath check`, without what only `draw` needs.
+  "dist/cli.cjs",
+  "dist/cli/main.cjs",
+];
+
+/** What the editor has no use for in a manifest. */
+const REPOSITORY_ONLY = [
+  "private",
+  "bin",
+  "scripts",
+  "dependencies",
+  "devDependencies",
+  "allowScripts",
+];
+
+/** The README's picture in the package: its width in pixels. */
+const PICTURE_WIDTH = 900;
+
+/** Makes the VSIX of what is built; returns its path. */
+export async function packExtension() {
+  const stage = path.join(ROOT, "dist", "package");
+  rmSync(stage, { recursive: true, force: true });
+  for (const file of FILES) {
+    mkdirSync(path.dirname(path.join(stage, file)), { recursive: true });
+    cpSync(path.join(ROOT, file), path.join(stage, file), { recursive: true });
+  }
+  writeFileSync(path.join(stage, "package.json"), packedManifest());
+  writeFileSync(path.join(stage, "README.md"), packedReadme());
+  writeFileSync(path.join(stage, "NOTICES.txt"), noticesText());
+  const packagePath = path.join(ROOT, "dist", "gaugelath.vsix");
+  const options = {
+    dependencies: false,
+    rewriteRelativeLinks: false,
+    allowMissingRepository: true,
+  };
+  await createVSIX({ cwd: stage, packagePath, ...options });
   return packagePath;
 }
 
+function packedManifest() {
+  const manifest = JSON.parse(readFileSync(path.join(ROOT, "package.json"), "utf8"));
+  for (const key of REPOSITORY_ONLY) delete manifest[key];
+  return JSON.stringify(manifest, null, 2);
+}
+
+/** The README with its drawings as pixels: editors show no SVG there, and load nothing beside it. */
+function packedReadme() {
+  const text = readFileSync(path.join(ROOT, "README.md"), "utf8");
+  return text.replace(/\]\(([^)\s]+\.svg)\)/g, (_whole, file) => {
+    const drawing = readFileSync(path.join(ROOT, file), "utf8");
+    const fitTo = { mode: "width", value: PICTURE_WIDTH };
+    const png = new Resvg(drawing, { fitTo }).render().asPng();
+    return `](data:image/png;base64,${Buffer.from(png).toString("base64")})`;
+  });
+}
+
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const file = await packExtension(path.join(ROOT, "dist"));
+  const file = await packExtension();
   console.log(`${path.relative(ROOT, file)}: ${Math.ceil(statSync(file).size / 1000)} kB`);
 }

@@ -31,7 +31,7 @@ describe("the TextMate grammar", () => {
       tokenise(grammar, `  size 5' 6 1/2" x 18" # "wide"`),
       [
         `>  size 5' 6 1/2" x 18" # "wide"`,
-        "  size = meta.statement support.type.property-name",
+        "  size = meta.statement entity.name.tag.statement",
         "  5 = meta.statement constant.numeric",
         "  ' = meta.statement keyword.other.unit",
         "  6 1/2 = meta.statement constant.numeric",

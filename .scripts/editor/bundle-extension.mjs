@@ -1,0 +1,42 @@
+// Bundles the editor's programs into dist/: the extension and the language server, each for Node and
+// for a browser's worker, and the preview's script.
+import { build } from "esbuild";
+import { existsSync } from "node:fs";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+import { ROOT } from "../steps.mjs";
+
+const COMMON = {
+  absWorkingDir: ROOT,
+  bundle: true,
+  minify: true,
+  target: "es2022",
+  logLevel: "warning",
+};
+const NODE = { ...COMMON, platform: "node", format: "cjs" };
+const BROWSER = { ...COMMON, platform: "browser" };
+
+const BUNDLES = [
+  { ...NODE, from: "src/extension/extension.ts", to: "dist/extension.cjs", external: ["vscode"] },
+  {
+    ...BROWSER,
+    format: "cjs",
+    from: "src/extension/extension.web.ts",
+    to: "dist/extension.web.js",
+    external: ["vscode"],
+  },
+  { ...NODE, from: "src/server/server.ts", to: "dist/server.cjs" },
+  { ...BROWSER, format: "iife", from: "src/server/server.web.ts", to: "dist/server.web.js" },
+  { ...BROWSER, format: "iife", from: "src/preview/main.ts", to: "dist/preview.js" },
+];
+
+export async function bundleExtension() {
+  const there = BUNDLES.filter(({ from }) => existsSync(path.join(ROOT, from)));
+  await Promise.all(
+    there.map(({ from, to, ...options }) =>
+      build({ ...options, entryPoints: [from], outfile: to }),
+    ),
+  );
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) await bundleExtension();
