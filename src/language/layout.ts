@@ -21,10 +21,10 @@ interface OpenBlock {
   readonly kind: BlockKind;
   /** `skipped`: its heading could not be read, nor can what is in it; `bare`: braces that belong to no heading. */
   readonly role: "plain" | "skipped" | "bare";
-  readonly heading: Span | null;
+  readonly heading: Span;
   readonly indent: number;
-  /** Whether its first line stands further in than its heading; null before there is one. */
-  indented: boolean | null;
+  /** The column of its first line; null before there is one. */
+  bodyIndent: number | null;
 }
 
 /**
@@ -43,7 +43,7 @@ class Layout implements LaidOut {
   readonly tokens: IToken[] = [];
   readonly problems: SyntaxProblem[] = [];
   private readonly blocks: OpenBlock[] = [
-    { kind: "plan", role: "bare", heading: null, indent: -1, indented: true },
+    { kind: "plan", role: "bare", heading: { start: 0, end: 0 }, indent: -1, bodyIndent: null },
   ];
 
   constructor(
@@ -63,13 +63,14 @@ class Layout implements LaidOut {
   private place(line: Line, next: Line | undefined): void {
     if (!this.matched) this.closeByIndent(line);
     if (line.tokens.length > 0) {
-      this.block.indented ??= line.indent !== null && line.indent > this.block.indent;
+      this.block.bodyIndent ??= line.indent ?? this.block.indent;
       this.placeStatement(line, next);
     } else if (line.ending === "open") {
       this.tell("syntax/brace", line.brace!, "found `{` without a heading such as `wall back`");
-      this.enter(this.block.kind, "bare", line);
+      // One that has no partner is best forgotten.
+      if (this.matched) this.enter(this.block.kind, "bare", line);
     }
-    if (line.ending === "close") this.close(line.brace!);
+    if (line.ending === "close") this.close(line, next);
   }
 
   private placeStatement(line: Line, next: Line | undefined): void {
@@ -86,8 +87,9 @@ class Layout implements LaidOut {
       return;
     }
     const starter = tokens[0] && this.findStarter(tokens[0]);
-    if (starter) this.handOn(starter, tokens, line, opens);
+    if (starter) this.handOn(starter, tokens, line, next);
     else if (opens) this.enter(this.block.kind, "skipped", line);
+    else if (this.isOrphan(line)) this.enterOrphans(line);
   }
 
   private findStarter(first: IToken): Starter | undefined {
@@ -104,21 +106,25 @@ class Layout implements LaidOut {
     else this.problems.push(tellStatement(first, "rules").problem);
   }
 
-  private handOn(starter: Starter, tokens: readonly IToken[], line: Line, opens: boolean): void {
-    const brace = line.ending === "open" ? [line.brace!] : [];
+  private handOn(
+    starter: Starter,
+    tokens: readonly IToken[],
+    line: Line,
+    next: Line | undefined,
+  ): void {
+    const opens = line.ending === "open" || this.isOpenedUnsaid(line, next);
     if (starter.opens === null) {
-      this.emitLine(starter.token, [...tokens, ...brace]);
-      if (opens) this.enter(this.block.kind, "skipped", line);
+      this.emitLine(starter.token, tokens);
+      if (line.ending !== "open") return;
+      this.tell("syntax/brace", line.brace!, "found `{` after a statement that has no block");
+      if (this.matched || isDeeper(next, line.indent)) this.enter(this.block.kind, "skipped", line);
       return;
     }
-    this.emit(starter.token, [...tokens, ...brace]);
+    this.emit(starter.token, line.ending === "open" ? [...tokens, line.brace!] : tokens);
     // Without its brace the heading ends in a LineEnd, which the grammar tells.
     if (line.ending !== "open") this.emitEnd();
-    if (opens) {
-      this.enter(starter.opens, "plain", line);
-      return;
-    }
-    this.emitClose();
+    if (opens) this.enter(starter.opens, "plain", line);
+    else this.emitClose();
   }
 
   private emit(first: TokenType, [head, ...rest]: readonly IToken[]): void {
@@ -145,25 +151,41 @@ class Layout implements LaidOut {
     const last = line.tokens.at(-1) ?? line.brace!;
     const heading = { start: first.startOffset, end: endOf(last) };
     const indent = line.indent ?? this.block.indent;
-    this.blocks.push({ kind, role, heading, indent, indented: null });
+    this.blocks.push({ kind, role, heading, indent, bodyIndent: null });
   }
 
-  private close(brace: IToken): void {
-    if (this.blocks.length === 1) {
+  /** Lines that stand too far in are a block whose heading is lost: one message is enough for them all. */
+  private enterOrphans(line: Line): void {
+    const heading = { start: line.tokens[0]!.startOffset, end: endOf(line.tokens.at(-1)!) };
+    const { kind, bodyIndent } = this.block;
+    const indent = bodyIndent!;
+    this.blocks.push({ kind, role: "skipped", heading, indent, bodyIndent: line.indent });
+  }
+
+  private close(line: Line, next: Line | undefined): void {
+    const brace = line.brace!;
+    if (this.blocks.length === 1 || this.isTooEarly(line, next)) {
       this.tell("syntax/brace", brace, "found `}` without a `{` that it could close");
       return;
     }
     if (this.blocks.pop()!.role === "plain") this.emitClose(brace);
   }
 
+  /** A `}` out of its place, while the next line is still inside the block. */
+  private isTooEarly(line: Line, next: Line | undefined): boolean {
+    const { indent } = this.block;
+    if (this.matched || !isDeeper(next, indent)) return false;
+    const isInPlace = line.tokens.length === 0 && line.indent !== null && line.indent <= indent;
+    return !isInPlace;
+  }
+
   private leaveUnclosed(): void {
     const { role, heading } = this.blocks.pop()!;
-    if (role === "plain") this.emitClose();
-    this.problems.push({
-      code: "syntax/unclosed",
-      message: "this block is not closed: its `}` is missing",
-      ...heading!,
-    });
+    // Of the others, the heading has been told.
+    if (role !== "plain") return;
+    this.emitClose();
+    const message = "this block is not closed: its `}` is missing";
+    this.problems.push({ code: "syntax/unclosed", message, ...heading });
   }
 
   /** Leaves the blocks that this line shows to be over although their braces are missing. */
@@ -181,7 +203,7 @@ class Layout implements LaidOut {
       return line.ending === "close" && indent < block.indent && owner.indent >= 0;
     }
     if (indent > block.indent) return false;
-    if (block.indented === true) return true;
+    if (block.bodyIndent !== null && block.bodyIndent > block.indent) return true;
     const belongs = STATEMENTS[block.kind].has(first.image) || block.kind === "rules";
     const fitsOutside = this.blocks.some(({ kind }) => STATEMENTS[kind].has(first.image));
     return fitsOutside && (!belongs || block.role === "skipped");
@@ -190,15 +212,24 @@ class Layout implements LaidOut {
   /** Whether a line without `{` still heads a block: braces don't match, and what follows is indented. */
   private isOpenedUnsaid(line: Line, next: Line | undefined): boolean {
     if (this.matched || line.ending !== "line" || line.indent === null) return false;
-    const nextIndent = next && next.tokens.length > 0 ? next.indent : null;
-    if (nextIndent === null || nextIndent <= line.indent) return false;
+    if (!next || next.tokens.length === 0 || !isDeeper(next, line.indent)) return false;
     const starter = STATEMENTS[this.block.kind].get(line.tokens[0]!.image);
     return starter?.opens !== null;
+  }
+
+  private isOrphan(line: Line): boolean {
+    if (this.matched || line.indent === null) return false;
+    return line.indent > (this.block.bodyIndent ?? line.indent);
   }
 
   private tell(code: SyntaxProblem["code"], token: IToken, message: string): void {
     this.problems.push({ code, message, start: token.startOffset, end: endOf(token) });
   }
+}
+
+function isDeeper(line: Line | undefined, indent: number | null): boolean {
+  const deeper = line?.indent ?? null;
+  return deeper !== null && indent !== null && deeper > indent;
 }
 
 /** The entries of a line in `rules { ... }`. */

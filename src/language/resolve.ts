@@ -3,6 +3,7 @@ import { resolveAllows } from "./resolve/allows.js";
 import { resolveFile } from "./resolve/file.js";
 import { lengthOf } from "./resolve/lengths.js";
 import { Library } from "./resolve/library.js";
+import { letValues } from "./resolve/let-values.js";
 import { resolveLimits } from "./resolve/limits.js";
 import { resolveWalls } from "./resolve/walls.js";
 import type { Resolved, Source } from "./source.js";
@@ -28,7 +29,7 @@ export function resolve(tree: SyntaxTree, source: Source): Resolved {
     allows: resolveAllows(tree.statements, report),
     origin: report.origin(title ?? { start: 0, end: 0, head: { start: 0, end: 0 } }),
   };
-  return { plan, diagnostics: inOrder(report.diagnostics) };
+  return { plan, lets: letValues(scope), diagnostics: inOrder(report.diagnostics) };
 }
 
 function inOrder(diagnostics: readonly Diagnostic[]): Diagnostic[] {
