@@ -38,7 +38,7 @@ export function layReading({ wall, region }: SolvedWall, solved: SolvedLay): Lay
     const height = seen.height < lattice.face.up ? seen.height : Infinity;
     if (Math.min(width, height) >= least) continue;
     least = Math.min(width, height);
-    smallest = { piece: pieceId(wall.name, pieces, i), ...seen };
+    smallest = { piece: pieceId(wall.name, pieces, i), width: seen.width, height: seen.height };
   }
   return { courses: courses.length, pieces: pieces.count, cuts, smallest };
 }

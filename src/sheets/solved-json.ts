@@ -9,6 +9,7 @@ import {
   type Choice,
   type Option,
   type Ring,
+  type Score,
   type SolvedLay,
   type SolvedPlan,
   type SolvedWall,
@@ -93,7 +94,7 @@ function choiceJson(wall: SolvedWall, solved: SolvedLay, choice: Choice): object
     across: acrossJson(wall, across),
     up: upJson(wall, { ...solved, joint }, up),
     joint: mm(joint),
-    score: { ...score, imbalance: mm(score.imbalance), jointOver: mm(score.jointOver) },
+    score: scoreJson(score),
   });
   const { left, weighed, capped, decidedBy, chosen, others } = choice;
   return {
@@ -104,6 +105,11 @@ function choiceJson(wall: SolvedWall, solved: SolvedLay, choice: Choice): object
     chosen: option(chosen),
     others: others.map(option),
   };
+}
+
+/** In the order in which the measures decide. */
+function scoreJson({ slivers, underHalf, imbalance, cuts, tiles, jointOver }: Score): object {
+  return { slivers, underHalf, imbalance: mm(imbalance), cuts, tiles, jointOver: mm(jointOver) };
 }
 
 function trimJson({ along, side, pieces }: TrimRun): object {

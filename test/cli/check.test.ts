@@ -34,7 +34,17 @@ describe("gaugelath check", () => {
 
   it("shows an error as a compiler does, and ends with 1", async () => {
     const { exit, out } = await check("faulty.tileplan");
-    assert.equal(out, `TO BE SEEN`);
+    assert.equal(
+      out,
+      `faulty.tileplan:17:5: error: the joint is 1/16 in; at least 3/16 in, 3 x the 1/16 in by which the tile varies, is wanted [joint/too-narrow]
+ 17 |     joint 1/16
+    |     ^^^^^
+   wall back
+   source ANSI A108.02 4.3.8, quoted in tileletter.com/what-is-minimum-grout-joint
+
+1 plan checked: 1 error, no warnings
+`,
+    );
     assert.equal(exit, 1);
   });
 

@@ -1,5 +1,9 @@
 import assert from "node:assert/strict";
-import { spawnSync, type SpawnSyncReturns } from "node:child_process";
+import {
+  spawnSync,
+  type SpawnSyncOptionsWithStringEncoding,
+  type SpawnSyncReturns,
+} from "node:child_process";
 import { fileURLToPath } from "node:url";
 import { CLEAN, FAULTY } from "./plans.js";
 import { workplace } from "./workplace.js";
@@ -10,10 +14,14 @@ const bundle = fileURLToPath(new URL("../../dist/cli.cjs", import.meta.url));
 describe("the built command", () => {
   const place = workplace({ "clean.tileplan": CLEAN, "faulty.tileplan": FAULTY });
 
+  /** Without what a test run puts into the environment: NODE_OPTIONS loads TypeScript. */
+  function inPlace(env: NodeJS.ProcessEnv = {}): SpawnSyncOptionsWithStringEncoding {
+    const { NO_COLOR: _, FORCE_COLOR: __, NODE_OPTIONS: ___, ...rest } = process.env;
+    return { cwd: place.folder, encoding: "utf8", env: { ...rest, ...env } };
+  }
+
   function run(words: string[], env: NodeJS.ProcessEnv = {}): SpawnSyncReturns<string> {
-    const { NO_COLOR: _, FORCE_COLOR: __, ...rest } = process.env;
-    const options = { cwd: place.folder, encoding: "utf8", env: { ...rest, ...env } } as const;
-    return spawnSync(process.execPath, [bundle, ...words], options);
+    return spawnSync(process.execPath, [bundle, ...words], inPlace(env));
   }
 
   it("ends with the exit of its command", () => {
@@ -39,8 +47,7 @@ describe("the built command", () => {
 
   it("reads standard input", () => {
     const { status, stdout } = spawnSync(process.execPath, [bundle, "check", "-"], {
-      cwd: place.folder,
-      encoding: "utf8",
+      ...inPlace(),
       input: FAULTY,
     });
     assert.equal(status, 1);
@@ -50,10 +57,7 @@ describe("the built command", () => {
   it("stops quietly when whoever reads its output has seen enough", () => {
     const command = `"${process.execPath}" "${bundle}" solve wide.tileplan --format json | head -c 10`;
     place.write({ "wide.tileplan": CLEAN.replace("12 3/8 x 8 5/16", "1200 x 800") });
-    const { stdout, stderr } = spawnSync("sh", ["-c", command], {
-      cwd: place.folder,
-      encoding: "utf8",
-    });
+    const { stdout, stderr } = spawnSync("sh", ["-c", command], inPlace());
     assert.equal(stdout, `{"schema":`);
     assert.ok(!stderr.includes("EPIPE"), stderr);
   });

@@ -36,9 +36,9 @@ describe("choiceText", () => {
     assert.equal(
       text({}),
       `  chosen out of 36; the chosen one and the next best:
-                                   slivers  under half  out of balance  cuts*  tiles  joint over
-    across tile centred on wall          0          12            0 in     40    120        0 in
-    across joint centred on wall         0          12          1/8 in     40    120        0 in
+                                  slivers  under half  out of balance  cuts*  tiles  joint over
+    across tile centred on wall         0          12            0 in     40    120        0 in
+    across joint centred on wall        0          12          1/8 in     40    120        0 in
   decided by out of balance: 0 in against 1/8 in
   * a notched piece counts twice
 `,

@@ -5,12 +5,23 @@ import { firstWall, solveClean } from "../support/solve-text.js";
 
 const inch = NM_PER.inch;
 
+/** A wall whose tile covers the bench's left end. */
+const SIDE = `wall side "Side" {
+  size 10 x 10
+  right corner back over movement 1/8
+  lay field {
+    bond stack
+    joint 1/8
+  }
+}
+`;
+
 /** A bench of 4 in tiles, no joints at its sides, in a stack bond from the lower left. */
-function reading(size: string, more = "", edges = ""): ReturnType<typeof layReading> {
+function reading(size: string, more = "", left = "left free"): ReturnType<typeof layReading> {
   const { wall, laid } = firstWall(
     solveClean(`plan "Bench"
 units inch
-bed 0.125
+bed 1/8
 tile field "4 x 4" {
   face 4 x 4
   thickness 3/8
@@ -18,7 +29,7 @@ tile field "4 x 4" {
 wall back "Back" {
   size ${size}
   bottom free
-  ${edges || "left free"}
+  ${left}
   right free
   top free
   ${more}
@@ -29,15 +40,7 @@ wall back "Back" {
     up full course from bottom
   }
 }
-wall side "Side" {
-  size 10 x 10
-  right corner back over movement 1/8
-  lay field {
-    bond stack
-    joint 1/8
-  }
-}
-`),
+${left.includes("side") ? SIDE : ""}`),
   );
   return layReading(wall, laid);
 }

@@ -16,7 +16,7 @@ describe("a start as JSON", () => {
     const left = acrossJson(wall, { kind: "full-tile", from: "left" });
     assert.deepEqual(left, { mode: "left", at: 3.175 });
     const right = acrossJson(wall, { kind: "full-tile", from: "right" });
-    assert.deepEqual(right, { mode: "right", at: 1016 - 3.175 });
+    assert.deepEqual(right, { mode: "right", at: 1012.825 });
   });
 
   it("tells up by the bottom of the course, or the middle of the joint", () => {
@@ -24,10 +24,10 @@ describe("a start as JSON", () => {
     assert.deepEqual(bottom, { mode: "course", at: 3.175 });
     // 24 in less the soft joint less the tile.
     const top = upJson(wall, laid, { kind: "full-course", from: "top" });
-    assert.deepEqual(top, { mode: "course", at: 609.6 - 3.175 - 101.6 });
+    assert.deepEqual(top, { mode: "course", at: 504.825 });
     // The frame's outer top is 17 in; then one laid joint.
     const over = upJson(wall, laid, { kind: "at-opening", relation: "over", opening: sash });
-    assert.deepEqual(over, { mode: "course", at: 17 * 25.4 + 3.175 });
+    assert.deepEqual(over, { mode: "course", at: 434.975 });
     assert.deepEqual(upJson(wall, laid, { kind: "joint", y: 1_500_000 }), {
       mode: "joint",
       at: 1.5,
