@@ -1,6 +1,7 @@
 import { registerWindow, SVG } from "@svgdotjs/svg.js";
 import { createSVGWindow } from "svgdom";
 import type { Scene } from "./scene.js";
+import { printElement, type PrintableElement } from "./print-element.js";
 import { draw } from "./svg/draw.js";
 
 /**
@@ -13,7 +14,5 @@ export function drawHeadless(scene: Scene): string {
   registerWindow(window, window.document);
   const root = SVG(window.document.documentElement as unknown as SVGSVGElement);
   draw(scene, root);
-  // Texts and attributes have their "<" escaped, so "><" is always the end of one tag and the
-  // beginning of the next.
-  return `${root.svg().replace(/></g, ">\n<")}\n`;
+  return printElement(root.node as unknown as PrintableElement);
 }

@@ -24,3 +24,4 @@ export type {
 } from "./scene.js";
 export { buildScene } from "./scene/build-scene.js";
 export { draw } from "./svg/draw.js";
+export { tonesAs } from "./theme.js";

@@ -54,11 +54,14 @@ export function fitText(text: string, width: number, size: number, weight?: Weig
   return `${kept.trimEnd()}…`;
 }
 
+/** Lines break at spaces, but not inside `4 3/4 in`. */
+const BREAKS = / (?!\d+\/\d+|(?:in|mm|cm|m)\b)/;
+
 /** The text in lines no wider than `width`, broken at spaces; what is past `most` lines is cut off. */
 export function wrapText(text: string, width: number, size: number, most = 12): string[] {
   const lines: string[] = [];
   let line = "";
-  for (const word of text.split(" ")) {
+  for (const word of text.split(BREAKS)) {
     const longer = line === "" ? word : `${line} ${word}`;
     if (line === "" || textWidth(longer, size) <= width) {
       line = longer;

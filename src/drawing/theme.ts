@@ -52,6 +52,14 @@ const NAMES = Object.keys(TONES) as ToneName[];
 export const FONTS = "DejaVu Sans, Helvetica, Arial, sans-serif";
 
 /**
+ * A joint in its true width is a hair on paper, and printers that round shapes outwards lose it
+ * between two white tiles: there, each piece has the finest line round it.
+ */
+const PRINTED_JOINTS =
+  "[data-kind=whole] path,[data-kind=cut] path,[data-kind=notch] path,[data-kind=scribe] path," +
+  "[data-kind=hole] path{stroke:#555555;stroke-width:0.25px;vector-effect:non-scaling-stroke}";
+
+/**
  * The picture's style sheet. Every rule stands in an at-rule: a rasteriser that knows no custom
  * properties passes over those and keeps the light colours, which stand as attributes too.
  */
@@ -65,7 +73,7 @@ export function styleSheet(): string {
     atRule("@media all", [tonesAs("light"), ...uses]),
     atRule("@media (prefers-color-scheme:dark)", [tonesAs("dark")]),
     atRule("@media (prefers-contrast:more)", [tonesAs("plain")]),
-    atRule("@media print", [tonesAs("plain")]),
+    atRule("@media print", [tonesAs("plain"), PRINTED_JOINTS]),
     atRule("@media (forced-colors:active)", [
       tonesAs("forced"),
       ".gaugelath{forced-color-adjust:none}",
@@ -74,8 +82,9 @@ export function styleSheet(): string {
   ].join("\n");
 }
 
-function tonesAs(kind: keyof Tone): string {
-  return `.gaugelath{${NAMES.map((name) => `--gl-${name}:${TONES[name][kind]}`).join(";")}}`;
+/** The palette in one of its ways, for what a selector names: a host may know better than the system. */
+export function tonesAs(kind: keyof Tone, selector = ".gaugelath"): string {
+  return `${selector}{${NAMES.map((name) => `--gl-${name}:${TONES[name][kind]}`).join(";")}}`;
 }
 
 function atRule(query: string, rules: readonly string[]): string {

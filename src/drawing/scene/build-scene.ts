@@ -1,24 +1,20 @@
 import type { Diagnostic } from "../../model/index.js";
 import type { SolvedPlan } from "../../solver/index.js";
-import { boxRound, makeLabel, movedLabel } from "../labels.js";
+import { boxRound, makeLabel } from "../labels.js";
 import { rounded } from "../picture.js";
 import { plainText } from "../plain-text.js";
-import type { Badge, Label, PictureBox, Scene, Swatch, WallScene } from "../scene.js";
+import type { Label, PictureBox, Scene, WallScene } from "../scene.js";
 import { fitText, wrapText } from "../text-metrics.js";
 import { findingGroups } from "./finding-groups.js";
 import { headingLines } from "./headings.js";
-import { cautionsBlock, findingsBlock, legendBlock, type Block } from "./notes.js";
+import { cautionsBlock, findingsBlock, legendBlock } from "./notes.js";
+import { placeNotes } from "./place-notes.js";
 import { settingOf, type Setting } from "./setting.js";
-import { roomOf, wallScene } from "./wall-scene.js";
+import { roomOf, WALL_PAD, wallScene } from "./wall-scene.js";
 
-/** Between two walls, round the picture, and between blocks of notes; in ems. */
+/** Between two walls, and round the picture; in ems. */
 const WALL_GAP = 2;
 const MARGIN = 1.6;
-const BLOCK_GAP = 2.4;
-/** Notes stand beside walls that are no wider than this times their height, else below them. */
-const BESIDE_UP_TO = 1.15;
-const BESIDE_WIDTH = 25;
-const BELOW_WIDTH = 26;
 const TITLE_SIZE = 1.9;
 
 /**
@@ -43,10 +39,10 @@ export function buildScene(solved: SolvedPlan, diagnostics: readonly Diagnostic[
   const { walls, room } = placeWalls(unplaced, setting.em);
   const several = walls.length > 1;
   const glazed = walls.some((wall) => wall.openings.some((opening) => opening.kind === "window"));
-  const notes = placeNotes(room, setting.em, (width) => [
-    ...(walls.length > 0 ? [legendBlock(unplaced, width, setting)] : []),
-    ...(groups.length > 0 ? [findingsBlock(groups, untold, several, width, setting)] : []),
-    cautionsBlock(glazed, width, setting),
+  const notes = placeNotes(room, setting.em, ({ single, findings }) => [
+    ...(walls.length > 0 ? [legendBlock(unplaced, single)] : []),
+    ...(groups.length > 0 ? [findingsBlock(groups, untold, several, findings)] : []),
+    cautionsBlock(glazed, single),
   ]);
   const drawn = boxRound([room, ...notes.labels.map((label) => label.box)])!;
   const titles = planTitles(solved, drawn, setting);
@@ -90,45 +86,6 @@ function placeWalls(
   return { walls, room };
 }
 
-/** Notes in a column beside tall walls, in columns below wide ones. */
-function placeNotes(
-  room: PictureBox,
-  em: number,
-  blocksOf: (width: number) => readonly Block[],
-): { labels: Label[]; swatches: Swatch[]; badges: Badge[] } {
-  const gap = BLOCK_GAP * em;
-  const beside = room.right - room.left <= BESIDE_UP_TO * (room.bottom - room.top);
-  const width = (beside ? BESIDE_WIDTH : BELOW_WIDTH) * em;
-  let x = beside ? room.right + gap : room.left + em;
-  let y = beside ? room.top + em : room.bottom + gap;
-  const placed = blocksOf(width).map((block) => {
-    const moved = movedBlock(block, x, y);
-    if (beside) y += block.height + gap;
-    else x += block.width + gap;
-    return moved;
-  });
-  return {
-    labels: placed.flatMap((block) => block.labels),
-    swatches: placed.flatMap((block) => block.swatches),
-    badges: placed.flatMap((block) => block.badges),
-  };
-}
-
-function movedBlock(
-  block: Block,
-  dx: number,
-  dy: number,
-): Pick<Block, "labels" | "swatches" | "badges"> {
-  return {
-    labels: block.labels.map((label) => movedLabel(label, dx, dy)),
-    swatches: block.swatches.map(({ kind, box }) => ({ kind, box: movedBox(box, dx, dy) })),
-    badges: block.badges.map((badge) => ({
-      ...badge,
-      middle: { x: rounded(badge.middle.x + dx), y: rounded(badge.middle.y + dy) },
-    })),
-  };
-}
-
 const UNIT_WORDS = {
   inch: "inches",
   mm: "millimetres",
@@ -139,7 +96,7 @@ const UNIT_WORDS = {
 
 function planTitles({ plan }: SolvedPlan, drawn: PictureBox, { em }: Setting): Label[] {
   const room = Math.max(drawn.right - drawn.left - 2 * em, 30 * em);
-  const x = drawn.left + em;
+  const x = drawn.left + WALL_PAD * em;
   const inches = plan.units === "inch" || plan.units === "foot";
   const words =
     `Dimensions in ${UNIT_WORDS[plan.units]}` +
@@ -169,14 +126,5 @@ function grownBox(box: PictureBox, by: number): PictureBox {
     top: rounded(box.top - by),
     right: rounded(box.right + by),
     bottom: rounded(box.bottom + by),
-  };
-}
-
-function movedBox(box: PictureBox, dx: number, dy: number): PictureBox {
-  return {
-    left: rounded(box.left + dx),
-    right: rounded(box.right + dx),
-    top: rounded(box.top + dy),
-    bottom: rounded(box.bottom + dy),
   };
 }

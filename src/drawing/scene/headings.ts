@@ -31,7 +31,7 @@ export function wallHeadings(
 ): Label[] {
   const { em } = setting;
   const size = NOTE_SIZE * em;
-  const start = { x: 0, anchor: "start" } as const;
+  const start = { x: drawn.left, anchor: "start" } as const;
   const first = drawn.top - 0.9 * em - lineHeight(size) * (most - 0.5);
   const heading = makeLabel({
     ...start,

@@ -188,6 +188,7 @@ function courseNumbers(solved: SolvedWall, bare: PictureBox, { em }: Setting): L
   const size = NUMBER_SIZE * em;
   return solved.lays.flatMap((lay) => {
     const { face, joint } = lay.lattice;
+    const { bottom: low, top: high } = solved.region.bounds;
     const course = across(face.up + joint);
     const step = [1, 2, 5, 10, 20, 50, 100].find((n) => n * course >= lineHeight(size)) ?? 1000;
     const widest = Math.max(0, ...lay.courses.map((c) => textWidth(String(c.number), size)));
@@ -198,7 +199,7 @@ function courseNumbers(solved: SolvedWall, bare: PictureBox, { em }: Setting): L
           text: String(number),
           role: "number",
           x: bare.right + 0.5 * em + widest,
-          y: down((bottom + top) / 2),
+          y: down((Math.max(bottom, low) + Math.min(top, high)) / 2),
           size,
           anchor: "end",
         }),

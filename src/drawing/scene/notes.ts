@@ -1,22 +1,10 @@
 import { BADGE_RADIUS } from "../badge.js";
-import { lineHeight, makeLabel } from "../labels.js";
 import { rounded } from "../picture.js";
-import type { Badge, Label, PictureBox, Place, Swatch, SwatchKind, WallScene } from "../scene.js";
-import { wrapText } from "../text-metrics.js";
+import type { Badge, PictureBox, Place, Swatch, SwatchKind, WallScene } from "../scene.js";
 import { plainText } from "../plain-text.js";
 import type { FindingGroup } from "./finding-groups.js";
-import type { Setting } from "./setting.js";
+import { listBlock, type Block, type BlockForm } from "./list-block.js";
 
-/** A block of text with its samples and badges, from its own upper left corner. */
-export interface Block {
-  readonly labels: readonly Label[];
-  readonly swatches: readonly Swatch[];
-  readonly badges: readonly Badge[];
-  readonly width: number;
-  readonly height: number;
-}
-
-const SIZE = 0.9;
 const SWATCH = { across: 2.1, up: 1.05 };
 
 const LEGEND_WORDS: readonly (readonly [SwatchKind, string])[] = [
@@ -36,17 +24,14 @@ const LEGEND_WORDS: readonly (readonly [SwatchKind, string])[] = [
 ];
 
 /** The samples of what occurs in these walls, and nothing else. */
-export function legendBlock(
-  walls: readonly Omit<WallScene, "at">[],
-  width: number,
-  setting: Setting,
-): Block {
-  const { em } = setting;
+export function legendBlock(walls: readonly Omit<WallScene, "at">[], form: BlockForm): Block {
+  const { em } = form;
   const occurs = occurringKinds(walls);
   const rows = LEGEND_WORDS.filter(([kind]) => occurs.has(kind));
-  return listBlock("Legend", width, em, rows, ([kind, words], place) => ({
+  return listBlock("Legend", rows, form, ([kind, words], place) => ({
     words,
     indent: (SWATCH.across + 0.7) * em,
+    role: "note",
     swatches: [swatchAt(kind, place, em)],
     badges: [],
   }));
@@ -57,25 +42,20 @@ export function findingsBlock(
   groups: readonly FindingGroup[],
   untold: number,
   severalWalls: boolean,
-  width: number,
-  { em }: Setting,
+  form: BlockForm,
 ): Block {
+  const { em } = form;
   const more = untold > 0 ? [`and ${untold} more`] : [];
-  return listBlock("Findings", width, em, [...groups, ...more], (item, place) => {
-    const indent = 2 * em;
-    if (typeof item === "string") return { words: item, indent, swatches: [], badges: [] };
+  return listBlock("Findings", [...groups, ...more], form, (item, place) => {
+    const plain = { indent: 2 * em, role: "note", swatches: [] } as const;
+    if (typeof item === "string") return { ...plain, words: item, badges: [] };
     const badge: Badge = {
       severity: item.severity,
       middle: { x: rounded(place.x + 0.75 * em), y: rounded(place.y) },
       radius: rounded(BADGE_RADIUS * em),
       number: item.number,
     };
-    return {
-      words: findingWords(item, severalWalls),
-      indent,
-      swatches: [],
-      badges: [badge],
-    };
+    return { ...plain, words: findingWords(item, severalWalls), badges: [badge] };
   });
 }
 
@@ -98,59 +78,15 @@ const CAUTIONS: readonly string[] = [
   "Follow local code, the makers' instructions and a licensed trade.",
 ];
 
-export function cautionsBlock(glazed: boolean, width: number, { em }: Setting): Block {
+export function cautionsBlock(glazed: boolean, form: BlockForm): Block {
   const words = CAUTIONS.filter((line) => glazed || !line.startsWith("Glass")).join(" ");
-  return listBlock("Caution", width, em, [words], (item) => ({
+  return listBlock("Caution", [words], form, (item) => ({
     words: item,
     indent: 0,
+    role: "caution",
     swatches: [],
     badges: [],
   }));
-}
-
-interface ListItem {
-  readonly words: string;
-  readonly indent: number;
-  readonly swatches: readonly Swatch[];
-  readonly badges: readonly Badge[];
-}
-
-/** A heading and its items, each wrapped; `itemAt` is given the middle of the item's first line. */
-function listBlock<T>(
-  heading: string,
-  width: number,
-  em: number,
-  items: readonly T[],
-  itemAt: (item: T, place: Place) => ListItem,
-): Block {
-  const size = SIZE * em;
-  const step = lineHeight(size) * 1.04;
-  const labels: Label[] = [
-    makeLabel({
-      text: heading,
-      role: "heading",
-      x: 0,
-      y: 0.7 * em,
-      size: em,
-      anchor: "start",
-      bold: true,
-    }),
-  ];
-  const swatches: Swatch[] = [];
-  const badges: Badge[] = [];
-  let y = 2.35 * em;
-  for (const item of items) {
-    const laid = itemAt(item, { x: 0, y });
-    swatches.push(...laid.swatches);
-    badges.push(...laid.badges);
-    for (const text of wrapText(laid.words, width - laid.indent, size)) {
-      const role = heading === "Caution" ? "caution" : "note";
-      labels.push(makeLabel({ text, role, x: laid.indent, y, size, anchor: "start" }));
-      y += step;
-    }
-    y += 0.35 * em;
-  }
-  return { labels, swatches, badges, width, height: y - 0.6 * em };
 }
 
 function swatchAt(kind: SwatchKind, { x, y }: Place, em: number): Swatch {

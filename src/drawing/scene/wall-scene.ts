@@ -57,6 +57,9 @@ export function wallScene(
   };
 }
 
+/** Round a wall and all that stands round it, in ems; the plan's title stands in line with it. */
+export const WALL_PAD = 0.4;
+
 /** The room that a wall takes with all that stands round it. */
 export function roomOf(scene: Omit<WallScene, "at">, em: number): PictureBox {
   const boxes = [
@@ -75,7 +78,7 @@ export function roomOf(scene: Omit<WallScene, "at">, em: number): PictureBox {
       .map(boundsOfPoints),
   ];
   const room = boxRound(boxes)!;
-  const pad = 0.4 * em;
+  const pad = WALL_PAD * em;
   return {
     left: room.left - pad,
     top: room.top - pad,

@@ -17,7 +17,7 @@ const TONE_OF_ROLE: Readonly<Record<LabelRole, ToneName>> = {
 };
 
 /** These stand over lines or pieces: a halo of paper keeps them readable. */
-const WITH_HALO: ReadonlySet<LabelRole> = new Set(["dimension", "caption", "name"]);
+const WITH_HALO: ReadonlySet<LabelRole> = new Set(["dimension", "caption", "name", "number"]);
 
 const ROLES = Object.keys(TONE_OF_ROLE) as LabelRole[];
 
@@ -27,7 +27,7 @@ export function drawLabels(into: Dom, labels: readonly Label[], em: number): voi
     const own = labels.filter((label) => label.role === role);
     if (own.length === 0) continue;
     const group = add(into, "g", roleStyle(role, em));
-    for (const label of own) drawLabel(group, label);
+    for (const alike of alikeLabels(own)) drawAlike(group, alike);
   }
 }
 
@@ -43,13 +43,29 @@ function roleStyle(role: LabelRole, em: number): Attributes {
   };
 }
 
-function drawLabel(into: Dom, { text, x, y, anchor, size, bold, upward }: Label): void {
-  addText(into, "text", text, {
-    ...(upward ? { transform: `translate(${x} ${y}) rotate(-90)` } : { x, y }),
+/** Labels that share size, anchor and weight, so that these are said once. */
+function alikeLabels(labels: readonly Label[]): Label[][] {
+  const groups = new Map<string, Label[]>();
+  for (const label of labels) {
+    const key = `${label.size} ${label.anchor} ${label.bold}`;
+    const group = groups.get(key);
+    if (group) group.push(label);
+    else groups.set(key, [label]);
+  }
+  return [...groups.values()];
+}
+
+function drawAlike(into: Dom, labels: readonly Label[]): void {
+  const { size, anchor, bold } = labels[0]!;
+  const group = add(into, "g", {
     "font-size": size,
     ...(anchor === "start" ? {} : { "text-anchor": anchor }),
     ...(bold ? { "font-weight": "bold" } : {}),
   });
+  for (const { text, x, y, upward } of labels) {
+    const place = upward ? { transform: `translate(${x} ${y}) rotate(-90)` } : { x, y };
+    addText(group, "text", text, place);
+  }
 }
 
 /** Numbers of findings: an error's on a filled disc, a warning's in a hexagon, a note's in a square. */

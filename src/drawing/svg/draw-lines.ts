@@ -1,7 +1,7 @@
 import type { Dom } from "@svgdotjs/svg.js";
 import { idPart } from "../plain-text.js";
 import { rounded } from "../picture.js";
-import type { DimensionRank, Mark, Points, RuledLine, SeverityMark, WallScene } from "../scene.js";
+import type { DimensionRank, Points, RuledLine, SeverityMark, WallScene } from "../scene.js";
 import { strokeOf, type ToneName } from "../theme.js";
 import { dashes } from "./dashes.js";
 import { add, linePath, ringPath, type Attributes } from "./pen.js";
@@ -77,19 +77,18 @@ const MARK_DASH: Readonly<Record<SeverityMark, readonly number[]>> = {
 };
 
 /** Outlines of the pieces that findings speak of: whole for errors, dashed for warnings, dotted for notes. */
-export function drawMarks(into: Dom, marks: readonly Mark[], em: number): void {
+export function drawMarks(into: Dom, wall: WallScene, em: number): void {
   for (const severity of ["information", "warning", "error"] as const) {
-    const own = marks.filter((mark) => mark.severity === severity);
+    const own = wall.marks.filter((mark) => mark.severity === severity);
     if (own.length === 0) continue;
     const dash = MARK_DASH[severity];
-    const group = add(into, "g", {
+    add(into, "path", {
+      id: `gl-${idPart(wall.name)}-marks-${severity}`,
       ...strokeOf(severity),
       "stroke-width": (severity === "error" ? 0.16 : 0.12) * em,
       "stroke-linejoin": "round",
       ...(dash.length > 0 ? { "stroke-dasharray": dashes(dash, em) } : {}),
+      d: own.map((mark) => ringPath(mark.ring)).join(""),
     });
-    for (const { piece, ring } of own) {
-      add(group, "path", { id: `gl-mark-${idPart(piece)}`, d: ringPath(ring) });
-    }
   }
 }

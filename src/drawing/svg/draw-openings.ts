@@ -1,6 +1,6 @@
 import type { Dom } from "@svgdotjs/svg.js";
 import { idPart } from "../plain-text.js";
-import type { OpeningScene, PictureBox, Points, TrimScene, WallScene } from "../scene.js";
+import type { OpeningScene, Points, TrimScene, WallScene } from "../scene.js";
 import { fillAndStroke, fillOf, strokeOf } from "../theme.js";
 import { rounded } from "../picture.js";
 import { dashes } from "./dashes.js";
@@ -8,7 +8,7 @@ import { drawHatched } from "./hatches.js";
 import { add, boxPath, linePath, ringPath } from "./pen.js";
 
 /** Frames and edge trims; the line round each piece shows the mitres, whose joint is closed. */
-export function drawTrims(into: Dom, wall: WallScene, within: PictureBox, em: number): void {
+export function drawTrims(into: Dom, wall: WallScene, em: number): void {
   if (wall.trims.length === 0) return;
   const id = `gl-${idPart(wall.name)}-trim`;
   const shapesOf = (prefix: string, pieces: (trim: TrimScene) => readonly Points[]) =>
@@ -16,13 +16,15 @@ export function drawTrims(into: Dom, wall: WallScene, within: PictureBox, em: nu
       .filter((trim) => pieces(trim).length > 0)
       .map((trim) => ({
         id: `${prefix}-${idPart(trim.part)}`,
-        d: pieces(trim).map(ringPath).join(""),
+        pieces: pieces(trim).map((ring) => [ring]),
       }));
   const style = { ...fillAndStroke("trim", "trim-line"), "stroke-width": 0.035 * em };
   const whole = add(into, "g", { id, "data-kind": "trim", ...style });
-  for (const shape of shapesOf(id, (trim) => trim.pieces)) add(whole, "path", shape);
+  for (const { id: path, pieces } of shapesOf(id, (trim) => trim.pieces)) {
+    add(whole, "path", { id: path, d: pieces.flat().map(ringPath).join("") });
+  }
   const shapes = shapesOf(`${id}-cut`, (trim) => trim.cut);
-  drawHatched(into, { hatch: "trim", id: `${id}-cut`, shapes, within }, em);
+  drawHatched(into, { hatch: "trim", id: `${id}-cut`, shapes }, em);
 }
 
 /** Openings: each kind has a sign of its own besides its name. */

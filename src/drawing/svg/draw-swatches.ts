@@ -1,5 +1,5 @@
 import type { Dom } from "@svgdotjs/svg.js";
-import { rounded } from "../picture.js";
+import { boxRing, rounded } from "../picture.js";
 import type { PictureBox, Swatch, SwatchKind } from "../scene.js";
 import { fillOf, strokeOf } from "../theme.js";
 import { lineStyle } from "./draw-lines.js";
@@ -15,8 +15,8 @@ function drawSwatch(into: Dom, kind: SwatchKind, box: PictureBox, em: number): v
   const d = boxPath(box);
   const id = `gl-legend-${kind}`;
   const hatched = (hatch: HatchId, within: PictureBox) => {
-    const shapes = [{ id: `${id}-sample`, d: boxPath(within) }];
-    drawHatched(into, { hatch, id, shapes, within }, em);
+    const shapes = [{ id: `${id}-sample`, pieces: [[boxRing(within)]] }];
+    drawHatched(into, { hatch, id, shapes }, em);
   };
   const outline = { ...strokeOf("hairline"), "stroke-width": 0.05 * em, d };
   const middle = rounded((box.top + box.bottom) / 2);

@@ -1,6 +1,6 @@
-import type { Svg } from "@svgdotjs/svg.js";
+import type { Dom, Svg } from "@svgdotjs/svg.js";
 import { idPart } from "../plain-text.js";
-import { boundsOfPoints, rounded } from "../picture.js";
+import { rounded } from "../picture.js";
 import type { Scene, WallScene } from "../scene.js";
 import { fillOf, FONTS, styleSheet } from "../theme.js";
 import { drawBands, drawGround, drawHidden } from "./draw-ground.js";
@@ -44,17 +44,22 @@ function drawWall(into: Svg, wall: WallScene, em: number): void {
   });
   addText(group, "title", wall.title);
   addText(group, "desc", wall.description);
-  const within = boundsOfPoints(wall.bare);
-  drawGround(group, wall, within, em);
-  drawPieces(group, wall, within, em);
-  drawTrims(group, wall, within, em);
+  drawGround(group, wall, em);
+  drawBands(layer(group, "soft"), wall, "soft", em);
+  drawPieces(group, wall, em);
+  drawTrims(group, wall, em);
   drawOpenings(group, wall, em);
-  drawBands(group, wall, "bead", within, em);
+  drawBands(layer(group, "soft"), wall, "bead", em);
   drawHoles(group, wall, em);
-  drawHidden(group, wall, em);
+  drawHidden(layer(group, "hidden"), wall, em);
   drawLines(group, wall, em);
-  drawDimensions(group, wall, em);
-  drawMarks(group, wall.marks, em);
+  drawDimensions(layer(group, "dimensions"), wall, em);
+  drawMarks(group, wall, em);
   drawLabels(group, wall.labels, em);
   drawBadges(group, wall.badges);
+}
+
+/** What a host can show and hide by its own style sheet. */
+function layer(into: Dom, name: "soft" | "hidden" | "dimensions"): Dom {
+  return add(into, "g", { "data-layer": name });
 }

@@ -1,46 +1,92 @@
 import { rounded } from "../picture.js";
-import type { PictureBox } from "../scene.js";
+import type { Points } from "../scene.js";
 
 /** The direction of a hatch's lines, as read from left to right. */
 export type HatchRun = "rising" | "falling" | "level" | "upright";
 
-/**
- * Path data of parallel lines over a box. They stand at whole steps from the wall's own origin, so
- * they stay where they are when a shape changes.
- */
-export function hatchPath(run: HatchRun, spacing: number, box: PictureBox): string {
-  const { left, right, top, bottom } = box;
-  switch (run) {
-    case "level":
-      return steps(top, bottom, spacing, (y) => [left, y, right, y]);
-    case "upright":
-      return steps(left, right, spacing, (x) => [x, top, x, bottom]);
-    // Slant lines lie `step` apart across themselves: sqrt 2 of it along an axis.
-    case "rising":
-      return steps(left + top, right + bottom, spacing * Math.SQRT2, (sum) => {
-        const from = Math.max(left, sum - bottom);
-        const to = Math.min(right, sum - top);
-        return [from, sum - from, to, sum - to];
-      });
-    case "falling":
-      return steps(left - bottom, right - top, spacing * Math.SQRT2, (difference) => {
-        const from = Math.max(left, difference + top);
-        const to = Math.min(right, difference + bottom);
-        return [from, from - difference, to, to - difference];
-      });
-  }
+/** How the lines of a hatch lie: their direction, how far apart, and how far they keep from the edge. */
+export interface HatchRuling {
+  readonly run: HatchRun;
+  readonly spacing: number;
+  readonly inset: number;
 }
 
-function steps(
-  from: number,
-  to: number,
-  step: number,
-  lineAt: (at: number) => readonly [number, number, number, number],
-): string {
+/**
+ * Path data of a hatch's lines over one shape (its rings, even-odd), each cut off at the shape's
+ * edges. The lines stand at whole steps from the wall's own origin, so they stay where they are when
+ * the shape changes.
+ */
+export function hatchPath(shape: readonly Points[], ruling: HatchRuling): string {
+  const { run, spacing, inset } = ruling;
+  const [a, b] = AXIS[run];
+  // Slant lines stand `spacing` apart across themselves: the root of 2 more along an axis.
+  const step = a !== 0 && b !== 0 ? spacing * Math.SQRT2 : spacing;
+  const [low, high] = rangeOf(shape, a, b);
   const parts: string[] = [];
-  for (let n = Math.ceil(from / step); n * step <= to; n++) {
-    const [x1, y1, x2, y2] = lineAt(n * step);
-    parts.push(`M${rounded(x1)} ${rounded(y1)}L${rounded(x2)} ${rounded(y2)}`);
+  for (let n = Math.ceil(low / step); n * step < high; n++) {
+    const crossings = crossingsAt(shape, a, b, n * step);
+    for (let i = 0; i + 1 < crossings.length; i += 2) {
+      parts.push(segment(crossings[i]!, crossings[i + 1]!, inset));
+    }
   }
   return parts.join("");
+}
+
+/** A line of each direction is where a x + b y keeps one value. */
+const AXIS: Readonly<Record<HatchRun, readonly [number, number]>> = {
+  level: [0, 1],
+  upright: [1, 0],
+  rising: [1, 1],
+  falling: [1, -1],
+};
+
+type Crossing = readonly [x: number, y: number];
+
+function rangeOf(shape: readonly Points[], a: number, b: number): [number, number] {
+  let low = Infinity;
+  let high = -Infinity;
+  for (const ring of shape) {
+    for (let i = 0; i < ring.length; i += 2) {
+      const value = a * ring[i]! + b * ring[i + 1]!;
+      low = Math.min(low, value);
+      high = Math.max(high, value);
+    }
+  }
+  return [low, high];
+}
+
+/** Where the line a x + b y = value crosses the rings, along the line. */
+function crossingsAt(shape: readonly Points[], a: number, b: number, value: number): Crossing[] {
+  const crossings: Crossing[] = [];
+  for (const ring of shape) {
+    let x1 = ring[ring.length - 2]!;
+    let y1 = ring[ring.length - 1]!;
+    let value1 = a * x1 + b * y1;
+    for (let i = 0; i < ring.length; i += 2) {
+      const x2 = ring[i]!;
+      const y2 = ring[i + 1]!;
+      const value2 = a * x2 + b * y2;
+      // Half-open, so that a line through a corner crosses once.
+      if (value1 <= value !== value2 <= value) {
+        const share = (value - value1) / (value2 - value1);
+        crossings.push([x1 + share * (x2 - x1), y1 + share * (y2 - y1)]);
+      }
+      [x1, y1, value1] = [x2, y2, value2];
+    }
+  }
+  return b === 0
+    ? crossings.sort((one, other) => one[1] - other[1])
+    : crossings.sort((one, other) => one[0] - other[0]);
+}
+
+/** A line from one crossing to the next, kept off both; nothing where there is no room. */
+function segment([x1, y1]: Crossing, [x2, y2]: Crossing, inset: number): string {
+  const length = Math.hypot(x2 - x1, y2 - y1);
+  if (length <= 2 * inset) return "";
+  const dx = ((x2 - x1) / length) * inset;
+  const dy = ((y2 - y1) / length) * inset;
+  const from = `M${rounded(x1 + dx)} ${rounded(y1 + dy)}`;
+  if (y1 === y2) return `${from}H${rounded(x2 - dx)}`;
+  if (x1 === x2) return `${from}V${rounded(y2 - dy)}`;
+  return `${from}L${rounded(x2 - dx)} ${rounded(y2 - dy)}`;
 }

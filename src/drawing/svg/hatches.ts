@@ -1,9 +1,9 @@
 import type { Dom } from "@svgdotjs/svg.js";
-import type { PictureBox } from "../scene.js";
+import type { Points } from "../scene.js";
 import { fillAndStroke, fillOf, strokeOf, type ToneName } from "../theme.js";
 import { dashes } from "./dashes.js";
 import { hatchPath, type HatchRun } from "./hatch-path.js";
-import { add, type Attributes } from "./pen.js";
+import { add, ringPath, type Attributes } from "./pen.js";
 
 /** A hatch: told by its direction, spacing and weight as much as by its tone. Lengths in ems. */
 interface Hatch {
@@ -59,43 +59,43 @@ const HATCHES = {
 
 export type HatchId = keyof typeof HATCHES;
 
-/** One shape to be hatched: its element's id and its path data. */
+/** Pieces that share one path: its id, and each piece's rings. */
 export interface HatchedShape {
   readonly id: string;
-  readonly d: string;
+  readonly pieces: readonly (readonly Points[])[];
 }
 
-/** The shapes of one hatch, and the box that they lie in. */
+/** The shapes of one hatch. */
 export interface HatchedGroup {
   readonly hatch: HatchId;
   readonly id: string;
   readonly shapes: readonly HatchedShape[];
-  readonly within: PictureBox;
 }
 
 /**
- * Shapes on their ground, and over them the hatch's lines, clipped to the shapes. A fill pattern
- * would be shorter, but shows seams between its squares and is printed as a coarse bitmap.
+ * Shapes on their ground, and over them the hatch's lines. The lines are drawn as lines: a fill
+ * pattern would be shorter, but shows seams between its squares and is printed as a coarse bitmap.
  */
-export function drawHatched(
-  into: Dom,
-  { hatch, id, shapes, within }: HatchedGroup,
-  em: number,
-): void {
+export function drawHatched(into: Dom, { hatch, id, shapes }: HatchedGroup, em: number): void {
   if (shapes.length === 0) return;
   const told: Hatch = HATCHES[hatch];
   const { line, runs, spacing, weight, dash } = told;
   const ground = groundOf(told, em);
   const group = add(into, "g", { id, "data-kind": hatch, "fill-rule": "evenodd", ...ground });
-  for (const shape of shapes) add(group, "path", { ...shape });
-  const clip = add(into, "clipPath", { id: `${id}-clip`, "clip-rule": "evenodd" });
-  for (const shape of shapes) add(clip, "use", { href: `#${shape.id}` });
+  const parts: string[] = [];
+  for (const { id, pieces } of shapes) {
+    add(group, "path", { id, d: pieces.map((rings) => rings.map(ringPath).join("")).join("") });
+    for (const run of runs) {
+      const ruling = { run, spacing: spacing * em, inset: (weight / 2) * em };
+      for (const rings of pieces) parts.push(hatchPath(rings, ruling));
+    }
+  }
   add(into, "path", {
-    "clip-path": `url(#${id}-clip)`,
+    id: `${id}-hatch`,
     ...strokeOf(line),
     "stroke-width": weight * em,
     ...(dash ? { "stroke-dasharray": dashes(dash, em) } : {}),
-    d: runs.map((run) => hatchPath(run, spacing * em, within)).join(""),
+    d: parts.join(""),
   });
 }
 
