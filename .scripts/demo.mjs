@@ -13,7 +13,8 @@ const drawn = [];
 for (const file of examplePlans()) {
   const { walls, diagnostics } = solved(file);
   console.log(`== ${file}`);
-  console.log(gaugelath("solve", file).out.trim());
+  const [reading] = gaugelath("solve", file).out.split("\nBefore you cut");
+  console.log(reading.trim());
   console.log(`\n  findings: ${findingsText(diagnostics)}\n`);
   // A stock list has no walls, and so no picture.
   if (walls.length === 0) continue;

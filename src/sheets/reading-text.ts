@@ -5,10 +5,18 @@ import { counted } from "./counted.js";
 import { layReading, type LayReading } from "./reading.js";
 import { acrossWords, upWords } from "./start-words.js";
 
+/** The dust: OSHA 29 CFR 1926.1153 Table 1; the saw: 29 CFR 1926.404(b)(1). */
+const CAUTION = `
+Before you cut: tile dust holds silica, so cut wet or with extraction; a saw near water runs on a
+GFCI. Follow local code, the maker's instructions and a licensed trade.
+`;
+
 /** A solved plan in a few lines a wall, for people: counts, the smallest cut, what was chosen and why. */
 export function* readingText({ plan, walls }: SolvedPlan): Generator<string> {
   if (plan.title) yield `${plan.title}\n`;
+  if (walls.length === 0) yield "no walls: a stock list for other plans\n";
   for (const wall of walls) yield* wallText(wall, plan.units);
+  if (walls.some((wall) => wall.lays.length > 0)) yield CAUTION;
 }
 
 function* wallText(solved: SolvedWall, units: Unit): Generator<string> {

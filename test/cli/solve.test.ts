@@ -48,6 +48,9 @@ wall back (Back wall): 12 3/8 in x 8 5/16 in
   joint 1/16
   across full tile from left
   up full course from bottom
+
+Before you cut: tile dust holds silica, so cut wet or with extraction; a saw near water runs on a
+GFCI. Follow local code, the maker's instructions and a licensed trade.
 `,
     );
     assert.deepEqual([exit, err], [0, ""]);
