@@ -14,7 +14,7 @@ describe("run", () => {
   });
 
   it("tells what the language finds before what the rules find", () => {
-    const text = FAULTY.replace("bond stack", "bond stak");
+    const text = FAULTY.replace("    bond stack", "    odd words\n    bond stack");
     const codes = run(text, ALONE).diagnostics.map((found) => found.code);
     assert.equal(codes.at(-1), "joint/too-narrow");
     assert.ok(codes.length > 1 && !codes[0]!.startsWith("joint/"), codes.join());
