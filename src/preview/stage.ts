@@ -1,0 +1,92 @@
+/// <reference lib="dom" />
+import { SVG } from "@svgdotjs/svg.js";
+import { draw, type PictureBox, type Place, type Points, type Scene } from "../drawing/index.js";
+import { make, makeSvg } from "./elements.js";
+import { adoptStyles } from "./adopt-styles.js";
+import { seenBox, type Size, type View } from "./view.js";
+
+/** What is marked over the drawing. */
+export type MarkName = "cursor" | "hover" | "piece";
+
+/** Rings to mark, and where their wall stands in the picture. */
+export interface MarkedRings {
+  readonly at: Place;
+  readonly rings: readonly Points[];
+}
+
+const MARKS: readonly MarkName[] = ["cursor", "hover", "piece"];
+
+/** Where the picture is drawn, under a sheet for marks that is seen through the same view. */
+export class Stage {
+  /** Takes the pointer and the keys. */
+  readonly element = make("div", { class: "stage", tabindex: "0" });
+  readonly #marks = new Map<MarkName, SVGPathElement>();
+  readonly #sheet = makeSvg("svg", { class: "marks", "aria-hidden": "true" });
+  #drawn: SVGSVGElement | null = null;
+
+  constructor() {
+    for (const name of MARKS) {
+      const path = makeSvg("path", { class: `mark-${name}` });
+      this.#marks.set(name, path);
+      this.#sheet.append(path);
+    }
+    this.element.append(this.#sheet);
+  }
+
+  /** The drawn picture, to be exported. */
+  get drawn(): SVGSVGElement | null {
+    return this.#drawn;
+  }
+
+  get room(): Size {
+    return { width: this.element.clientWidth, height: this.element.clientHeight };
+  }
+
+  /** Draws a scene in the place of the one before; apart from the page, and put into it whole. */
+  show(scene: Scene): void {
+    const svg = SVG();
+    draw(scene, svg);
+    const { node } = svg;
+    adoptStyles(node);
+    node.classList.add("picture");
+    if (this.#drawn) this.#drawn.replaceWith(node);
+    else this.#sheet.before(node);
+    this.#drawn = node;
+  }
+
+  clear(): void {
+    this.#drawn?.remove();
+    this.#drawn = null;
+    for (const name of MARKS) this.mark(name, null);
+  }
+
+  look(view: View): void {
+    const box = viewBoxOf(seenBox(view, this.room));
+    this.#drawn?.setAttribute("viewBox", box);
+    this.#sheet.setAttribute("viewBox", box);
+  }
+
+  mark(name: MarkName, marked: MarkedRings | null): void {
+    const path = this.#marks.get(name)!;
+    if (!marked) {
+      path.removeAttribute("d");
+      return;
+    }
+    path.setAttribute("transform", `translate(${marked.at.x} ${marked.at.y})`);
+    path.setAttribute("d", marked.rings.map(ringPath).join(""));
+  }
+
+  /** A place of the window, from the room's upper left corner. */
+  placeInRoom({ x, y }: Place): Place {
+    const { left, top } = this.element.getBoundingClientRect();
+    return { x: x - left - this.element.clientLeft, y: y - top - this.element.clientTop };
+  }
+}
+
+export function viewBoxOf({ left, top, right, bottom }: PictureBox): string {
+  return `${left} ${top} ${right - left} ${bottom - top}`;
+}
+
+function ringPath(ring: Points): string {
+  return `M${ring.join(" ")}Z`;
+}
