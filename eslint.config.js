@@ -32,7 +32,7 @@ export default tseslint.config(
     rules: { "house/import-direction": "error" },
   },
   {
-    files: ["**/*.mjs", "**/*.js"],
+    files: ["**/*.mjs", "**/*.js", "**/*.cjs"],
     languageOptions: { globals: NODE_GLOBALS },
   },
 );

@@ -5,9 +5,9 @@ const { createRequire, wrap } = require("node:module");
 const path = require("node:path");
 const { Script } = require("node:vm");
 
-const dist = path.join(__dirname, "..", "dist", "cli");
+const dist = path.resolve("dist", "cli");
 const file = path.join(dist, "main.cjs");
-const example = path.join(__dirname, "..", "examples", "three-walls.tileplan");
+const example = path.resolve("examples", "three-walls.tileplan");
 
 const script = new Script(wrap(readFileSync(file, "utf8")), { filename: file });
 process.argv.splice(2, Infinity, "check", example);

@@ -1,8 +1,12 @@
 import assert from "node:assert/strict";
+import { fileURLToPath } from "node:url";
 import type { Log } from "sarif";
 import { gaugelath } from "./capture.js";
 import { ALLOWED, BROKEN, CLEAN, FAULTY } from "./plans.js";
+import { assertSarif } from "./sarif-schema.js";
 import { workplace } from "./workplace.js";
+
+const examples = new URL("../../examples", import.meta.url);
 
 describe("gaugelath check", () => {
   const place = workplace({
@@ -145,11 +149,16 @@ gaugelath: huge.tileplan: it is too large for a plan
   it("gives findings as SARIF", async () => {
     const { exit, out } = await check("faulty.tileplan", "--format", "sarif");
     const log = JSON.parse(out) as Log;
-    assert.equal(log.version, "2.1.0");
+    assertSarif(log);
     const [result] = log.runs[0]!.results!;
     assert.equal(result!.ruleId, "joint/too-narrow");
     assert.equal(result!.locations![0]!.physicalLocation!.region!.startLine, 17);
     assert.equal(exit, 1);
+  });
+
+  it("gives valid SARIF for every kind of finding", async () => {
+    const { out } = await check(".", fileURLToPath(examples), "--format", "sarif");
+    assertSarif(JSON.parse(out));
   });
 
   it("colours its report only where colours are on", async () => {

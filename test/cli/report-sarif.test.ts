@@ -1,24 +1,8 @@
 import assert from "node:assert/strict";
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import Ajv from "ajv-draft-04";
-import addFormats from "ajv-formats";
 import { sarifLog } from "../../src/cli/report-sarif.js";
 import type { Diagnostic } from "../../src/model/index.js";
 import { RULES } from "../../src/rules/index.js";
-
-/** The published schema (OASIS, sarif-2.1.0-rtm.5), as Microsoft's SARIF kit carries it. */
-const schema = createRequire(import.meta.url).resolve(
-  "@microsoft/jest-sarif/lib/schemas/sarif-2.1.0-rtm.5.json",
-);
-// One of its patterns is no regular expression by the rules of Unicode mode.
-const ajv = new Ajv({ strict: false, allErrors: true, unicodeRegExp: false });
-addFormats(ajv);
-const isSarif = ajv.compile(JSON.parse(readFileSync(schema, "utf8")) as object);
-
-function assertSarif(log: unknown): void {
-  assert.ok(isSarif(log), JSON.stringify(isSarif.errors, null, 2));
-}
+import { assertSarif, isSarif } from "./sarif-schema.js";
 
 const FOUND: Diagnostic = {
   code: "cut/sliver",
