@@ -1,6 +1,7 @@
 import type { CstNode, IToken } from "chevrotain";
 import type { Problems } from "./build-expression.js";
 import { buildExpression, buildLiteral } from "./build-expression.js";
+import { nearest } from "./nearest.js";
 import { nodeAt, nodesAt, spanOf, textOf, tokenAt, wordOf } from "./cst.js";
 import type { Span } from "./line-table.js";
 import type * as S from "./syntax.js";
@@ -58,9 +59,12 @@ class TreeBuilder {
 
   /** A broken edge is told by its side, so that its side doesn't count as unstated. */
   private meantOf(kind: string, node: CstNode): string {
-    return kind === "edge" ? starterOf(node).image : kind;
+    return kind === "edge" ? meantWord(starterOf(node), SIDES) : kind;
   }
 }
+
+const SIDES: readonly S.EdgeStatement["side"][] = ["left", "right", "bottom", "top"];
+const OPENINGS: readonly S.OpeningStatement["opening"][] = ["window", "niche", "door"];
 
 /** Statements other than blocks whose own name is underlined. */
 const NAMED: ReadonlySet<string> = new Set(["let", "hole"]);
@@ -68,6 +72,11 @@ const NAMED: ReadonlySet<string> = new Set(["let", "hole"]);
 function starterOf(node: CstNode): IToken {
   const label = Object.keys(node.children).find((name) => name.endsWith("Start"))!;
   return tokenAt(node, label)!;
+}
+
+/** One of several words that begin a statement; a mistyped one, already told, stands for the nearest. */
+function meantWord<T extends string>({ image }: IToken, words: readonly T[]): T {
+  return words.find((word) => word === (nearest(image, words) ?? words[0])) ?? words[0]!;
 }
 
 function nameOf(node: CstNode): S.Word | null {
@@ -135,14 +144,14 @@ const BUILD: Readonly<Record<string, Build>> = {
   edge: (node, tree, stated) => ({
     kind: "edge",
     ...stated,
-    side: starterOf(node).image as S.EdgeStatement["side"],
+    side: meantWord(starterOf(node), SIDES),
     meets: buildMeeting(nodeAt(node, "meeting")!),
     clauses: nodesAt(node, "edgeClause").map((clause) => buildClause(clause, tree)),
   }),
   opening: (node, tree, stated) => ({
     kind: "opening",
     ...stated,
-    opening: starterOf(node).image as S.OpeningStatement["opening"],
+    opening: meantWord(starterOf(node), OPENINGS),
     name: nameOf(node),
     body: tree.body(node, "openingStatement") as S.OpeningPart[],
   }),

@@ -24,9 +24,21 @@ function isToken(part: CstElement): part is IToken {
   return "image" in part;
 }
 
+/** From a node's first character to its last token's end (tokens carry no end offset of their own). */
 export function spanOf(node: CstNode): Span {
-  const { startOffset, endOffset } = node.location!;
-  return { start: startOffset, end: Math.max(startOffset, endOffset! + 1) };
+  const { startOffset } = node.location!;
+  return { start: startOffset, end: lastEnd(node, startOffset) };
+}
+
+function lastEnd(node: CstNode, least: number): number {
+  let end = least;
+  for (const parts of Object.values(node.children)) {
+    for (const part of parts) {
+      if (!isToken(part)) end = lastEnd(part, end);
+      else if (part.startOffset >= least) end = Math.max(end, endOf(part));
+    }
+  }
+  return end;
 }
 
 export function wordOf(token: IToken): Word {

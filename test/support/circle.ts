@@ -1,5 +1,5 @@
 import type { Nm } from "../../src/measure/index.js";
-import type { Ring } from "../../src/solver/index.js";
+import type { Box, Ring } from "../../src/solver/index.js";
 
 export interface Circle {
   readonly x: Nm;
@@ -41,4 +41,10 @@ export function isOnHole(
     const distance = Math.hypot(px - x, py - y);
     return distance <= outer && distance >= inner;
   });
+}
+
+/** The box that the circle fills. */
+export function boxRound({ x, y, across }: Circle): Box {
+  const radius = Math.ceil(across / 2);
+  return { left: x - radius, bottom: y - radius, right: x + radius, top: y + radius };
 }

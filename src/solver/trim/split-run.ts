@@ -34,8 +34,9 @@ function stretchesFrom(start: Nm, length: Nm, piece: Nm, joint: Nm): Stretch[] {
 
 /** The shorter end piece; 0 where a joint, not a piece, would close the run. */
 function shortestEnd(stretches: readonly Stretch[], length: Nm): Nm {
-  const first = stretches[0]!;
-  const last = stretches.at(-1)!;
+  const [first, last] = [stretches[0], stretches.at(-1)];
+  // A run shorter than one joint may come to lie in it.
+  if (!first || !last) return 0;
   if (first.from > 0 || last.to < length) return 0;
   return Math.min(first.to - first.from, last.to - last.from);
 }

@@ -29,4 +29,11 @@ describe("splitRun", () => {
       assert.equal(stretches.at(-1)!.to, length);
     }
   });
+
+  it("lays nothing but what fits where a joint is wider than the run", () => {
+    assert.deepEqual(
+      splitRun(100, 60, 200).map(({ from, to }) => [from, to]),
+      [[20, 80]],
+    );
+  });
 });
