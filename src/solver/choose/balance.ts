@@ -64,16 +64,22 @@ export function endsOf(row: Row, origin: Nm): Ends {
 export function imbalanceAcross({ across, shifts }: Balance, x: Nm): Nm {
   if (shifts.length === 1) {
     const { low, high } = endsOf(across, x);
-    return Math.abs(low - high);
+    return difference(low, high);
   }
   const ends = shifts.map((shift) => endsOf(across, x + shift));
   const lows = ends.map((end) => end.low).sort((a, b) => a - b);
   const highs = ends.map((end) => end.high).sort((a, b) => a - b);
-  return lows.reduce((sum, low, i) => sum + Math.abs(low - highs[i]!), 0);
+  return lows.reduce((sum, low, i) => sum + difference(low, highs[i]!), 0);
 }
 
 /** How much the bottom and the top course differ in height, in nanometres. */
 export function imbalanceUp({ up }: Balance, y: Nm): Nm {
   const { low, high } = endsOf(up, y);
-  return Math.abs(low - high);
+  return difference(low, high);
+}
+
+/** An odd nanometre can't be shared out between two ends, so it isn't held against a start. */
+function difference(a: Nm, b: Nm): Nm {
+  const apart = Math.abs(a - b);
+  return apart - (apart % 2);
 }

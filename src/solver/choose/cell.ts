@@ -1,9 +1,11 @@
 import type { Nm } from "../../measure/index.js";
+import type { Side } from "../../model/index.js";
 import { type Box, overlaps } from "../box.js";
 import { rangeBetween } from "../chain.js";
 import { classify } from "../classify.js";
 import { circleMeets } from "../clip/circle.js";
 import { cutTile } from "../cut-tile.js";
+
 import { FAULT, judgePiece } from "../judge.js";
 import { CUTS } from "../piece-table.js";
 import { type Field, isFlat, type Reach } from "./field.js";
@@ -46,34 +48,35 @@ export function addPiece(tally: Tally, faults: number, weight: number, many: num
 
 /**
  * Adds the pieces of like tiles as far as plain comparison tells them: a side that is straight or
- * slopes right through, at most one opening, a hole that lies within. false when it takes more;
- * then nothing is added and `addCutCells` must be asked.
+ * slopes right through, at most one opening, a hole that lies within. null when that was all;
+ * otherwise nothing is added, `addCutCells` must be asked, and the answer is how many slivers one
+ * such tile comes to at least.
  */
-export function addCells(field: Field, cells: Cells, tally: Tally): boolean {
+export function addCells(field: Field, cells: Cells, tally: Tally): number | null {
   const { across, up, judge } = field;
   const { left, bottom, many } = cells;
   const tile = { left, bottom, right: left + across.face, top: bottom + up.face };
   const box = { ...tile };
-  const scribed = trimToSides(field, box);
-  if (scribed === null) return false;
-  if (box.left >= box.right || box.bottom >= box.top) return true;
+  const trimmed = trimToSides(field, box);
+  if (trimmed === "tangled") return 0;
+  if (box.left >= box.right || box.bottom >= box.top) return null;
   let met: Box | null = null;
   for (const other of field.boxes) {
     if (!overlaps(box, other)) continue;
-    if (met) return false;
+    if (met || trimmed !== "straight") return 0;
     met = other;
   }
   let holed = false;
   for (const circle of field.circles) {
     if (!overlaps(box, circle) || !circleMeets(circle, box)) continue;
-    if (met || scribed || !isWithin(circle, box)) return false;
+    if (met || trimmed !== "straight" || !isWithin(circle, box)) return 0;
     holed = true;
   }
-  if (met && scribed) return false;
-  if (!met) return add(box, holed ? 2 : scribed ? 1 : -1);
+  if (trimmed === "wedge") return isWedgeSliver(field, tile) ? 1 : 0;
+  if (!met) return add(box, holed ? 2 : trimmed === "scribed" ? 1 : -1);
   const spansUp = met.bottom <= box.bottom && met.top >= box.top;
   const spansAcross = met.left <= box.left && met.right >= box.right;
-  if (spansUp && spansAcross) return true;
+  if (spansUp && spansAcross) return null;
   if (!spansUp && !spansAcross) return add(box, 2);
   if (spansUp) {
     if (met.left > box.left) add({ ...box, right: met.left }, -1);
@@ -84,15 +87,15 @@ export function addCells(field: Field, cells: Cells, tally: Tally): boolean {
     if (met.top < box.top) add({ ...box, bottom: met.top }, -1);
     if (met.bottom > box.bottom && met.top < box.top) tally.tiles -= many;
   }
-  return true;
+  return null;
 
-  function add(piece: Box, weight: number): true {
+  function add(piece: Box, weight: number): null {
     const whole =
       piece.right - piece.left === across.face && piece.top - piece.bottom === up.face ? 0 : 1;
     const faults = judgePiece(judge, piece.left, piece.bottom, piece.right, piece.top, left);
     addPiece(tally, faults, weight < 0 ? whole : weight, many);
     tally.tiles += many;
-    return true;
+    return null;
   }
 }
 
@@ -111,46 +114,54 @@ export function addCutCells(field: Field, cells: Cells, tally: Tally): void {
 }
 
 /**
- * Draws the box in to the region's sides. true when a slope cuts it from one upright edge to the
- * other (or from top to bottom), null when that is not all.
+ * How the region's sides cut a box: straight, with a slope from one side to the opposite one, with
+ * a slope that leaves a wedge, or in a way that takes real cutting to tell.
  */
-function trimToSides(field: Field, box: Mutable): boolean | null {
+type Trimmed = "straight" | "scribed" | "wedge" | "tangled";
+
+/** Draws the box in to the region's sides. */
+function trimToSides(field: Field, box: Mutable): Trimmed {
   const { left, right, bottom, top } = field.sides;
   if (isFlat(left)) box.left = Math.max(box.left, left.low);
   if (isFlat(right)) box.right = Math.min(box.right, right.low);
   if (isFlat(bottom)) box.bottom = Math.max(box.bottom, bottom.low);
   if (isFlat(top)) box.top = Math.min(box.top, top.low);
-  if (box.left >= box.right || box.bottom >= box.top) return false;
-  const sloping: ("left" | "right" | "bottom" | "top")[] = [];
+  if (box.left >= box.right || box.bottom >= box.top) return "straight";
+  const sloping: Side[] = [];
   if (!isFlat(left) && left.high > box.left) sloping.push("left");
   if (!isFlat(right) && right.low < box.right) sloping.push("right");
   if (!isFlat(bottom) && bottom.high > box.bottom) sloping.push("bottom");
   if (!isFlat(top) && top.low < box.top) sloping.push("top");
-  if (sloping.length === 0) return false;
-  if (sloping.length > 1) return null;
-  return trimToSlope(box, sloping[0]!, field.sides[sloping[0]!]);
+  if (sloping.length === 0) return "straight";
+  return sloping.length > 1 ? "tangled" : trimToSlope(box, sloping[0]!, field.sides[sloping[0]!]);
 }
 
-function trimToSlope(
-  box: Mutable,
-  side: "left" | "right" | "bottom" | "top",
-  { chain }: Reach,
-): boolean | null {
+function trimToSlope(box: Mutable, side: Side, { chain }: Reach): Trimmed {
   const upright = side === "left" || side === "right";
   const range = upright
     ? rangeBetween(chain, box.bottom, box.top)
     : rangeBetween(chain, box.left, box.right);
   const [low, high] = upright ? [box.left, box.right] : [box.bottom, box.top];
+  const isLevel = range.low === range.high;
   if (side === "left" || side === "bottom") {
-    if (range.high <= low) return false;
-    if (range.low < high && range.high >= high && range.low !== range.high) return null;
+    if (range.high <= low) return "straight";
+    if (range.low < high && range.high >= high && !isLevel) return "wedge";
     box[side] = Math.max(low, range.low);
   } else {
-    if (range.low >= high) return false;
-    if (range.high > low && range.low <= low && range.low !== range.high) return null;
+    if (range.low >= high) return "straight";
+    if (range.high > low && range.low <= low && !isLevel) return "wedge";
     box[side] = Math.min(high, range.high);
   }
-  return range.low !== range.high;
+  return isLevel ? "straight" : "scribed";
+}
+
+/** A wedge runs out to nothing, so it is a sliver unless slivers don't count or it may be hidden. */
+function isWedgeSliver({ region, across, up }: Field, tile: Box): boolean {
+  if (across.sliver === 0 || up.sliver === 0) return false;
+  const isHidden =
+    (region.hiddenLeft !== null && tile.left < across.clearLow) ||
+    (region.hiddenRight !== null && tile.right > across.clearHigh);
+  return !isHidden;
 }
 
 type Mutable = { -readonly [K in keyof Box]: Box[K] };

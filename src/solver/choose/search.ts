@@ -33,7 +33,7 @@ export interface Search {
 }
 
 /** The most joints, pairs of starts and groups of like tiles that one lay is weighed with. */
-export const MOST = { joints: 1_500, pairs: 2_000_000, cells: 6_000_000 } as const;
+export const MOST = { joints: 1_500, pairs: 400_000, cells: 400_000 } as const;
 
 /** One start across or up, what it costs at least, and its tiles once they are asked for. */
 interface Half<Cost extends Bound, Tiles> {
@@ -173,8 +173,18 @@ class Searching {
         this.weighed++;
         if (this.isBeaten(half.bound, other.bound) || this.isSpent()) continue;
         this.weighPair(field, half, other);
-        if (slopesUp && field.across.slopes.length > 0) this.weighUpAt(field, half, leastUp);
       }
+    }
+    if (slopesUp && field.across.slopes.length > 0) this.weighBothSlopes(field, up, leastUp);
+  }
+
+  /** Where both directions slope, weighs the starts up that are critical at a critical start across. */
+  private weighBothSlopes(field: Field, up: readonly Up[], least: Bound): void {
+    const across = new Set(up.flatMap((other) => criticalAcrossAt(field, other.at)));
+    const halves = [...across].map((x) => acrossHalf(field, x)).sort(byBound);
+    for (const half of halves) {
+      if (this.isBeaten(half.bound, least) || this.isSpent()) break;
+      this.weighUpAt(field, half, least);
     }
   }
 

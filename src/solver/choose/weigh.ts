@@ -15,7 +15,7 @@ export function columnsOf(field: Field, x: Nm): Columns {
   return field.shifts.map((shift) => runsOf(field.across, x + shift));
 }
 
-/** Counts tiles looked at, so that a search can be bounded the same way on every machine. */
+/** Counts looks at tiles, so that a search can be bounded the same way on every machine. */
 export interface Effort {
   cells: number;
 }
@@ -41,10 +41,15 @@ export function weigh(
   return new Weighing(field, start, effort, atMost).score();
 }
 
+/** What cutting a tile along a slope or round a hole costs, in plain looks at a tile. */
+const CUTTING = 20;
+
 class Weighing {
   private readonly tally: Tally = { slivers: 0, underHalf: 0, cuts: 0, tiles: 0 };
   /** Tiles that take real cutting: looked at last, when the rest doesn't settle it. */
-  private readonly put: Cells[] = [];
+  private readonly put: (Cells & { readonly slivers: number })[] = [];
+  /** The slivers that they come to at least. */
+  private putSlivers = 0;
   /** The row of course 1: the lowest with a piece. */
   private first = 0;
   private readonly imbalance: Nm;
@@ -65,7 +70,8 @@ class Weighing {
       if (this.isWorse()) return null;
     }
     for (const cells of this.put) {
-      addCutCells(this.field, cells, this.tally);
+      this.putSlivers -= cells.slivers;
+      this.cut(cells);
       if (this.isWorse()) return null;
     }
     const score = this.soFar();
@@ -74,7 +80,16 @@ class Weighing {
 
   private soFar(): Score {
     const { lay, joint } = this.field.ground;
-    return { ...this.tally, imbalance: this.imbalance, jointOver: joint - lay.joint.min };
+    const { underHalf, cuts, tiles } = this.tally;
+    const slivers = this.tally.slivers + this.putSlivers;
+    return {
+      slivers,
+      underHalf,
+      imbalance: this.imbalance,
+      cuts,
+      tiles,
+      jointOver: joint - lay.joint.min,
+    };
   }
 
   private isWorse(): boolean {
@@ -127,10 +142,17 @@ class Weighing {
 
   private add(cells: Cells): void {
     this.effort.cells++;
-    if (addCells(this.field, cells, this.tally)) return;
+    const slivers = addCells(this.field, cells, this.tally);
+    if (slivers === null) return;
     // Which course is the first must be known at once.
-    if (this.tally.tiles === 0) addCutCells(this.field, cells, this.tally);
-    else this.put.push(cells);
+    if (this.tally.tiles === 0) return this.cut(cells);
+    this.put.push({ ...cells, slivers: slivers * cells.many });
+    this.putSlivers += slivers * cells.many;
+  }
+
+  private cut(cells: Cells): void {
+    this.effort.cells += CUTTING;
+    addCutCells(this.field, cells, this.tally);
   }
 }
 
