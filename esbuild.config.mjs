@@ -1,9 +1,10 @@
-// Bundles the command line into dist/: cli.cjs starts it, cli/main.cjs is the program, and
-// cli/drawing.cjs what `draw` alone loads.
+// Bundles the programs into dist/. Of the command line, cli.cjs starts it, cli/main.cjs is the program,
+// and cli/drawing.cjs what `draw` alone loads; the editor's are listed in bundle-extension.mjs.
 import { build } from "esbuild";
 import { spawnSync } from "node:child_process";
 import { rmSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { bundleExtension } from "./.scripts/editor/bundle-extension.mjs";
 
 const root = fileURLToPath(new URL(".", import.meta.url));
 
@@ -44,3 +45,5 @@ await build({
 
 const cached = spawnSync(process.execPath, [`${root}.scripts/cache-code.cjs`], { cwd: root });
 if (cached.status !== 0) console.warn(`No code cache was made: ${cached.stderr}`);
+
+await bundleExtension();

@@ -1,8 +1,6 @@
 // Bundles the editor's programs into dist/: the extension and the language server, each for Node and
 // for a browser's worker, and the preview's script.
 import { build } from "esbuild";
-import { existsSync } from "node:fs";
-import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { ROOT } from "../steps.mjs";
 
@@ -31,9 +29,8 @@ const BUNDLES = [
 ];
 
 export async function bundleExtension() {
-  const there = BUNDLES.filter(({ from }) => existsSync(path.join(ROOT, from)));
   await Promise.all(
-    there.map(({ from, to, ...options }) =>
+    BUNDLES.map(({ from, to, ...options }) =>
       build({ ...options, entryPoints: [from], outfile: to }),
     ),
   );

@@ -41,7 +41,8 @@ export async function bundleTests(sittings) {
     platform: "browser",
     external: ["vscode"],
     // The suites' assertions are Node's; this is their counterpart for browsers.
-    alias: { "node:assert/strict": "assert" },
+    alias: { "node:assert/strict": path.join(FROM, "assert-web.ts") },
+    define: { global: "globalThis" },
   });
 }
 

@@ -6,6 +6,7 @@ import { Resvg } from "@resvg/resvg-js";
 import { cpSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
+import { gaugelath } from "../examples.mjs";
 import { ROOT } from "../steps.mjs";
 import { noticesText } from "./notices.mjs";
 
@@ -33,6 +34,8 @@ const FILES = [
 /** What the editor has no use for in a manifest. */
 const REPOSITORY_ONLY = [
   "private",
+  // Not said, .js files are CommonJS: a browser's extension host takes nothing else.
+  "type",
   "bin",
   "scripts",
   "dependencies",
@@ -67,14 +70,16 @@ export async function packExtension() {
 function packedManifest() {
   const manifest = JSON.parse(readFileSync(path.join(ROOT, "package.json"), "utf8"));
   for (const key of REPOSITORY_ONLY) delete manifest[key];
+  // The folder holds what is packed, and nothing else.
+  manifest.files = ["**"];
   return JSON.stringify(manifest, null, 2);
 }
 
 /** The README with its drawings as pixels: editors show no SVG there, and load nothing beside it. */
 function packedReadme() {
   const text = readFileSync(path.join(ROOT, "README.md"), "utf8");
-  return text.replace(/\]\(([^)\s]+\.svg)\)/g, (_whole, file) => {
-    const drawing = readFileSync(path.join(ROOT, file), "utf8");
+  return text.replace(/\]\((examples\/[^)\s]+)\.svg\)/g, (_whole, plan) => {
+    const drawing = gaugelath("draw", `${plan}.tileplan`, "-o", "-").out;
     const fitTo = { mode: "width", value: PICTURE_WIDTH };
     const png = new Resvg(drawing, { fitTo }).render().asPng();
     return `](data:image/png;base64,${Buffer.from(png).toString("base64")})`;

@@ -5,8 +5,10 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
 import { launchBrowser } from "./browser.mjs";
+import { startFileServer } from "./file-server.mjs";
 import { SERVER, SERVER_NODE } from "./install.mjs";
 import { freePort } from "./free-port.mjs";
+import { ROOT } from "../steps.mjs";
 import { USER_SETTINGS } from "./settings.mjs";
 
 /** How long the server may take to listen, in milliseconds. */
@@ -16,18 +18,26 @@ const START = 60_000;
 const NO_GALLERY = { EXTENSIONS_GALLERY: "{}" };
 
 /**
- * Opens a window on a workspace. `extension` and `tests` are paths, or null where the window is a
- * user's; `trusted` false keeps the workspace restricted; `web` runs extensions in the browser.
+ * Opens a window on a workspace, with the tests in the extension host. `trusted` false keeps the
+ * workspace restricted; `web` runs the extension in the browser.
  */
 export async function openServerWindow(options) {
   const port = await freePort();
   const server = await startServer(port, options);
   const browser = await launchBrowser();
-  const context = await browser.newContext({ viewport: { width: 1400, height: 900 } });
+  const context = await browser.newContext({
+    viewport: { width: 1400, height: 900 },
+    // The editor's page lets nothing in from another port, where this extension comes from.
+    bypassCSP: options.web,
+  });
+  // A page that the tests had a hand in may still talk to the server it came from.
+  await context.grantPermissions(["local-network-access"]);
   const page = await context.newPage();
   page.on("console", (message) => {
     if (process.env.GAUGELATH_EDITOR_LOG) console.log(`  [page] ${message.text()}`);
   });
+  const files = options.web ? await startFileServer() : null;
+  if (files) await developInBrowser(page, files.url, options);
   await page.goto(addressOf(port, options));
   const ended = once(server, "exit").then(() => {
     throw new Error("VS Code's server ended before the tests reported");
@@ -39,6 +49,7 @@ export async function openServerWindow(options) {
     ended,
     close: async () => {
       await browser.close();
+      files?.close();
       server.kill();
       await ended.catch(() => null);
     },
@@ -85,11 +96,35 @@ async function startServer(port, { folder, extensions, trusted }) {
 function addressOf(port, { workspace, extension, tests, web }) {
   const remote = (file) => `vscode-remote://127.0.0.1:${port}${pathToFileURL(file).pathname}`;
   const payload = [["skipWelcome", "true"]];
-  if (extension) payload.push(["extensionDevelopmentPath", remote(extension)]);
-  if (tests) payload.push(["extensionTestsPath", remote(tests)]);
-  if (web) payload.push(["extensionDevelopmentKind", "web"]);
+  if (!web) payload.push(["extensionDevelopmentPath", remote(extension)]);
+  if (!web) payload.push(["extensionTestsPath", remote(tests)]);
   const query = new URLSearchParams({ folder: workspace, payload: JSON.stringify(payload) });
   return `http://127.0.0.1:${port}/?${query}`;
+}
+
+/** Has the page's own options name an extension that comes over HTTP: such a one runs in the browser. */
+async function developInBrowser(page, files, { extension, tests }) {
+  const { host } = new URL(files);
+  const uriOf = (file) => {
+    const place = path.relative(ROOT, file).split(path.sep).join("/");
+    return { scheme: "http", authority: host, path: `/${place}` };
+  };
+  await page.route(
+    ({ pathname }) => pathname === "/",
+    async (route) => {
+      const response = await route.fetch();
+      const body = (await response.text()).replace(/(data-settings=")(\{.*?\})(")/, (...parts) => {
+        const options = JSON.parse(parts[2].replaceAll("&quot;", '"'));
+        options.developmentOptions = {
+          ...options.developmentOptions,
+          extensions: [uriOf(extension)],
+          extensionTestsPath: uriOf(tests),
+        };
+        return parts[1] + JSON.stringify(options).replaceAll('"', "&quot;") + parts[3];
+      });
+      await route.fulfill({ response, body });
+    },
+  );
 }
 
 async function waitForPort(port, check) {

@@ -1,5 +1,6 @@
 import * as vscode from "vscode";
 import type { BaseLanguageClient } from "vscode-languageclient";
+import { answerFiles } from "./answer-files.js";
 import { openExample } from "./open-example.js";
 import { PlanServer } from "./plan-server.js";
 import { PreviewPanel } from "./preview-panel.js";
@@ -17,6 +18,7 @@ export function activateWith(
     vscode.commands.registerCommand(`gaugelath.${command}`, run);
   context.subscriptions.push(
     client,
+    answerFiles(client),
     server,
     previews,
     vscode.window.registerWebviewPanelSerializer(PreviewPanel.type, previews),

@@ -1,16 +1,12 @@
-import * as vscode from "vscode";
 import type { LanguageClientOptions } from "vscode-languageclient";
+import type { ClientAbilities } from "../server/protocol.js";
 
 export const LANGUAGE = "tileplan";
 export const CLIENT_ID = "gaugelath";
 export const CLIENT_NAME = "Gaugelath";
 
-/** Plans of every kind of file system, saved or not; and their files, for those that aren't open. */
+/** Plans on every kind of file system, saved or not. */
 export function clientOptions(): LanguageClientOptions {
-  return {
-    documentSelector: [{ language: LANGUAGE }],
-    synchronize: {
-      fileEvents: vscode.workspace.createFileSystemWatcher("**/*.tileplan"),
-    },
-  };
+  const abilities: ClientAbilities = { files: true };
+  return { documentSelector: [{ language: LANGUAGE }], initializationOptions: abilities };
 }

@@ -10,6 +10,12 @@ describe("the preview", () => {
     await hands.waitFor({ selector: "main", where: "preview", state: "attached" });
     assert.equal(vscode.window.activeTextEditor?.document, editor.document);
     await hands.screenshot("preview");
-    assert.equal(await hands.evaluate("document.querySelector('meta[http-equiv]').content.includes(\"default-src 'none'\")", "preview"), true);
+    assert.equal(
+      await hands.evaluate(
+        "document.querySelector('meta[http-equiv]').content.includes(\"default-src 'none'\")",
+        "preview",
+      ),
+      true,
+    );
   });
 });
