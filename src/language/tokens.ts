@@ -30,18 +30,25 @@ function oneOf(runs: Runs): string {
   return runs.map((run) => `${run[0]!}-${run[1]!}`).join("");
 }
 
+/** The lexer's table has a row for each character up to this one, and then one for each 255. */
+const LAST_OWN_ROW = 255;
+
 /**
- * The characters that a token may begin with. Without them the lexer would work them out from the pattern at
- * every start, character by character. Its table has a row for each character up to 255 and then
- * one for each further 255, for which one character will do.
+ * The characters that a token may begin with, one for each row of the lexer's table. Without them the
+ * lexer would work them out from the pattern at every start, character by character.
  */
 function startsIn(runs: Runs): number[] {
   return runs.flatMap((run) => {
     const [first, last] = [run.charCodeAt(0), run.charCodeAt(1)];
     const codes = [last];
-    for (let code = first; code < last; code += code < 255 ? 1 : 255) codes.push(code);
+    for (let code = first; code < last; code = startOfNextRow(code)) codes.push(code);
     return codes;
   });
+}
+
+function startOfNextRow(code: number): number {
+  if (code <= LAST_OWN_ROW) return code + 1;
+  return (Math.floor(code / LAST_OWN_ROW) + 1) * LAST_OWN_ROW;
 }
 
 export const Space = createToken({
@@ -83,6 +90,7 @@ export const Name = createToken({
 export const TightTimes = createToken({
   name: "TightTimes",
   pattern: /(?<=[\d"'])x(?=[\d.(])/,
+  label: "`x`",
   start_chars_hint: ["x"],
   line_breaks: false,
 });

@@ -1,6 +1,7 @@
 import type { IParserErrorMessageProvider, IToken, TokenType } from "chevrotain";
 import { didYouMean } from "./nearest.js";
 import { isWord, LineEnd } from "./tokens.js";
+import { INNER_WORDS } from "./vocabulary.js";
 
 /** What the grammar says of a line that it can't follow: the text found and what was wanted there. */
 export const wantedMessages: IParserErrorMessageProvider = {
@@ -31,8 +32,14 @@ function foundAndWanted(
 
 function guessWord(actual: IToken | undefined, labels: readonly string[]): string {
   if (!actual || !isWord(actual)) return "";
+  // Where a line might end, it might also have gone on with any of the words.
+  if (labels.includes(LineEnd.LABEL!)) return guessAnyWord(actual.image);
   const words = labels.filter((label) => label.startsWith("`")).map((label) => label.slice(1, -1));
   return didYouMean(actual.image, words);
+}
+
+function guessAnyWord(word: string): string {
+  return INNER_WORDS.has(word) ? "" : didYouMean(word, INNER_WORDS.keys());
 }
 
 /** A token as messages call it. */
