@@ -1,5 +1,5 @@
 import { buildScene, type Scene } from "./drawing/index.js";
-import { parse, resolve, type Source } from "./language/index.js";
+import { type LetValue, parse, resolve, type Source, type SyntaxTree } from "./language/index.js";
 import type { Diagnostic, Plan } from "./model/index.js";
 import { check } from "./rules/index.js";
 import { solve, type SolvedPlan } from "./solver/index.js";
@@ -7,6 +7,8 @@ import { solve, type SolvedPlan } from "./solver/index.js";
 /** All that a text comes to. */
 export interface Outcome {
   readonly plan: Plan;
+  /** What each named length comes to; null where it can't be worked out. */
+  readonly lets: ReadonlyMap<string, LetValue | null>;
   readonly solved: SolvedPlan;
   /** What the language, then what the rules have to say. */
   readonly diagnostics: readonly Diagnostic[];
@@ -16,9 +18,14 @@ export interface Outcome {
 
 /** From a plan's text to its solved, checked plan. Never throws, whatever the text. */
 export function run(text: string, source: Source): Outcome {
-  const { plan, diagnostics: told } = resolve(parse(text), source);
+  return runTree(parse(text), source);
+}
+
+/** From a text that was read already. */
+export function runTree(tree: SyntaxTree, source: Source): Outcome {
+  const { plan, lets, diagnostics: told } = resolve(tree, source);
   const solved = solve(plan);
   const diagnostics = [...told, ...check(solved)];
   let scene: Scene | undefined;
-  return { plan, solved, diagnostics, scene: () => (scene ??= buildScene(solved, diagnostics)) };
+  return { plan, lets, solved, diagnostics, scene: () => (scene ??= buildScene(solved, diagnostics)) };
 }

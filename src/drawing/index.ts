@@ -23,5 +23,6 @@ export type {
   WallScene,
 } from "./scene.js";
 export { buildScene } from "./scene/build-scene.js";
+export { findingGroups } from "./scene/finding-groups.js";
 export { draw } from "./svg/draw.js";
 export { tonesAs } from "./theme.js";

@@ -1,7 +1,14 @@
-export type { Resolved, Source } from "./source.js";
+export type { Expected, NameWanted } from "./expected.js";
+export type { LineTable, Span } from "./line-table.js";
+export type { LetValue, Resolved, Source } from "./source.js";
+export type * as Syntax from "./syntax.js";
 export type { SyntaxTree } from "./syntax.js";
 export type { SyntaxCode } from "./syntax-problem.js";
 export type { PlanCode } from "./resolve/plan-code.js";
+export type { BlockKind } from "./vocabulary.js";
+export { expectedAt } from "./expected.js";
+export { isName } from "./is-name.js";
 export { didYouMean, nearest } from "./nearest.js";
 export { parse } from "./parse.js";
 export { resolve } from "./resolve.js";
+export { usedPath } from "./used-path.js";

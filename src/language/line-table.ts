@@ -12,6 +12,8 @@ export interface LineTable {
   readonly lineOf: (offset: number) => number;
   readonly position: (offset: number) => Position;
   readonly range: (span: Span) => SourceRange;
+  /** The offset of a place; one past the end of its line or of the text is drawn in. */
+  readonly offset: (position: Position) => number;
 }
 
 /** Lines end at LF, CR LF or CR, as editors count them. Offsets outside the text are drawn in to it. */
@@ -36,7 +38,20 @@ export function tableLines(text: string): LineTable {
     start: position(start),
     end: position(Math.max(start, end)),
   });
-  return { lineOf, position, range };
+  const offset = ({ line, character }: Position): number => {
+    if (line < 0) return 0;
+    if (line >= starts.length) return text.length;
+    const end = lineEnd(text, starts[line]!, starts[line + 1]);
+    return Math.min(starts[line]! + Math.max(character, 0), end);
+  };
+  return { lineOf, position, range, offset };
+}
+
+/** Where a line's text ends, before its line end. */
+function lineEnd(text: string, start: number, next: number | undefined): number {
+  let end = next ?? text.length;
+  while (end > start && /[\r\n]/.test(text[end - 1]!)) end--;
+  return end;
 }
 
 function lineStarts(text: string): number[] {

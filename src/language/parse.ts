@@ -1,20 +1,15 @@
 import type { IRecognitionException } from "chevrotain";
-import { Lexer } from "chevrotain";
 import { buildTree } from "./build-tree.js";
-import { PlanGrammar } from "./grammar.js";
 import { layOut } from "./layout.js";
 import type { LineTable } from "./line-table.js";
 import { tableLines } from "./line-table.js";
 import { endOf } from "./lines.js";
+import { readingGrammar, tokenise } from "./reader.js";
 import type { SyntaxTree } from "./syntax.js";
 import type { SyntaxProblem } from "./syntax-problem.js";
-import { LEXED } from "./tokens.js";
 
 /** Two million characters are some fifty thousand lines: no plan, and the reader would only be held up. */
 const LONGEST_TEXT = 2_000_000;
-
-let lexer: Lexer | undefined;
-let grammar: PlanGrammar | undefined;
 
 /** Reads a text into its syntax tree. Never throws: what can't be understood is among its problems. */
 export function parse(text: string): SyntaxTree {
@@ -24,19 +19,13 @@ export function parse(text: string): SyntaxTree {
     const problem: SyntaxProblem = { code: "syntax/too-long", message, start: 0, end: 0 };
     return { text, lines, statements: [], problems: [problem] };
   }
-  lexer ??= makeLexer();
-  grammar ??= new PlanGrammar({ skipValidations: true });
-
-  const laidOut = layOut(lexer.tokenize(text).tokens, lines);
+  const grammar = readingGrammar();
+  const laidOut = layOut(tokenise(text), lines);
   grammar.input = laidOut.tokens;
   const cst = grammar.text();
   const problems = [...laidOut.problems, ...grammar.errors.map(problemOf)];
   const statements = buildTree(cst, problems);
   return { text, lines, statements, problems: firstOfEachLine(problems, lines) };
-}
-
-function makeLexer(): Lexer {
-  return new Lexer([...LEXED], { positionTracking: "onlyOffset", skipValidations: true });
 }
 
 function problemOf({ message, token }: IRecognitionException): SyntaxProblem {

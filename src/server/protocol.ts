@@ -36,3 +36,24 @@ export interface ServerSettings {
 export const SETTINGS_SECTION = "gaugelath";
 
 export const DEFAULT_SETTINGS: ServerSettings = { units: "plan", hints: true, debounce: 60 };
+
+/** What the client says of itself in `initializationOptions`. */
+export interface ClientAbilities {
+  /** Whether it answers READ_FILE and FIND_PLANS: for file systems that the server can't reach. */
+  readonly files?: boolean;
+}
+
+/** Server to client, a request: the text of a file, or null when it can't be read. */
+export const READ_FILE = "gaugelath/readFile";
+
+export interface ReadFile {
+  readonly uri: string;
+}
+
+/** Server to client, a request: the addresses of the plans in these folders, at most so many. */
+export const FIND_PLANS = "gaugelath/findPlans";
+
+export interface FindPlans {
+  readonly folders: readonly string[];
+  readonly most: number;
+}

@@ -1,0 +1,6 @@
+import { createConnection, ProposedFeatures } from "vscode-languageserver/node";
+import { diskFiles } from "./disk.js";
+import { startServer } from "./start-server.js";
+
+/** The server in a process of its own; the words after it say how the client is reached (--stdio, --node-ipc). */
+startServer(createConnection(ProposedFeatures.all), diskFiles);

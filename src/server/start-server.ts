@@ -1,0 +1,114 @@
+import {
+  type Connection,
+  DidChangeWatchedFilesNotification,
+  FileChangeType,
+  type InitializeParams,
+  type InitializeResult,
+  TextDocumentSyncKind,
+} from "vscode-languageserver";
+import { clientFiles } from "./client-files.js";
+import type { FileSystem } from "./file-system.js";
+import { OpenDocuments } from "./open-documents.js";
+import { PlanDesk } from "./plan-desk.js";
+import * as protocol from "./protocol.js";
+import { Publisher } from "./publisher.js";
+import { Settings } from "./settings.js";
+
+const PLANS = "**/*.tileplan";
+
+/** Serves one client over a connection. `filesOver` adds what the server reaches itself to the client's files. */
+export function startServer(
+  connection: Connection,
+  filesOver: (client: FileSystem) => FileSystem,
+): void {
+  let client: InitializeParams["capabilities"] = {};
+  let abilities: protocol.ClientAbilities = {};
+  const settings = new Settings(connection, () => client.workspace?.configuration === true);
+  const system = filesOver(clientFiles(connection, () => abilities.files === true));
+  const desk = new PlanDesk(system, () => documents);
+  const publisher = new Publisher(connection, desk, () => documents, settings);
+
+  connection.onInitialize((params): InitializeResult => {
+    client = params.capabilities;
+    abilities = readAbilities(params.initializationOptions);
+    desk.files.setFolders(foldersOf(params));
+    return {
+      capabilities: {
+        textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
+        workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
+      },
+      serverInfo: { name: "gaugelath" },
+    };
+  });
+
+  connection.onInitialized(async () => {
+    if (client.workspace?.didChangeConfiguration?.dynamicRegistration) await settings.listen();
+    if (client.workspace?.didChangeWatchedFiles?.dynamicRegistration) {
+      await connection.client.register(DidChangeWatchedFilesNotification.type, {
+        watchers: [{ globPattern: PLANS }],
+      });
+    }
+    if (client.workspace?.workspaceFolders) {
+      connection.workspace.onDidChangeWorkspaceFolders(() => {
+        void connection.workspace.getWorkspaceFolders().then((folders) => {
+          desk.files.setFolders((folders ?? []).map(({ uri }) => uri));
+          publisher.scheduleAll();
+        });
+      });
+    }
+  });
+
+  connection.onDidChangeConfiguration(() => {
+    settings.forget();
+    publisher.scheduleAll();
+    if (client.workspace?.inlayHint?.refreshSupport) {
+      void connection.languages.inlayHint.refresh();
+    }
+  });
+
+  connection.onDidChangeWatchedFiles(({ changes }) => {
+    for (const { uri, type } of changes) {
+      desk.files.changed(uri, type !== FileChangeType.Deleted);
+    }
+    publisher.scheduleAll();
+  });
+
+  connection.onNotification(protocol.WATCH_PICTURE, ({ uri, watching }: protocol.WatchPicture) =>
+    publisher.watch(uri, watching),
+  );
+
+  connection.onRequest(
+    protocol.SPOT,
+    async (question: protocol.SpotRequest): Promise<protocol.SpotAnswer> => {
+      const document = await desk.ready(question.uri);
+      if (!document) return null;
+      const { units } = await settings.of(question.uri);
+      return desk.service.spot(document, question, units);
+    },
+  );
+
+  const documents = new OpenDocuments(connection, {
+    changed: (document) => {
+      desk.files.open(document);
+      publisher.changed(document);
+    },
+    closed: (document) => {
+      desk.files.close(document);
+      publisher.closed(document);
+    },
+  });
+  connection.listen();
+}
+
+function readAbilities(options: unknown): protocol.ClientAbilities {
+  const files = typeof options === "object" && options !== null && "files" in options;
+  return { files: files && options.files === true };
+}
+
+function foldersOf({ workspaceFolders, rootUri }: InitializeParamsWithRoot): string[] {
+  if (workspaceFolders) return workspaceFolders.map(({ uri }) => uri);
+  return rootUri ? [rootUri] : [];
+}
+
+/** Older clients name one folder. */
+type InitializeParamsWithRoot = InitializeParams & { readonly rootUri?: string | null };
