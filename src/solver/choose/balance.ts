@@ -38,10 +38,14 @@ export function balanceOf(judge: Judge, lattice: Lattice): Balance {
     clearLow: judge.clearBottom,
     clearHigh: judge.clearTop,
   };
-  const courses = Math.floor((up.clearHigh - up.clearLow) / up.module);
-  const phases = Math.min(lattice.q, Math.max(1, courses));
+  const phases = Math.min(lattice.q, Math.max(1, tilesWithin(up)));
   const shifts = Array.from({ length: phases }, (_, step) => courseShift(lattice, step + 1));
   return { across, up, shifts };
+}
+
+/** How many tiles of a row are seen at least, however it starts: a joint may stand at its very end. */
+export function tilesWithin({ clearLow, clearHigh, face, module }: Row): number {
+  return Math.max(0, Math.ceil((clearHigh - clearLow - (module - face)) / module));
 }
 
 /** The two ends of the row of tiles from `origin`, at the narrow end where a side is measured. */

@@ -1,7 +1,7 @@
 import type { Nm } from "../../measure/index.js";
 import { type Box, overlaps } from "../box.js";
 import { firstPast, lastBefore } from "../lattice.js";
-import { imbalanceAcross, imbalanceUp } from "./balance.js";
+import { imbalanceAcross, imbalanceUp, tilesWithin } from "./balance.js";
 import { type Axis, type Field, isFlat } from "./field.js";
 
 /** What a start, or a pair of starts, costs at least. */
@@ -54,7 +54,7 @@ export function boundAcross(field: Field, x: Nm): AcrossBound {
       : [firstTile(across, origin), last]) {
       if (left === null) continue;
       const touched = rowsTouched(field, left);
-      const courses = Math.floor(Math.max(0, rowsWithin(up) - touched) / phases);
+      const courses = Math.floor(Math.max(0, tilesWithin(up) - touched) / phases);
       const to = Math.min(left + across.face, across.clearHigh);
       // Where an obstacle touches the column, only the least count is known.
       add(
@@ -131,7 +131,7 @@ export function boundUp(field: Field, y: Nm): Bound {
 
   function addEnd(bottom: Nm): void {
     const height = Math.min(bottom + up.face, up.clearHigh) - Math.max(bottom, up.clearLow);
-    add(height, rowsWithin(across) - 2 - columnsTouched(field, bottom));
+    add(height, tilesWithin(across) - 2 - columnsTouched(field, bottom));
   }
 
   function isClear(bottom: Nm, box: Box): boolean {
@@ -177,7 +177,7 @@ function coursesOf({ up, shifts }: Field, y: Nm, phase: number, beside: Box | nu
 /** Whether the course at `y` surely has a piece, and so is course 1. */
 function isFirstCourse(field: Field, y: Nm): boolean {
   if (y + field.up.face <= field.up.clearLow) return false;
-  return rowsWithin(field.across) > columnsTouched(field, y);
+  return tilesWithin(field.across) > columnsTouched(field, y);
 }
 
 /** The near edge of the first tile of a row, where a straight side bounds it. */
@@ -200,11 +200,6 @@ function lastTile(axis: Axis, origin: Nm): Nm | null {
 function cutTileAt({ face, module }: Axis, origin: Nm, place: Nm): Nm | null {
   const near = origin + Math.floor((place - origin) / module) * module;
   return near < place && place < near + face ? near : null;
-}
-
-/** How many tiles of a row are seen at least. */
-function rowsWithin({ clearLow, clearHigh, module }: Axis): number {
-  return Math.floor((clearHigh - clearLow) / module);
 }
 
 /** How many whole tiles of a row lie between two places and in the clear, at least. */

@@ -145,7 +145,10 @@ class Weighing {
     const slivers = addCells(this.field, cells, this.tally);
     if (slivers === null) return;
     // Which course is the first must be known at once.
-    if (this.tally.tiles === 0) return this.cut(cells);
+    if (this.tally.tiles === 0) {
+      this.cut(cells);
+      return;
+    }
     this.put.push({ ...cells, slivers: slivers * cells.many });
     this.putSlivers += slivers * cells.many;
   }
