@@ -20,9 +20,9 @@ const BASELINE = 0.36;
 /** Half of the height that letters with accents and tails can take, in their size. */
 const HALF_LINE = 0.62;
 
-/** The height of one line of text. */
+/** From one line of text to the next: a little more than a line takes, for the rounding of places. */
 export function lineHeight(size: number): number {
-  return 2 * HALF_LINE * size;
+  return 2.04 * HALF_LINE * size;
 }
 
 export function makeLabel(wish: LabelWish): Label {

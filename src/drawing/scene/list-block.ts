@@ -40,7 +40,7 @@ export function listBlock<T>(
 ): Block {
   const { em, width } = form;
   const size = SIZE * em;
-  const step = lineHeight(size) * 1.04;
+  const step = lineHeight(size) * 1.02;
   const linesOf = (item: ListItem) => wrapText(item.words, width - item.indent, size);
   const heights = items.map((item) => {
     return linesOf(itemAt(item, { x: 0, y: 0 })).length * step + ITEM_GAP * em;

@@ -204,7 +204,11 @@ function courseNumbers(solved: SolvedWall, bare: PictureBox, { em }: Setting): L
           anchor: "end",
         }),
       )
-      .filter((label, i, all) => i !== 1 || !boxesOverlap(label.box, all[0]!.box));
+      .reduce<Label[]>((kept, label) => {
+        // A course that is cut low stands nearer to the next one than a whole course does.
+        const last = kept.at(-1);
+        return last && boxesOverlap(last.box, label.box) ? kept : [...kept, label];
+      }, []);
   });
 }
 

@@ -1,7 +1,7 @@
 import { boxesOverlap, boxRound, boxWithin } from "../labels.js";
 import { rounded } from "../picture.js";
 import type { Badge, Label, PictureBox, Place, RuledLine } from "../scene.js";
-import { BADGE_RADIUS } from "../badge.js";
+import { BADGE_RADIUS, BADGE_ROOM } from "../badge.js";
 import { boxAt, freePlace } from "./free-place.js";
 import type { BadgeWish } from "./marks.js";
 import { labelsInside, stackedLabels, wordingSize, type NamedThing } from "./openings.js";
@@ -19,6 +19,8 @@ const NAME_SIZE = 1;
 
 /** A wall is not papered over with badges: past these, outlines alone show the pieces. */
 const MOST_BADGES = 60;
+/** Between a badge and what is next to it, in ems. */
+const CLEAR = 0.06;
 
 /** The names of openings and holes, and the findings' badges, none over another. */
 export function placeInner(
@@ -93,7 +95,8 @@ function placeBadges(
   const badges: Badge[] = [];
   const leaders: RuledLine[] = [];
   const radius = rounded(BADGE_RADIUS * em);
-  const size = { w: 2.1 * radius, h: 2.1 * radius };
+  const side = 2 * BADGE_ROOM * radius + CLEAR * em;
+  const size = { w: side, h: side };
   // One badge for each number first, then more of the same while there is room.
   const firsts = wishes.filter((wish, i) => wishes.findIndex((w) => w.group === wish.group) === i);
   const others = wishes.filter((wish) => !firsts.includes(wish));
