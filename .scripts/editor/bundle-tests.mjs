@@ -39,10 +39,16 @@ export async function bundleTests(sittings) {
     entryPoints: { "run-web": path.join(FROM, "run-web.ts") },
     outdir: TO,
     platform: "browser",
+    format: "iife",
+    globalName: "tests",
+    // Node's `util`, for browsers, asks its process how much to tell.
+    banner: { js: "const process = { env: {} };" },
+    footer: { js: "module.exports = tests;" },
     external: ["vscode"],
     // The suites' assertions are Node's; this is their counterpart for browsers.
     alias: { "node:assert/strict": path.join(FROM, "assert-web.ts") },
-    define: { global: "globalThis" },
+    // Mocha's bundle for browsers would take the module of the editor for its own.
+    define: { global: "globalThis", module: "undefined", exports: "undefined" },
   });
 }
 

@@ -1,9 +1,8 @@
-// Serves the checkout to a browser's extension host, which loads extensions over HTTP.
+// Serves an extension to a browser's extension host, which loads extensions over HTTP.
 import { once } from "node:events";
 import { readFile } from "node:fs/promises";
 import { createServer } from "node:http";
 import path from "node:path";
-import { ROOT } from "../steps.mjs";
 
 const TYPES = {
   ".js": "text/javascript",
@@ -13,13 +12,13 @@ const TYPES = {
   ".png": "image/png",
 };
 
-export async function startFileServer() {
+/** Serves folders, each under the path that it is given for. */
+export async function startFileServer(folders) {
   const server = createServer((request, response) => {
     const { pathname } = new URL(request.url, "http://127.0.0.1");
-    // Joined to a root, `..` can't climb above it.
-    const file = path.join(ROOT, path.posix.join("/", decodeURIComponent(pathname)));
     response.setHeader("Access-Control-Allow-Origin", "*");
-    readFile(file)
+    const file = fileAt(decodeURIComponent(pathname), folders);
+    readFile(file ?? "")
       .then((bytes) => {
         const type = TYPES[path.extname(file)] ?? "text/plain";
         response.writeHead(200, { "Content-Type": type }).end(bytes);
@@ -28,5 +27,11 @@ export async function startFileServer() {
   });
   server.listen(0, "127.0.0.1");
   await once(server, "listening");
-  return { url: `http://127.0.0.1:${server.address().port}`, close: () => server.close() };
+  return { host: `127.0.0.1:${server.address().port}`, close: () => server.close() };
+}
+
+function fileAt(place, folders) {
+  // Parsed as an address, a path holds no `..` any more.
+  const found = Object.entries(folders).find(([prefix]) => place.startsWith(`${prefix}/`));
+  return found ? path.join(found[1], place.slice(found[0].length)) : null;
 }

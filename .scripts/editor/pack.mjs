@@ -46,7 +46,7 @@ const REPOSITORY_ONLY = [
 /** The README's picture in the package: its width in pixels. */
 const PICTURE_WIDTH = 900;
 
-/** Makes the VSIX of what is built; returns its path. */
+/** Makes the VSIX of what is built; returns it, and the folder of what is in it. */
 export async function packExtension() {
   const stage = path.join(ROOT, "dist", "package");
   rmSync(stage, { recursive: true, force: true });
@@ -57,14 +57,14 @@ export async function packExtension() {
   writeFileSync(path.join(stage, "package.json"), packedManifest());
   writeFileSync(path.join(stage, "README.md"), packedReadme());
   writeFileSync(path.join(stage, "NOTICES.txt"), noticesText());
-  const packagePath = path.join(ROOT, "dist", "gaugelath.vsix");
+  const file = path.join(ROOT, "dist", "gaugelath.vsix");
   const options = {
     dependencies: false,
     rewriteRelativeLinks: false,
     allowMissingRepository: true,
   };
-  await createVSIX({ cwd: stage, packagePath, ...options });
-  return packagePath;
+  await createVSIX({ cwd: stage, packagePath: file, ...options });
+  return { file, folder: stage };
 }
 
 function packedManifest() {
@@ -87,6 +87,6 @@ function packedReadme() {
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const file = await packExtension();
+  const { file } = await packExtension();
   console.log(`${path.relative(ROOT, file)}: ${Math.ceil(statSync(file).size / 1000)} kB`);
 }

@@ -67,16 +67,24 @@ async function prepare(sitting, folder, hands) {
   writeFileSync(path.join(workspace, ".gaugelath-test.json"), JSON.stringify(task));
   const extensions = path.join(folder, "extensions");
   mkdirSync(extensions);
+  const packed = sitting.packaged || sitting.web ? await packExtension() : null;
   return {
     folder,
     workspace,
     extensions,
-    extension: sitting.packaged ? emptyExtension(folder) : ROOT,
-    install: sitting.packaged ? await packExtension(folder) : null,
+    extension: extensionOf(sitting, folder, packed),
+    install: sitting.packaged ? packed.file : null,
     tests: testsOf(sitting),
     trusted: sitting.trusted,
     web: sitting.web,
   };
+}
+
+/** The folder of the extension that is under development in a sitting. */
+function extensionOf({ web, packaged }, folder, packed) {
+  // The checkout's manifest has its code be ES modules, which a browser's extension host can't take.
+  if (web) return packed.folder;
+  return packaged ? emptyExtension(folder) : ROOT;
 }
 
 /** Tests run beside an extension under development; this one does nothing. */

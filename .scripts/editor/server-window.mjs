@@ -8,7 +8,6 @@ import { launchBrowser } from "./browser.mjs";
 import { startFileServer } from "./file-server.mjs";
 import { SERVER, SERVER_NODE } from "./install.mjs";
 import { freePort } from "./free-port.mjs";
-import { ROOT } from "../steps.mjs";
 import { USER_SETTINGS } from "./settings.mjs";
 
 /** How long the server may take to listen, in milliseconds. */
@@ -36,8 +35,7 @@ export async function openServerWindow(options) {
   page.on("console", (message) => {
     if (process.env.GAUGELATH_EDITOR_LOG) console.log(`  [page] ${message.text()}`);
   });
-  const files = options.web ? await startFileServer() : null;
-  if (files) await developInBrowser(page, files.url, options);
+  const files = options.web ? await developInBrowser(page, options) : null;
   await page.goto(addressOf(port, options));
   const ended = once(server, "exit").then(() => {
     throw new Error("VS Code's server ended before the tests reported");
@@ -102,13 +100,16 @@ function addressOf(port, { workspace, extension, tests, web }) {
   return `http://127.0.0.1:${port}/?${query}`;
 }
 
-/** Has the page's own options name an extension that comes over HTTP: such a one runs in the browser. */
-async function developInBrowser(page, files, { extension, tests }) {
-  const { host } = new URL(files);
-  const uriOf = (file) => {
-    const place = path.relative(ROOT, file).split(path.sep).join("/");
-    return { scheme: "http", authority: host, path: `/${place}` };
-  };
+/**
+ * Has the page's own options name an extension that comes over HTTP: such a one runs in the browser.
+ * The tests must stand inside of it, to run in the same extension host.
+ */
+async function developInBrowser(page, { extension, tests }) {
+  const files = await startFileServer({
+    "/extension/tests": path.dirname(tests),
+    "/extension": extension,
+  });
+  const uriOf = (place) => ({ scheme: "http", authority: files.host, path: place });
   await page.route(
     ({ pathname }) => pathname === "/",
     async (route) => {
@@ -117,14 +118,15 @@ async function developInBrowser(page, files, { extension, tests }) {
         const options = JSON.parse(parts[2].replaceAll("&quot;", '"'));
         options.developmentOptions = {
           ...options.developmentOptions,
-          extensions: [uriOf(extension)],
-          extensionTestsPath: uriOf(tests),
+          extensions: [uriOf("/extension")],
+          extensionTestsPath: uriOf(`/extension/tests/${path.basename(tests)}`),
         };
         return parts[1] + JSON.stringify(options).replaceAll('"', "&quot;") + parts[3];
       });
       await route.fulfill({ response, body });
     },
   );
+  return files;
 }
 
 async function waitForPort(port, check) {

@@ -1,11 +1,24 @@
 /// <reference lib="webworker" />
 import * as vscode from "vscode";
-import { LanguageClient } from "vscode-languageclient/browser";
+import {
+  BrowserMessageReader,
+  BrowserMessageWriter,
+  LanguageClient,
+  type MessageTransports,
+} from "vscode-languageclient/browser";
 import { CLIENT_ID, CLIENT_NAME, clientOptions } from "./client-options.js";
 
 /** A client of the server in a worker. */
 export function startWorkerClient(extensionUri: vscode.Uri): LanguageClient {
-  const script = vscode.Uri.joinPath(extensionUri, "dist", "server.web.js");
-  const server = (): Promise<Worker> => Promise.resolve(new Worker(script.toString(true)));
+  const script = vscode.Uri.joinPath(extensionUri, "dist", "server.web.js").toString(true);
+  let worker: Worker | null = null;
+  const server = (): Promise<MessageTransports> => {
+    worker?.terminate();
+    worker = new Worker(script);
+    // The client would do this itself for a Worker; but the editor gives workers of a class of its own.
+    const reader = new BrowserMessageReader(worker);
+    const writer = new BrowserMessageWriter(worker);
+    return Promise.resolve({ reader, writer });
+  };
   return new LanguageClient(CLIENT_ID, CLIENT_NAME, server, clientOptions());
 }

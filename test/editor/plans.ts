@@ -11,3 +11,43 @@ export async function openPlan(name: string): Promise<vscode.TextEditor> {
   const document = await vscode.workspace.openTextDocument(planUri(name));
   return vscode.window.showTextDocument(document, vscode.ViewColumn.One);
 }
+
+/** Puts a text in place of the first occurrence of another. */
+export async function replace(
+  editor: vscode.TextEditor,
+  found: string,
+  wanted: string,
+): Promise<void> {
+  const range = rangeOf(editor.document, found);
+  await editor.edit((edit) => edit.replace(range, wanted));
+}
+
+/** Where a text stands for the first time. */
+export function rangeOf(document: vscode.TextDocument, text: string): vscode.Range {
+  const start = document.getText().indexOf(text);
+  if (start < 0) throw new Error(`${JSON.stringify(text)} is not in ${document.uri.path}`);
+  return new vscode.Range(document.positionAt(start), document.positionAt(start + text.length));
+}
+
+/** Writes a plan into the workspace. */
+export async function writePlan(name: string, text: string): Promise<vscode.Uri> {
+  const uri = planUri(name);
+  await vscode.workspace.fs.writeFile(uri, new TextEncoder().encode(text));
+  return uri;
+}
+
+/** Leaves no editor open, whatever was changed in it. */
+export async function closeAll(): Promise<void> {
+  for (const document of vscode.workspace.textDocuments) {
+    if (!document.isDirty || document.isUntitled) continue;
+    await vscode.window.showTextDocument(document);
+    await vscode.commands.executeCommand("workbench.action.files.revert");
+  }
+  for (const editor of vscode.window.visibleTextEditors.filter(
+    (each) => each.document.isUntitled,
+  )) {
+    await vscode.window.showTextDocument(editor.document, editor.viewColumn);
+    await vscode.commands.executeCommand("workbench.action.revertAndCloseActiveEditor");
+  }
+  await vscode.commands.executeCommand("workbench.action.closeAllEditors");
+}

@@ -5,7 +5,7 @@ import { openPlan } from "../plans.js";
 
 describe("the preview", () => {
   it("opens beside the text, and leaves the focus there", async () => {
-    const editor = await openPlan("first.tileplan");
+    const editor = await openPlan("plain.tileplan");
     await vscode.commands.executeCommand("gaugelath.openPreviewToSide");
     await hands.waitFor({ selector: "main", where: "preview", state: "attached" });
     assert.equal(vscode.window.activeTextEditor?.document, editor.document);

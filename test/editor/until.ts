@@ -1,0 +1,17 @@
+/** How long a test waits for what should come, in milliseconds. */
+const PATIENCE = 15_000;
+const PAUSE = 25;
+
+/** Looks again and again until there is something; throws with its name when it doesn't come. */
+export async function until<Found>(
+  what: string,
+  look: () => Found | null | undefined | false | Promise<Found | null | undefined | false>,
+): Promise<Found> {
+  const end = Date.now() + PATIENCE;
+  for (;;) {
+    const found = await look();
+    if (found !== null && found !== undefined && found !== false) return found;
+    if (Date.now() > end) throw new Error(`Waited for ${what}; it did not come`);
+    await new Promise((resolve) => setTimeout(resolve, PAUSE));
+  }
+}
