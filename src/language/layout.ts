@@ -63,7 +63,7 @@ class Layout implements LaidOut {
   private place(line: Line, next: Line | undefined): void {
     if (!this.matched) this.closeByIndent(line);
     if (line.tokens.length > 0) {
-      this.block.bodyIndent ??= line.indent ?? this.block.indent;
+      for (const block of this.blocks) block.bodyIndent ??= line.indent;
       this.placeStatement(line, next);
     } else if (line.ending === "open") {
       this.tell("syntax/brace", line.brace!, "found `{` without a heading such as `wall back`");
@@ -83,7 +83,7 @@ class Layout implements LaidOut {
     if (problem) this.problems.push(problem);
     if (this.block.kind === "rules") {
       for (const entry of splitAtCommas(tokens)) this.placeEntry(entry);
-      if (opens) this.enter("rules", "skipped", line);
+      if (line.ending === "open") this.enterNeedless(line, next);
       return;
     }
     const starter = tokens[0] && this.findStarter(tokens[0]);
@@ -115,9 +115,7 @@ class Layout implements LaidOut {
     const opens = line.ending === "open" || this.isOpenedUnsaid(line, next);
     if (starter.opens === null) {
       this.emitLine(starter.token, tokens);
-      if (line.ending !== "open") return;
-      this.tell("syntax/brace", line.brace!, "found `{` after a statement that has no block");
-      if (this.matched || isDeeper(next, line.indent)) this.enter(this.block.kind, "skipped", line);
+      if (line.ending === "open") this.enterNeedless(line, next);
       return;
     }
     this.emit(starter.token, line.ending === "open" ? [...tokens, line.brace!] : tokens);
@@ -127,8 +125,16 @@ class Layout implements LaidOut {
     else this.emitClose();
   }
 
-  private emit(first: TokenType, [head, ...rest]: readonly IToken[]): void {
-    this.tokens.push(T.retype(head!, first), ...rest);
+  private enterNeedless(line: Line, next: Line | undefined): void {
+    this.tell("syntax/brace", line.brace!, "found `{` after a statement that has no block");
+    // Without a partner, and with nothing that stands further in, it is best forgotten.
+    if (this.matched || isDeeper(next, line.indent)) this.enter(this.block.kind, "skipped", line);
+  }
+
+  private emit(first: TokenType, tokens: readonly IToken[]): void {
+    for (const [i, token] of tokens.entries()) {
+      this.tokens.push(i === 0 ? T.retype(token, first) : token);
+    }
   }
 
   private emitLine(first: TokenType, tokens: readonly IToken[]): void {
