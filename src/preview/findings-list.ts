@@ -10,7 +10,7 @@ const GRADES = { error: "Error", warning: "Warning", information: "Note" } as co
 
 /** The findings, each a button that goes to its line. */
 export class FindingsList {
-  readonly element = make("section", { class: "findings", "aria-label": "Findings" });
+  readonly element = make("section", { class: "findings none", "aria-label": "Findings" });
   readonly #heading = make("h2", {}, "Findings");
   readonly #list = make("ul");
   readonly #empty = make("p", { class: "quiet" }, "Nothing found.");
@@ -27,6 +27,7 @@ export class FindingsList {
     const focused = (document.activeElement as HTMLElement | null)?.dataset.finding;
     this.#heading.textContent = headingOf(findings);
     this.#empty.hidden = findings.length > 0;
+    this.element.classList.toggle("none", findings.length === 0);
     const items = findings.slice(0, MOST_SHOWN).map((each, i) => this.#item(each, i, wallTitles));
     const more = findings.length - items.length;
     if (more > 0) items.push(make("li", { class: "quiet" }, `and ${more} more`));

@@ -36,6 +36,7 @@ export class Preview {
   readonly #stage = new Stage();
   readonly #card = new ReadingCard();
   readonly #spoken = make("div", { class: "unseen", role: "log", "aria-live": "polite" });
+  readonly #title = make("h1", { class: "unseen" }, "Plan preview");
   readonly #note = make("p", { class: "note", role: "status" });
   readonly #strip = new WallStrip((wall) => this.#chooseWall(wall));
   readonly #findings = new FindingsList((finding) => this.#goToFinding(finding));
@@ -97,10 +98,9 @@ export class Preview {
     element.setAttribute("aria-describedby", "stage-help");
     element.append(this.#card.element);
     this.#note.hidden = true;
-    const desk = make("main", { class: "desk" }, element, this.#findings.element);
-    page.append(
-      ...[this.#toolbar.element, this.#strip.element, this.#note, desk, help, this.#spoken],
-    );
+    const desk = make("div", { class: "desk" }, element, this.#findings.element);
+    const main = make("main", {}, this.#title, this.#strip.element, this.#note, desk, help);
+    page.append(this.#toolbar.element, main, this.#spoken);
     closeMenus(page);
     watchPointer(element, {
       panBy: (dx, dy) => this.#sight.panBy(dx, dy),
@@ -130,6 +130,7 @@ export class Preview {
     switch (message.type) {
       case "plan":
         this.#usePlan(message.uri);
+        this.#title.textContent = message.name;
         this.#stage.element.setAttribute("aria-label", `Picture of ${message.name}`);
         this.#pinned = message.pinned;
         this.#toolbar.pinned = message.pinned;

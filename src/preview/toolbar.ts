@@ -24,7 +24,7 @@ const KEYS: readonly (readonly [string, string])[] = [
 /** What can be done with the picture, as buttons. */
 export class Toolbar {
   readonly element = make("header", { class: "toolbar", "aria-label": "Picture" });
-  readonly #zoom = make("output", { class: "zoom", title: "Share of actual size" });
+  readonly #zoom = make("span", { class: "zoom", title: "Share of actual size" });
   readonly #pin: HTMLButtonElement;
 
   constructor(acts: ToolbarActs, layers: HTMLElement) {

@@ -134,8 +134,8 @@ export function carriedOver(view: View, from: Scene, to: Scene): View {
   if (!before || !after) return view;
   return {
     ...view,
-    x: view.x + after.at.x - before.at.x,
-    y: view.y + after.at.y - before.at.y,
+    x: view.x + (after.at.x - before.at.x),
+    y: view.y + (after.at.y - before.at.y),
   };
 }
 

@@ -55,16 +55,13 @@ export class WallStrip {
     const words = told.map((severity) => countWords(severity, counts[severity]));
     const button = make(
       "button",
-      {
-        type: "button",
-        "data-wall": name,
-        "aria-label": `${title}: ${words.length > 0 ? words.join(", ") : "no findings"}`,
-      },
+      { type: "button", "data-wall": name },
       ...(drawn ? [smallPicture(drawn)] : []),
       make("span", { class: "wall-title" }, title),
+      make("span", { class: "unseen" }, `: ${words.length > 0 ? words.join(", ") : "no findings"}`),
       make(
         "span",
-        { class: "counts" },
+        { class: "counts", "aria-hidden": "true" },
         ...told.map((severity) =>
           make("span", { class: `count ${severity}` }, String(counts[severity])),
         ),
