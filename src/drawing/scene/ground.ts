@@ -1,6 +1,6 @@
-import type { Edge, Side } from "../../model/index.js";
+import type { Edge, Side, Wall } from "../../model/index.js";
 import type { Box, Region, SolvedWall, Takeaway } from "../../solver/index.js";
-import { grown, ringOf } from "../../solver/index.js";
+import { grown, rangeBetween, ringOf } from "../../solver/index.js";
 import { pictureRing } from "../picture.js";
 import type { Band, Hidden, Points } from "../scene.js";
 import { bareSides, movedOut, outlineOf, ringBetween, runsOf, type Sides } from "./sides.js";
@@ -27,7 +27,7 @@ export function groundBands(solved: SolvedWall): Band[] {
   return [
     grout,
     ...edgeBands(region, wall.edges, bareSides(wall)),
-    ...region.takeaways.flatMap(openingBand),
+    ...region.takeaways.flatMap((takeaway) => openingBand(wall, takeaway)),
   ];
 }
 
@@ -86,31 +86,35 @@ function band(
  * The soft joint round an opening. Without a frame it lies between the opening and the tile; with
  * one, the frame's tile reaches the opening, and the joint is the bead between it and what fills it.
  */
-function openingBand({ opening, box }: Takeaway): Band[] {
+function openingBand(wall: Wall, takeaway: Takeaway): Band[] {
+  const { opening, box } = takeaway;
   const width = opening.movement ?? 0;
   if (width === 0) return [];
-  const inner = openingBox(opening, box);
+  const inner = openingBox(wall, takeaway);
   const [outside, inside] = opening.frame
     ? [grown(inner, -opening.frame.inset), grown(inner, -opening.frame.inset - width)]
     : [box, inner];
   if (inside.left >= inside.right || inside.bottom >= inside.top) return [];
-  const cut = opening.kind === "door" ? { ...inside, bottom: outside.bottom } : inside;
+  // A door's joint runs up one jamb, over its head and down the other.
+  const foot = opening.kind === "door" ? { bottom: inner.bottom } : {};
   return [
     {
       kind: opening.frame ? "bead" : "soft",
       part: `opening-${opening.name}`,
-      rings: [pictureRing(ringOf(outside)), pictureRing(ringOf(cut))],
+      rings: [
+        { ...outside, ...foot },
+        { ...inside, ...foot },
+      ].map((each) => pictureRing(ringOf(each))),
     },
   ];
 }
 
-/** The opening itself; a door's goes as far down as what it takes from the region. */
-export function openingBox(opening: Takeaway["opening"], takeaway: Box): Box {
+/** The opening itself; a door's goes down to the bare wall's lowest point between its jambs. */
+export function openingBox(wall: Wall, { opening }: Takeaway): Box {
   const { at, size } = opening;
-  return {
-    left: at.x,
-    bottom: opening.kind === "door" ? Math.min(at.y, takeaway.bottom) : at.y,
-    right: at.x + size.across,
-    top: at.y + size.up,
-  };
+  const left = at.x;
+  const right = at.x + size.across;
+  const floor = rangeBetween(bareSides(wall).bottom, left, right).low;
+  const bottom = opening.kind === "door" ? Math.min(at.y, floor) : at.y;
+  return { left, bottom, right, top: at.y + size.up };
 }

@@ -133,7 +133,7 @@ function belowOf(
   const labels: Label[] = [makeLabel({ ...start, text: bottomWords, y: from.bottom + 0.95 * em })];
   let line = from.bottom + (1.1 + ROW_PITCH) * em;
   const rows = rowWishes(solved, setting).map((wish) => {
-    const row = layRow(wish, { em, line, wall: bare.bottom });
+    const row = layRow(wish, { em, line, wall: bare.bottom, left: bare.left });
     line += ROW_PITCH * em;
     return row;
   });

@@ -169,10 +169,10 @@ function sillAndHead(lay: SolvedLay, box: Box, { length }: Setting): Stretch[] {
 
 /** The openings' stretches in one direction, in as few ranks as keep them apart, each in order. */
 function openingRanks(
-  { region }: SolvedWall,
+  { region, wall }: SolvedWall,
   ends: (box: Box) => readonly [Nm, Nm],
 ): (readonly [Nm, Nm])[][] {
-  const all = region.takeaways.map(({ opening, box }) => ends(openingBox(opening, box)));
+  const all = region.takeaways.map((takeaway) => ends(openingBox(wall, takeaway)));
   const sorted = [...all].sort((a, b) => a[0] - b[0] || a[1] - b[1]);
   const ranks: (readonly [Nm, Nm])[][] = [];
   for (const stretch of sorted) {

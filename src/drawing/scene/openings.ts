@@ -7,11 +7,11 @@ import { textWidth } from "../text-metrics.js";
 import { openingBox } from "./ground.js";
 import type { Setting } from "./setting.js";
 
-export function openingScenes({ region }: SolvedWall): OpeningScene[] {
-  return region.takeaways.map(({ opening, box }) => ({
-    kind: opening.kind,
-    name: opening.name,
-    box: pictureBox(openingBox(opening, box)),
+export function openingScenes({ region, wall }: SolvedWall): OpeningScene[] {
+  return region.takeaways.map((takeaway) => ({
+    kind: takeaway.opening.kind,
+    name: takeaway.opening.name,
+    box: pictureBox(openingBox(wall, takeaway)),
   }));
 }
 
@@ -33,11 +33,12 @@ export interface NamedThing {
 
 export function namedThings(solved: SolvedWall, setting: Setting): NamedThing[] {
   const { length } = setting;
-  const openings = solved.region.takeaways.map(({ opening, box }): NamedThing => {
+  const openings = solved.region.takeaways.map((takeaway): NamedThing => {
+    const { opening } = takeaway;
     const { size, kind } = opening;
     const name = `${kind} ${plainText(opening.name)}`;
     const measure = `${length(size.across)} × ${length(size.up)}`;
-    const inside = pictureBox(openingBox(opening, box));
+    const inside = pictureBox(openingBox(solved.wall, takeaway));
     return {
       wordings: [[name, measure], [`${name}, ${measure}`], [name]],
       inside,

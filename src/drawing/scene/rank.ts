@@ -33,6 +33,8 @@ export interface RankPlace {
   readonly line: number;
   /** Where the thin lines from the wall begin. */
   readonly wall: number;
+  /** The wall's own left end, before which a row's caption stands. */
+  readonly left?: number;
 }
 
 const SIZE = 0.95;
@@ -73,6 +75,7 @@ export function layRow(wish: RankWish, place: RankPlace): LaidRank {
   });
   if (wish.caption !== null) {
     const leftmost = Math.min(
+      place.left ?? Infinity,
       ...wish.stretches.map((s) => s.from),
       ...labels.map((label) => label.box.left),
     );
