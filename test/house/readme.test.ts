@@ -1,0 +1,38 @@
+import assert from "node:assert/strict";
+import { existsSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import path from "node:path";
+import { run } from "../../src/engine.js";
+import { RULES } from "../../src/rules/index.js";
+import { readingText } from "../../src/sheets/index.js";
+
+const root = fileURLToPath(new URL("../..", import.meta.url));
+const readme = readFileSync(path.join(root, "README.md"), "utf8");
+
+/** The code blocks under a heading. */
+function blocksUnder(heading: string): string[] {
+  const section = readme.split(`\n## ${heading}\n`)[1]!.split("\n## ")[0]!;
+  return [...section.matchAll(/```\n([\s\S]*?)```/g)].map(([, block]) => block!);
+}
+
+describe("the README", () => {
+  it("shows a plan that has nothing to tell, and what the solver really makes of it", () => {
+    const [plan, reading] = blocksUnder("A short plan");
+    const { solved, diagnostics } = run(plan!, { file: "a", root: "", read: () => null });
+    assert.deepEqual(diagnostics, []);
+    const [told] = [...readingText(solved)].join("").split("\nBefore you cut");
+    assert.equal(reading, told);
+  });
+
+  it("has every rule in its table, with its severity", () => {
+    for (const { code, severity } of RULES) {
+      assert.ok(readme.includes(`| \`${code}\` | ${severity} |`), code);
+    }
+  });
+
+  it("points at files that are there", () => {
+    const links = [...readme.matchAll(/\]\(([^)#]+)\)/g)].map(([, link]) => link!);
+    assert.ok(links.length > 5);
+    for (const link of links) assert.ok(existsSync(path.join(root, link)), link);
+  });
+});
