@@ -100,12 +100,15 @@ export class PlanGrammar extends WallGrammar {
 
   protected readonly limit = this.RULE("limit", () => {
     this.CONSUME(START.limit.token);
-    this.OR([
-      { ALT: () => this.CONSUME(WORD.off, { LABEL: "switch" }) },
-      { ALT: () => this.CONSUME(WORD.on, { LABEL: "switch" }) },
-      // `off` and `on` are names too: the two alternatives above go first.
-      { ALT: () => this.SUBRULE(this.expression), IGNORE_AMBIGUITIES: true },
-    ]);
+    this.OR({
+      DEF: [
+        { ALT: () => this.CONSUME(WORD.off, { LABEL: "switch" }) },
+        { ALT: () => this.CONSUME(WORD.on, { LABEL: "switch" }) },
+        // `off` and `on` are names too: the two alternatives above go first.
+        { ALT: () => this.SUBRULE(this.expression), IGNORE_AMBIGUITIES: true },
+      ],
+      ERR_MSG: "`off`, `on` or a length",
+    });
     this.CONSUME(T.LineEnd);
   });
 

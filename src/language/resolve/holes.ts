@@ -5,16 +5,16 @@ import type { HoleStatement } from "../syntax.js";
 import { lengthOf } from "./lengths.js";
 import { Names } from "./names.js";
 import type { ResolvedOpenings } from "./openings.js";
-import { MOST_OPENINGS } from "./openings.js";
 import type { PlanCode } from "./plan-code.js";
 import { placeOf } from "./report.js";
 import type { WallDraft } from "./wall-draft.js";
+import { withinCount } from "./within-count.js";
 
 /** The round holes of a wall; one outside the wall, in an opening or over another hole is left out. */
 export function resolveHoles(draft: WallDraft, openings: ResolvedOpenings): Hole[] {
   const names = new Names<Hole>("a hole");
   const kept: Hole[] = [];
-  for (const statement of draft.parts.all("hole")) {
+  for (const statement of withinCount(draft.parts.all("hole"), "holes", draft)) {
     const hole = resolveHole(statement, draft);
     const fits = hole !== null && stands(hole, statement, openings.kept, kept, draft);
     const { report } = draft.scope;
@@ -52,14 +52,6 @@ function stands(
     return false;
   };
   const shown = (nm: Nm): string => formatLength(nm, units);
-  if (holes.length >= MOST_OPENINGS) {
-    return holes.length > MOST_OPENINGS
-      ? false
-      : tell(
-          "plan/too-many",
-          `found more than ${MOST_OPENINGS} holes in a wall; the others are left out`,
-        );
-  }
   if (!isInside(hole, size)) {
     const { x, y } = hole.at;
     const message = `found a hole ${shown(hole.across)} across at ${shown(x)}, ${shown(y)}, wanted it inside the wall of ${shown(size.across)} x ${shown(size.up)}`;

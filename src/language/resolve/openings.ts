@@ -9,9 +9,7 @@ import { Names } from "./names.js";
 import { Parts } from "./parts.js";
 import { placeOf } from "./report.js";
 import type { WallDraft } from "./wall-draft.js";
-
-/** More openings or holes in one wall than this are no wall, and comparing each with each takes time. */
-export const MOST_OPENINGS = 500;
+import { withinCount } from "./within-count.js";
 
 /** The openings of a wall. */
 export interface ResolvedOpenings {
@@ -28,7 +26,11 @@ export function resolveOpenings(
 ): ResolvedOpenings {
   const names = new Names<Opening>("an opening");
   const kept: Opening[] = [];
-  for (const [i, statement] of draft.parts.all("opening").entries()) {
+  for (const [i, statement] of withinCount(
+    draft.parts.all("opening"),
+    "openings",
+    draft,
+  ).entries()) {
     const origin = draft.scope.report.origin(statement);
     const name = statement.name ?? { text: `${statement.opening}-${i + 1}`, ...statement.head };
     if (!statement.name) names.loseName();
@@ -36,8 +38,7 @@ export function resolveOpenings(
     const fits =
       found !== null &&
       isInWall(found, statement, edges, draft) &&
-      isApart(found, statement, kept, draft) &&
-      isWithinCount(statement, kept, draft);
+      isApart(found, statement, kept, draft);
     const isFirst = names.declare(name, { value: fits ? found : null, origin }, draft.scope.report);
     if (fits && isFirst) kept.push(found);
   }
@@ -186,17 +187,4 @@ function overlap(a: Opening, b: Opening): boolean {
     a.at.y < b.at.y + b.size.up &&
     b.at.y < a.at.y + a.size.up
   );
-}
-
-function isWithinCount(
-  { head }: OpeningStatement,
-  kept: readonly Opening[],
-  { scope, name: wall }: WallDraft,
-): boolean {
-  if (kept.length < MOST_OPENINGS) return true;
-  if (kept.length === MOST_OPENINGS) {
-    const message = `found more than ${MOST_OPENINGS} openings in a wall; the others are left out`;
-    scope.report.tell("plan/too-many", head, message, { wall });
-  }
-  return false;
 }
