@@ -12,7 +12,7 @@ import { tileAt, tileNumberAt } from "../support/reference-lattice.js";
 import { referenceWall, type ReferenceWall, type SideLine } from "../support/reference-wall.js";
 import { solveClean } from "../support/solve-text.js";
 
-const PLANS = 300;
+const PLANS = 200;
 
 describe(`what covers ${PLANS} random walls with straight sides, to the square nanometre`, () => {
   it("pieces + joints + openings + soft strips = the bare wall", () => {

@@ -7,7 +7,7 @@ import { referenceWall, type ReferenceWall, type SideLine } from "../support/ref
 import { cornersOf, type Corner } from "../support/ring.js";
 import { firstWall, solveClean } from "../support/solve-text.js";
 
-const WALLS = 300;
+const WALLS = 200;
 /** Half a nanometre: as far as rounding once may move a crossing. In half nanometres. */
 const HALF = 1;
 

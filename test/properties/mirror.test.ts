@@ -8,7 +8,7 @@ import type { Sketch } from "../support/sketch.js";
 import { solveClean } from "../support/solve-text.js";
 import { leftToSolver, mirrored } from "../support/turn-sketch.js";
 
-const PLANS = 200;
+const PLANS = 100;
 
 describe(`${PLANS} random plans and their mirror images`, () => {
   it("with square sides have mirrored pieces, to the nanometre", () => {

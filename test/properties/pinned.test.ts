@@ -47,4 +47,9 @@ describe("what mutated plans once found", () => {
     const window = ["window light {", "  at 60, 60", "  size 50 x 50", "  frame edging mitre", "}"];
     take(plan(...window).replace("joint 2", "joint 400"));
   });
+
+  it("a strip kilometres wide is drawn without a hatch of a million lines", () => {
+    const text = plan("top free trim edging").replace("face 60 x 20", "face 60 x 3889375");
+    assert.ok(drawHeadless(run(text, ALONE).scene()).length < 1_000_000);
+  });
 });

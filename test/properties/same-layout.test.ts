@@ -6,7 +6,7 @@ import type { Sketch } from "../support/sketch.js";
 import { solveClean } from "../support/solve-text.js";
 import { leftToSolver, renamed, writtenDown } from "../support/turn-sketch.js";
 
-const PLANS = 100;
+const PLANS = 60;
 
 describe(`the layouts of ${PLANS} random plans`, () => {
   it("are the same when solved again", () => {

@@ -11,9 +11,12 @@ export interface HatchRuling {
   readonly inset: number;
 }
 
+/** No shape that could be read has more lines than this; a mistyped length may ask for millions. */
+const MOST_LINES = 5000;
+
 /**
  * Path data of a hatch's lines over one shape (its rings, even-odd), each cut off at the shape's
- * edges. The lines stand at whole steps from the wall's own origin, so they stay where they are when
+ * edges; none over a shape that would take more than MOST_LINES. The lines stand at whole steps from the wall's own origin, so they stay where they are when
  * the shape changes.
  */
 export function hatchPath(shape: readonly Points[], ruling: HatchRuling): string {
@@ -23,6 +26,7 @@ export function hatchPath(shape: readonly Points[], ruling: HatchRuling): string
   const step = a !== 0 && b !== 0 ? spacing * Math.SQRT2 : spacing;
   const [low, high] = rangeOf(shape, a, b);
   const parts: string[] = [];
+  if (high - low > MOST_LINES * step) return "";
   for (let n = Math.ceil(low / step); n * step < high; n++) {
     const crossings = crossingsAt(shape, a, b, n * step);
     for (let i = 0; i + 1 < crossings.length; i += 2) {

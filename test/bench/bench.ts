@@ -1,0 +1,31 @@
+// The benchmark: seeded inputs, one run, a table. The engine is bundled and minified with esbuild
+// first, as the command line is; `gaugelath check` is the built dist/cli.cjs.
+import { loadSubject } from "./bundle.js";
+import { benchChangedText, benchManyPieces } from "./changed-text.js";
+import { benchChoice } from "./choose-start.js";
+import { benchGrowth, benchMillion } from "./million-pieces.js";
+import { type Timing } from "./statistics.js";
+import { barTable, isMet, timingTable, type Bar } from "./table.js";
+import { benchWholeProcess } from "./whole-process.js";
+
+const subject = await loadSubject();
+const timings: Timing[] = [];
+const bars: Bar[] = [];
+const notes: string[] = [];
+
+for (const bench of [benchChangedText, benchManyPieces, benchMillion, benchChoice]) {
+  const result: { timings: Timing[]; bars: Bar[]; note?: string } = await bench(subject);
+  timings.push(...result.timings);
+  bars.push(...result.bars);
+  if (result.note) notes.push(result.note);
+}
+const wholeProcess = benchWholeProcess();
+timings.push(...wholeProcess.timings);
+const growth = benchGrowth(subject);
+bars.push(...wholeProcess.bars, ...growth.bars);
+
+console.log(`Node ${process.version}, ${process.platform} ${process.arch}\n`);
+console.log(timingTable(timings));
+console.log(`\n${growth.table}\n\n${barTable(bars)}\n`);
+for (const note of notes) console.log(note);
+if (process.argv.includes("--strict") && !bars.every(isMet)) process.exitCode = 1;
