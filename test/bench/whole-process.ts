@@ -4,12 +4,14 @@ import { fileURLToPath } from "node:url";
 import { timeInTurn, type Timing } from "./statistics.js";
 import type { Bar } from "./table.js";
 
-const CLI = fileURLToPath(new URL("../../dist/cli.cjs", import.meta.url));
+const PACKAGE = new URL("../../package.json", import.meta.url);
+const { bin } = JSON.parse(readFileSync(PACKAGE, "utf8")) as { bin: { gaugelath: string } };
+const CLI = fileURLToPath(new URL(bin.gaugelath, PACKAGE));
 const PLAN = fileURLToPath(new URL("../../examples/back-wall.tileplan", import.meta.url));
 
 /** `gaugelath check` as a process of its own, against one that does nothing. */
 export function benchWholeProcess(): { timings: Timing[]; bars: Bar[] } {
-  if (!existsSync(CLI)) throw new Error("dist/cli.cjs is missing: npm run build comes first");
+  if (!existsSync(CLI)) throw new Error(`${CLI} is missing: npm run build comes first`);
   const timings = timeInTurn(
     { warmup: 3, rounds: 31 },
     {

@@ -1,5 +1,5 @@
 import { Resvg } from "@resvg/resvg-js";
-import { registerWindow, SVG, type Svg } from "@svgdotjs/svg.js";
+import { registerWindow, SVG } from "@svgdotjs/svg.js";
 import assert from "node:assert/strict";
 import { createSVGWindow } from "svgdom";
 import { draw, type PieceKind } from "../../src/drawing/index.js";
@@ -55,7 +55,7 @@ function compare(text: string, source: typeof ALONE): void {
 function piecesAlone(scene: ReturnType<ReturnType<typeof run>["scene"]>): string {
   const window = createSVGWindow();
   registerWindow(window, window.document);
-  const root = SVG(window.document.documentElement) as Svg;
+  const root = SVG(window.document.documentElement as unknown as SVGSVGElement);
   draw(scene, root);
   for (const child of root.children()) if (child.attr("data-wall") === undefined) child.remove();
   for (const wall of root.children()) {

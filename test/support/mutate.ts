@@ -2,7 +2,7 @@ import type { Random } from "./random.js";
 
 /** Bytes that a slip, an editor or a broken file may bring in. */
 const STRAYS = [
-  ..."{}()\"#:,;'/\\+-*.=<>|&%$@!?~^_ \t0123456789xXaezAZ",
+  ...Array.from("{}()\"#:,;'/\\+-*.=<>|&%$@!?~^_ \t0123456789xXaezAZ"),
   "\n",
   "\r\n",
   "\r",
