@@ -123,10 +123,17 @@ function readUnit(word: string, at: number): Unit {
 /** `5 7/8`, `5-7/8`, `7/8` or `2.5`; `at` is its place in the literal. */
 function readAmount(text: string, at: number): Fraction {
   const [, whole, gap = "", over, under] =
-    /^([\d.]+)??([ \t]+|-)??(?:(\d+)\/(\d+))?$/.exec(text) ?? [];
+    /^(?:([\d.]+)([ \t]+|-))?([\d.]+)\/(\d+)$/.exec(text) ?? [];
   if (over === undefined || under === undefined) return readDecimal(text, at);
   const overAt = at + (whole?.length ?? 0) + gap.length;
   const part = `${over}/${under}`;
+  if (over.includes(".")) {
+    throw new Unreadable(
+      `found ${quoted(part)}, wanted a fraction of whole numbers (a division has spaces round its slash)`,
+      overAt,
+      at + text.length,
+    );
+  }
   const bottom = readDigits(under, at + text.length - under.length);
   if (bottom === 0n) {
     throw new Unreadable(

@@ -1,4 +1,5 @@
 import assert from "node:assert/strict";
+import fc from "fast-check";
 import type { Unit } from "../../src/measure/index.js";
 import { readLength, readQuantity } from "../../src/measure/index.js";
 
@@ -84,6 +85,10 @@ describe("reading a length", () => {
     [`1.5' 3"`]: "found `1.5'` before inches, wanted whole feet, as in 1' 6 1/2\" [1.5]",
     "3 3/0": "found `3/0`, wanted a fraction over something other than zero [3/0]",
     "1/0": "found `1/0`, wanted a fraction over something other than zero [1/0]",
+    "1./16":
+      "found `1./16`, wanted a fraction of whole numbers (a division has spaces round its slash) [1./16]",
+    "2.5/16":
+      "found `2.5/16`, wanted a fraction of whole numbers (a division has spaces round its slash) [2.5/16]",
     "2.5 1/2": "found `2.5` before a fraction, wanted a whole number [2.5]",
     "2.": "found `2.`, wanted digits after the point [2.]",
     "18furlong": "found the unit `furlong`, wanted in, ft, mm, cm or m [furlong]",
@@ -96,6 +101,22 @@ describe("reading a length", () => {
   for (const [text, wanted] of Object.entries(problems)) {
     it(`explains ${JSON.stringify(text)}`, () => assert.equal(problem(text), wanted));
   }
+
+  it("never throws, whatever it is given", () => {
+    const parts = fc.constantFrom(..."0159./'-\" \tx".split(""), "in", "ft", "m");
+    const texts = fc.array(parts, { maxLength: 12 }).map((chosen) => chosen.join(""));
+    fc.assert(
+      fc.property(texts, (text) => {
+        const reading = readLength(text, "inch");
+        if (reading.ok) assert.ok(Number.isSafeInteger(reading.nm) && reading.nm >= 0);
+        else
+          assert.ok(
+            reading.problem.start <= reading.problem.end && reading.problem.end <= text.length,
+          );
+      }),
+      { numRuns: 5000 },
+    );
+  });
 
   it("takes 10 km and explains one nanometre more", () => {
     assert.equal(nm("10000m"), 10 ** 13);
