@@ -18,22 +18,22 @@ export const TONES = {
   muted: { light: "#6b645a", dark: "#aba596", plain: "#222222", forced: "CanvasText" },
   hairline: { light: "#b7ad9c", dark: "#5d5a53", plain: "#777777", forced: "GrayText" },
   substrate: { light: "#e7dfcf", dark: "#2a2c30", plain: "#ffffff", forced: "Canvas" },
-  grout: { light: "#8f8575", dark: "#121316", plain: "#6f6f6f", forced: "CanvasText" },
-  soft: { light: "#1f7a80", dark: "#5cc4c4", plain: "#000000", forced: "LinkText" },
+  grout: { light: "#8f8575", dark: "#0f1012", plain: "#6f6f6f", forced: "CanvasText" },
+  soft: { light: "#12656b", dark: "#6fd3d3", plain: "#000000", forced: "LinkText" },
   build: { light: "#cdbfa6", dark: "#57503f", plain: "#dddddd", forced: "Canvas" },
-  tile: { light: "#fffdf8", dark: "#43474d", plain: "#ffffff", forced: "Canvas" },
-  cut: { light: "#f0f0e4", dark: "#464d4a", plain: "#ffffff", forced: "Canvas" },
-  "cut-hatch": { light: "#a3a88c", dark: "#7e8d82", plain: "#8a8a8a", forced: "CanvasText" },
-  notch: { light: "#e4ecef", dark: "#3d4c57", plain: "#ffffff", forced: "Canvas" },
-  "notch-hatch": { light: "#6d8c9c", dark: "#8db1c6", plain: "#333333", forced: "CanvasText" },
-  scribe: { light: "#f6ead2", dark: "#544b39", plain: "#ffffff", forced: "Canvas" },
-  "scribe-hatch": { light: "#a8803c", dark: "#d3b06f", plain: "#333333", forced: "CanvasText" },
-  hole: { light: "#ece5f0", dark: "#4a4257", plain: "#ffffff", forced: "Canvas" },
-  "hole-hatch": { light: "#8a71a0", dark: "#b9a1d0", plain: "#333333", forced: "CanvasText" },
-  sliver: { light: "#f5d6cb", dark: "#5f352c", plain: "#ffffff", forced: "Canvas" },
-  "sliver-hatch": { light: "#a63d24", dark: "#f09a80", plain: "#000000", forced: "CanvasText" },
-  trim: { light: "#f1e4c9", dark: "#595140", plain: "#f0f0f0", forced: "Canvas" },
-  "trim-line": { light: "#8c7748", dark: "#c2ad7a", plain: "#000000", forced: "CanvasText" },
+  tile: { light: "#fffdf8", dark: "#5f646c", plain: "#ffffff", forced: "Canvas" },
+  cut: { light: "#f0f0e4", dark: "#55605b", plain: "#ffffff", forced: "Canvas" },
+  "cut-hatch": { light: "#858b6b", dark: "#a9baae", plain: "#8a8a8a", forced: "CanvasText" },
+  notch: { light: "#e4ecef", dark: "#475a68", plain: "#ffffff", forced: "Canvas" },
+  "notch-hatch": { light: "#648494", dark: "#a3c6da", plain: "#333333", forced: "CanvasText" },
+  scribe: { light: "#f6ead2", dark: "#625640", plain: "#ffffff", forced: "Canvas" },
+  "scribe-hatch": { light: "#a27a36", dark: "#e0bf80", plain: "#333333", forced: "CanvasText" },
+  hole: { light: "#ece5f0", dark: "#564b66", plain: "#ffffff", forced: "Canvas" },
+  "hole-hatch": { light: "#8a71a0", dark: "#c9b3de", plain: "#333333", forced: "CanvasText" },
+  sliver: { light: "#f5d6cb", dark: "#6a3a30", plain: "#ffffff", forced: "Canvas" },
+  "sliver-hatch": { light: "#a63d24", dark: "#ffab93", plain: "#000000", forced: "CanvasText" },
+  trim: { light: "#f1e4c9", dark: "#6b614c", plain: "#f0f0f0", forced: "Canvas" },
+  "trim-line": { light: "#8c7748", dark: "#d8c494", plain: "#000000", forced: "CanvasText" },
   window: { light: "#dbe7ea", dark: "#28363c", plain: "#ffffff", forced: "Canvas" },
   niche: { light: "#d9cfbd", dark: "#33302a", plain: "#e4e4e4", forced: "Canvas" },
   door: { light: "#efe8da", dark: "#26282b", plain: "#ffffff", forced: "Canvas" },
@@ -56,8 +56,8 @@ export const FONTS = "DejaVu Sans, Helvetica, Arial, sans-serif";
  * between two white tiles: there, each piece has the finest line round it.
  */
 const PRINTED_JOINTS =
-  "[data-kind=whole] path,[data-kind=cut] path,[data-kind=notch] path,[data-kind=scribe] path," +
-  "[data-kind=hole] path{stroke:#555555;stroke-width:0.25px;vector-effect:non-scaling-stroke}";
+  ".gaugelath :is([data-kind=whole],[data-kind=cut],[data-kind=notch],[data-kind=scribe]," +
+  "[data-kind=hole]) path{stroke:#555555;stroke-width:0.25px;vector-effect:non-scaling-stroke}";
 
 /**
  * The picture's style sheet. Every rule stands in an at-rule: a rasteriser that knows no custom
