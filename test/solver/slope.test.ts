@@ -20,7 +20,7 @@ const anySlope = fc
         ? ([10 + 2 * value, 20 + Math.round((50 * i) / last)] as const)
         : ([10 + Math.round((100 * i) / last), 15 + value] as const);
     });
-    return { side: side as Slope["side"], line };
+    return { side: side, line };
   });
 
 describe("a slope through a box", () => {
