@@ -9,7 +9,6 @@ import { Parts } from "./parts.js";
 import { ratioOf } from "./ratio.js";
 import { placeOf } from "./report.js";
 import type { WallDraft, WallDrafts } from "./wall-draft.js";
-import { wallWithOpening } from "./wall-draft.js";
 
 /** How a wall is laid; null when the plan doesn't say, or not enough of it can be understood. */
 export function resolveLay(
@@ -135,8 +134,8 @@ class LayReader {
     const { scope, name: wall } = this.draft;
     const declared = this.openings.names.find(name.text);
     if (declared) return declared.value;
-    const elsewhere = wallWithOpening(name.text, this.all);
-    if (elsewhere !== null) {
+    const elsewhere = this.all.wallOfOpening.get(name.text);
+    if (elsewhere !== undefined) {
       const other = this.all.names.find(elsewhere)!;
       const message = `found \`${name.text}\`, which is in the wall \`${elsewhere}\`, wanted an opening of this wall`;
       const related = [placeOf(other.origin, `the wall \`${elsewhere}\``)];

@@ -1,7 +1,7 @@
 import type { Nm } from "../../measure/index.js";
 import { formatLength, NM_PER } from "../../measure/index.js";
 import type { Origin, Wall } from "../../model/index.js";
-import type { OpeningStatement, WallPart, WallStatement } from "../syntax.js";
+import type { WallPart, WallStatement } from "../syntax.js";
 import { lengthOf } from "./lengths.js";
 import { Names } from "./names.js";
 import { Parts } from "./parts.js";
@@ -25,6 +25,8 @@ export interface WallDrafts {
   readonly drafts: readonly WallDraft[];
   /** Every name; null for a wall that can't be drawn. */
   readonly names: Names<WallDraft>;
+  /** The first wall that has an opening of this name. */
+  readonly wallOfOpening: ReadonlyMap<string, string>;
 }
 
 /** Names and measures the walls. One without a size is left out, but its name is known. */
@@ -39,7 +41,7 @@ export function draftWalls(statements: readonly WallStatement[], scope: Scope): 
     const isFirst = names.declare(name, { value: draft, origin }, scope.report);
     if (draft && isFirst) drafts.push(draft);
   }
-  return { drafts, names };
+  return { drafts, names, wallOfOpening: indexOpenings(drafts) };
 }
 
 function draftWall(
@@ -71,9 +73,12 @@ function wallLength(
   return null;
 }
 
-/** The other wall that has an opening of this name, for messages. */
-export function wallWithOpening(name: string, { drafts }: WallDrafts): string | null {
-  const isIt = (part: WallPart): part is OpeningStatement =>
-    part.kind === "opening" && part.name?.text === name;
-  return drafts.find(({ statement }) => statement.body.some(isIt))?.name ?? null;
+function indexOpenings(drafts: readonly WallDraft[]): Map<string, string> {
+  const walls = new Map<string, string>();
+  for (const { name, parts } of drafts) {
+    for (const { name: opening } of parts.all("opening")) {
+      if (opening && !walls.has(opening.text)) walls.set(opening.text, name);
+    }
+  }
+  return walls;
 }
