@@ -12,3 +12,4 @@ export { didYouMean, nearest } from "./nearest.js";
 export { parse } from "./parse.js";
 export { resolve } from "./resolve.js";
 export { usedPath } from "./used-path.js";
+export { tidy } from "./tidy.js";

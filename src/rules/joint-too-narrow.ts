@@ -1,5 +1,5 @@
 import type { Rule } from "./rule.js";
-import { JOINT, lengthLimit } from "./trade.js";
+import { JOINT, leastJoint, lengthLimit } from "./trade.js";
 import { length, lengthOff } from "./words.js";
 
 /** A joint that the lot's variation in size would eat up, or that is too narrow to fill. */
@@ -13,7 +13,7 @@ export const jointTooNarrow: Rule = {
     wall.lays.flatMap(({ lay, joint }) => {
       const least = lengthLimit(plan.plan.limits, "joint", JOINT.least);
       const varied = JOINT.perVariation * (lay.tile.variation ?? 0);
-      const wanted = Math.max(least, varied);
+      const wanted = leastJoint(plan.plan.limits, lay.tile.variation);
       if (joint >= wanted) return [];
       const why =
         varied > least

@@ -1,6 +1,6 @@
 import { movementPlaces } from "./movement-places.js";
 import type { Rule } from "./rule.js";
-import { lengthLimit, MOVEMENT_WHERE, MOVEMENT_WIDTH } from "./trade.js";
+import { leastMovement, MOVEMENT_WHERE } from "./trade.js";
 import { length } from "./words.js";
 
 /** No soft joint where the tile meets another plane or another material. */
@@ -12,7 +12,7 @@ export const movementMissing: Rule = {
   limit: null,
   check: ({ wall }, plan) => {
     if (!wall.lay) return [];
-    const wanted = lengthLimit(plan.plan.limits, "movement", MOVEMENT_WIDTH.least);
+    const wanted = leastMovement(plan.plan.limits);
     return movementPlaces(wall)
       .filter((place) => place.soft === null)
       .map(({ origin, blocks, name, hard }) => ({

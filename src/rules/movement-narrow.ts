@@ -1,6 +1,6 @@
 import { movementPlaces } from "./movement-places.js";
 import type { Rule } from "./rule.js";
-import { lengthLimit, MOVEMENT_WIDTH } from "./trade.js";
+import { leastMovement, MOVEMENT_WIDTH } from "./trade.js";
 import { length, lengthOff } from "./words.js";
 
 /**
@@ -17,7 +17,7 @@ export const movementNarrow: Rule = {
   check: ({ wall }, plan) => {
     if (!wall.lay) return [];
     const { limits } = plan.plan;
-    const least = lengthLimit(limits, "movement", MOVEMENT_WIDTH.least);
+    const least = leastMovement(limits);
     return movementPlaces(wall).flatMap(({ origin, blocks, name, narrowToo, soft }) => {
       if (soft === null || soft >= least) return [];
       const usual = narrowToo && !limits.movement && soft >= MOVEMENT_WIDTH.leastBeside;

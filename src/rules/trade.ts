@@ -84,6 +84,16 @@ export function ratioLimit(limits: Limits, name: LimitName, byDefault: Ratio): R
   return stated?.kind === "ratio" ? stated : byDefault;
 }
 
+/** The narrowest joint that this tile may have: the limit, and three times its lot's variation. */
+export function leastJoint(limits: Limits, variation: Nm | null): Nm {
+  return Math.max(lengthLimit(limits, "joint", JOINT.least), JOINT.perVariation * (variation ?? 0));
+}
+
+/** The narrowest soft joint. */
+export function leastMovement(limits: Limits): Nm {
+  return lengthLimit(limits, "movement", MOVEMENT_WIDTH.least);
+}
+
 /** How far a bond sets adjacent courses apart, the shorter way round: 2/3 to the right is 1/3 to the left. */
 export function smallerOffset({ p, q }: Ratio): Ratio {
   return { p: Math.min(p % q, q - (p % q)), q };

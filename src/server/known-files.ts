@@ -66,6 +66,12 @@ export class KnownFiles implements Workspace {
     else this.#found?.delete(file);
   }
 
+  /** Has every file read again, for a client that doesn't tell when one changes. */
+  forgetAll(): void {
+    this.#texts.clear();
+    this.#found = null;
+  }
+
   get hasWanted(): boolean {
     return this.#wanted.size > 0;
   }

@@ -13,6 +13,8 @@ interface OpenText {
 /** What is told of open documents. */
 export interface DocumentEvents {
   readonly changed: (document: PlanDocument) => void;
+  readonly opened: () => void;
+  readonly saved: () => void;
   readonly closed: (document: PlanDocument) => void;
 }
 
@@ -25,6 +27,8 @@ export class OpenDocuments {
   });
 
   constructor(connection: Connection, events: DocumentEvents) {
+    this.#texts.onDidOpen(events.opened);
+    this.#texts.onDidSave(events.saved);
     this.#texts.onDidChangeContent(({ document }) => events.changed(document.plan));
     this.#texts.onDidClose(({ document }) => events.closed(document.plan));
     this.#texts.listen(connection);

@@ -36,6 +36,17 @@ export class PlanDesk {
     return document;
   }
 
+  /** The newest version of a document, whether the files that it uses are read or not. */
+  newest(uri: string): PlanDocument | undefined {
+    return this.documents().newest(uri);
+  }
+
+  /** Reads all plans of the workspace. Throws ContentModified as `ready` does. */
+  async readAll(document: PlanDocument): Promise<void> {
+    await this.files.readAll();
+    if (this.newest(document.uri) !== document) throw contentModified();
+  }
+
   /** The open documents that use a file, directly or through others. */
   usersOf(file: string): PlanDocument[] {
     return this.documents()

@@ -8,6 +8,7 @@ import {
 } from "vscode-languageserver";
 import { clientFiles } from "./client-files.js";
 import type { FileSystem } from "./file-system.js";
+import { answerFeatures, FEATURES } from "./features.js";
 import { OpenDocuments } from "./open-documents.js";
 import { PlanDesk } from "./plan-desk.js";
 import * as protocol from "./protocol.js";
@@ -34,7 +35,8 @@ export function startServer(
     desk.files.setFolders(foldersOf(params));
     return {
       capabilities: {
-        textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
+        ...FEATURES,
+        textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental, save: true },
         workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
       },
       serverInfo: { name: "gaugelath" },
@@ -87,7 +89,18 @@ export function startServer(
     },
   );
 
+  answerFeatures(connection, desk, settings);
+
+  /** Where files aren't watched, a save or an opened document is the time to look at them again. */
+  const lookAgain = (): void => {
+    if (client.workspace?.didChangeWatchedFiles) return;
+    desk.files.forgetAll();
+    publisher.scheduleAll();
+  };
+
   const documents = new OpenDocuments(connection, {
+    opened: lookAgain,
+    saved: lookAgain,
     changed: (document) => {
       desk.files.open(document);
       publisher.changed(document);

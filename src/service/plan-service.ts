@@ -1,12 +1,28 @@
 import type { Unit } from "../measure/index.js";
+import type { Position, SourceRange } from "../model/index.js";
 import { buildPicture } from "./build-picture.js";
+import { type Completion, completionsAt } from "./completion.js";
 import { diagnosticsOf, type PlanDiagnostic } from "./diagnostics.js";
 import type { PlanDocument } from "./document.js";
 import { DocumentStates } from "./document-state.js";
+import type { TextEdit } from "./edits.js";
 import { Figures } from "./figures.js";
+import { NameIndex } from "./file-names.js";
+import { type FilePlace, findDefinition } from "./find-definition.js";
+import { findThing, referencePlaces } from "./find-references.js";
+import type { Fix } from "./fixes/fix.js";
+import { fixesAt } from "./fixes/fixes-at.js";
+import { type Fold, foldsOf } from "./folding.js";
+import { formatEdits } from "./format.js";
+import { type Hint, hintsOf } from "./hints.js";
+import { type Hover, hoverAt } from "./hover.js";
+import { type NameToken, nameTokens } from "./name-tokens.js";
+import { type OutlineItem, outlineOf } from "./outline.js";
 import type { Picture, SpotQuestion, SpotReading } from "./picture.js";
 import { readSpot } from "./read-spot.js";
-import type { Workspace } from "./workspace.js";
+import { findRenamable, type Renamable, rename, type Renaming } from "./rename.js";
+import { selectionsAt } from "./selections.js";
+import type { Turns, Workspace } from "./workspace.js";
 
 /** Which units figures are told in: the plan's own, or one for all plans. */
 export type FigureUnits = "plan" | Unit;
@@ -20,7 +36,41 @@ export interface PlanService {
   readonly prepare: (document: PlanDocument) => void;
   /** The files that a document used when it was last solved, directly or through others, there or not. */
   readonly usedFiles: (document: PlanDocument) => readonly string[];
+
   readonly diagnostics: (document: PlanDocument) => PlanDiagnostic[];
+  /** The mends of what is wrong in a stretch, and what may be written down there. */
+  readonly fixes: (document: PlanDocument, range: SourceRange) => Fix[];
+  readonly hover: (document: PlanDocument, at: Position, units: FigureUnits) => Hover | null;
+  readonly completions: (document: PlanDocument, at: Position) => Completion[];
+  /** What was left to the solver, in a stretch or in all of the text. */
+  readonly hints: (document: PlanDocument, within?: SourceRange) => Hint[];
+  /** The names of a text and what they are, in a stretch or in all of it. */
+  readonly tokens: (document: PlanDocument, within?: SourceRange) => NameToken[];
+
+  readonly outline: (document: PlanDocument) => OutlineItem[];
+  readonly folds: (document: PlanDocument) => Fold[];
+  /** The stretches round a place, smallest first. */
+  readonly selections: (document: PlanDocument, at: Position) => SourceRange[];
+  /** What tidies the text; nothing where it is tidy. */
+  readonly format: (document: PlanDocument) => TextEdit[];
+
+  readonly definition: (document: PlanDocument, at: Position) => FilePlace | null;
+  /** In all files of the workspace; null where nothing has a name, or when it was called off. */
+  readonly references: (
+    document: PlanDocument,
+    at: Position,
+    withDeclaration: boolean,
+    turns: Turns,
+  ) => Promise<FilePlace[] | null>;
+  /** The name that a rename would change; null where none stands. */
+  readonly renamable: (document: PlanDocument, at: Position) => Renamable | null;
+  readonly rename: (
+    document: PlanDocument,
+    at: Position,
+    newName: string,
+    turns: Turns,
+  ) => Promise<Renaming>;
+
   /** What a preview shows. */
   readonly picture: (document: PlanDocument) => Picture;
   /** What stands at a spot of the picture; null when nothing does, or the version is another. */
@@ -34,14 +84,31 @@ export interface PlanService {
 /** The service over the files that a host knows. */
 export function createService(workspace: Workspace): PlanService {
   const states = new DocumentStates(workspace);
+  const index = new NameIndex(workspace);
+  const of = (document: PlanDocument) => states.of(document);
   const figures = (document: PlanDocument, units: FigureUnits): Figures =>
-    new Figures(units === "plan" ? states.of(document).outcome.plan.units : units);
+    new Figures(units === "plan" ? of(document).outcome.plan.units : units);
   return {
-    prepare: (document) => void states.of(document).outcome,
-    usedFiles: (document) => states.of(document).usedFiles,
-    diagnostics: (document) => diagnosticsOf(states.of(document)),
-    picture: (document) => buildPicture(states.of(document)),
-    spot: (document, question, units) =>
-      readSpot(states.of(document), question, figures(document, units)),
+    prepare: (document) => void of(document).outcome,
+    usedFiles: (document) => of(document).usedFiles,
+    diagnostics: (document) => diagnosticsOf(of(document)),
+    fixes: (document, range) => fixesAt(of(document), range),
+    hover: (document, at, units) => hoverAt(of(document), at, figures(document, units)),
+    completions: (document, at) => completionsAt(of(document), at),
+    hints: (document, within) => hintsOf(of(document), within),
+    tokens: (document, within) => nameTokens(of(document), index, within),
+    outline: (document) => outlineOf(of(document)),
+    folds: (document) => foldsOf(of(document)),
+    selections: (document, at) => selectionsAt(of(document), at),
+    format: (document) => formatEdits(of(document)),
+    definition: (document, at) => findDefinition(of(document), index, at),
+    references: async (document, at, withDeclaration, turns) => {
+      const thing = await findThing(of(document), index, at, turns);
+      return thing && referencePlaces(thing, withDeclaration);
+    },
+    renamable: (document, at) => findRenamable(of(document), index, at),
+    rename: (document, at, newName, turns) => rename(of(document), index, at, newName, turns),
+    picture: (document) => buildPicture(of(document)),
+    spot: (document, question, units) => readSpot(of(document), question, figures(document, units)),
   };
 }

@@ -2,6 +2,7 @@ export type { Box } from "./box.js";
 export type { Chain } from "./chain.js";
 export type { Extent } from "./extent.js";
 export type { Judge } from "./judge.js";
+export type { CleanStart } from "./choose/index.js";
 export type { Cut, PieceTable, Visible } from "./piece-table.js";
 export type { Ring, Shape } from "./shape.js";
 export type {
@@ -37,6 +38,6 @@ export {
 export { layPieces } from "./pieces.js";
 export { buildOf, frameInner, frameOuter, openingBox, regionOf } from "./region.js";
 export { boundsOf, doubleArea, doubleShapeArea, ringOf } from "./shape.js";
-export { MEASURES } from "./choose/index.js";
+export { MEASURES, nearestClean } from "./choose/index.js";
 export { MOST_PIECES, solve } from "./solve.js";
 export { acrossOrigin, doubledCentre, upOrigin } from "./start.js";

@@ -129,7 +129,7 @@ export class TestClient {
       await new Promise<void>((tell) => this.#waiting.push({ wanted, tell }));
       this.#waiting = this.#waiting.filter((each) => each.wanted !== wanted);
     }
-    return this.published.findLast(wanted)!;
+    return this.published.filter(wanted).at(-1)!;
   }
 
   request<Result>(method: string, params: unknown): Promise<Result> {

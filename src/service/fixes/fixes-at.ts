@@ -1,0 +1,60 @@
+import type { SourceRange } from "../../model/index.js";
+import type { DocumentState } from "../document-state.js";
+import { allowFinding } from "./allow-finding.js";
+import { answerCorner } from "./answer-corner.js";
+import { closeBlock } from "./close-block.js";
+import { didYouMean } from "./did-you-mean.js";
+import { dropAllow } from "./drop-allow.js";
+import type { Fix, Fixer } from "./fix.js";
+import { missingStatement } from "./missing-statement.js";
+import { moveStart } from "./move-start.js";
+import { plainCharacter } from "./plain-character.js";
+import { softJoint } from "./soft-joint.js";
+import { widenJoint } from "./widen-joint.js";
+import { writeStart } from "./write-start.js";
+
+/** In the order in which they are offered. A new one is a file and a line here. */
+const FIXERS: readonly Fixer[] = [
+  didYouMean,
+  plainCharacter,
+  closeBlock,
+  missingStatement,
+  answerCorner,
+  widenJoint,
+  softJoint,
+  moveStart,
+  dropAllow,
+  allowFinding,
+];
+
+/** At one place no more diagnostics than this are mended. */
+const MOST_MENDED = 50;
+
+/** The mends of what is wrong in a stretch of a document. */
+export function fixesAt(state: DocumentState, range: SourceRange): Fix[] {
+  const { file } = state.document;
+  const here = state.outcome.diagnostics
+    .filter((diagnostic) => diagnostic.file === file && touches(diagnostic.range, range))
+    .slice(0, MOST_MENDED);
+  const mends = FIXERS.flatMap((fixer) => here.flatMap((diagnostic) => fixer(state, diagnostic)));
+  return withoutTwins([...mends, ...writeStart(state, range)]);
+}
+
+/** Several findings of one rule in one block have one mend between them. */
+function withoutTwins(fixes: readonly Fix[]): Fix[] {
+  const seen = new Set<string>();
+  return fixes.filter(({ title, edits }) => {
+    const key = JSON.stringify([title, edits]);
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
+
+function touches(a: SourceRange, b: SourceRange): boolean {
+  return !isBefore(a.end, b.start) && !isBefore(b.end, a.start);
+}
+
+function isBefore(a: SourceRange["start"], b: SourceRange["start"]): boolean {
+  return a.line < b.line || (a.line === b.line && a.character < b.character);
+}

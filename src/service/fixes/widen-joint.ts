@@ -1,0 +1,26 @@
+import { exactLength, formatLength } from "../../measure/index.js";
+import { leastJoint } from "../../rules/index.js";
+import type { Fixer } from "./fix.js";
+import { statementAtHead } from "./statement-at-head.js";
+
+/** Widens a joint to the least that its tile may have. */
+export const widenJoint: Fixer = (state, diagnostic) => {
+  if (diagnostic.code !== "joint/too-narrow") return [];
+  const { plan } = state.outcome;
+  const lay = plan.walls.find(({ name }) => name === diagnostic.wall)?.lay;
+  const statement = statementAtHead(state, diagnostic.range);
+  if (!lay || statement?.kind !== "joint") return [];
+  const least = leastJoint(plan.limits, lay.tile.variation);
+  const text = exactLength(least, plan.units);
+  // A range that ends above the least keeps its end.
+  const { min, max } = statement;
+  const replaced = max && lay.joint.max > least ? min : { start: min.start, end: (max ?? min).end };
+  return [
+    {
+      title: `Widen the joint to ${formatLength(least, plan.units)}`,
+      mends: diagnostic,
+      preferred: true,
+      edits: [{ range: state.tree.lines.range(replaced), text }],
+    },
+  ];
+};

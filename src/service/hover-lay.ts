@@ -1,0 +1,48 @@
+import { acrossWords, choiceText, upWords } from "../sheets/index.js";
+import { moduleAcross, moduleUp, type SolvedLay, visibleBounds } from "../solver/index.js";
+import type { Figures } from "./figures.js";
+import { columns, heading, lines, paragraphs, plain } from "./markdown.js";
+
+/** Of a bond with more phases than this, the end cuts of the first ones are told. */
+const MOST_PHASES = 4;
+
+/** A lay in figures: its tile and module, how it starts, its end cuts, and why it was chosen so. */
+export function hoverLay(solved: SolvedLay, figures: Figures): string {
+  const { lay, lattice, choice } = solved;
+  const { tile } = lay;
+  const { unit } = figures;
+  const chosen = (part: "across" | "up" | "joint"): string =>
+    choice?.left.includes(part) ? " (chosen)" : "";
+  return paragraphs([
+    heading("lay", tile.name, tile.title),
+    lines([
+      `face ${figures.size(tile.face.across, tile.face.up)}, module ${figures.size(moduleAcross(lattice), moduleUp(lattice))}`,
+      `joint ${figures.length(solved.joint)}${chosen("joint")}`,
+      plain(acrossWords(solved.across, unit)) + chosen("across"),
+      plain(upWords(solved.up, unit)) + chosen("up"),
+      ...endCuts(solved, figures),
+    ]),
+    choice ? columns([...choiceText(choice, unit)].map(outdented).join("")) : null,
+    choice ? "The lamp writes what was chosen down, so that it stays." : null,
+  ]);
+}
+
+function outdented(line: string): string {
+  return line.replace(/^ {2}/, "");
+}
+
+/** What is seen of the first and last piece, for each phase of the bond. */
+function endCuts({ pieces, lattice }: SolvedLay, figures: Figures): string[] {
+  const courses = pieces.courseStart.length - 1;
+  const phases = Math.min(lattice.q, MOST_PHASES, courses);
+  return Array.from({ length: phases }, (_, row) => {
+    const ends = [pieces.courseStart[row]!, pieces.courseStart[row + 1]! - 1].map((i) => {
+      const seen = visibleBounds(pieces, i);
+      const width = seen ? seen.right - seen.left : 0;
+      const whole = width === lattice.face.across;
+      return seen ? `${figures.length(width)}${whole ? " (whole)" : ""}` : "hidden";
+    });
+    const which = lattice.q === 1 ? "end cuts" : `ends of course ${row + 1}`;
+    return `${which}: left ${ends[0]!}, right ${ends[1]!}`;
+  });
+}

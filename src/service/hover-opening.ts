@@ -1,0 +1,111 @@
+import type { Nm } from "../measure/index.js";
+import type { Hole, Opening, Side } from "../model/index.js";
+import {
+  type Box,
+  frameOuter,
+  pieceBounds,
+  type SolvedLay,
+  type SolvedWall,
+  visibleExtent,
+} from "../solver/index.js";
+import type { Figures } from "./figures.js";
+import { heading, lines, paragraphs, plain } from "./markdown.js";
+
+/** An opening in figures: where it is, its frame, and what stands under, over and beside it. */
+export function hoverOpening(wall: SolvedWall, opening: Opening, figures: Figures): string {
+  const { at, size, movement, frame, kind, name } = opening;
+  const outer = frameOuter(opening);
+  const joint =
+    movement === null ? "no movement joint" : `movement joint ${figures.length(movement)}`;
+  return paragraphs([
+    heading(kind, name),
+    lines([
+      `${figures.size(size.across, size.up)}, ${joint}`,
+      `across ${figures.reach(at.x, at.x + size.across)}, up ${figures.reach(at.y, at.y + size.up)}`,
+      frame && outer
+        ? `frame ${plain(frame.trim.name)}, ${frame.join}: outside ${figures.size(outer.right - outer.left, outer.top - outer.bottom)}`
+        : null,
+    ]),
+    lines(besideLines(wall, opening, figures)),
+  ]);
+}
+
+/** What words call the strip of tile at each side of an opening, and which way it is measured. */
+const STRIPS: readonly (readonly [Side, string, "width" | "height"])[] = [
+  ["bottom", "under it", "height"],
+  ["top", "over it", "height"],
+  ["left", "left of it", "width"],
+  ["right", "right of it", "width"],
+];
+
+function besideLines(wall: SolvedWall, opening: Opening, figures: Figures): string[] {
+  const box = wall.region.takeaways.find((takeaway) => takeaway.opening === opening)?.box;
+  const [lay] = wall.lays;
+  if (!box || !lay) return [];
+  return STRIPS.flatMap(([side, words, measure]) => {
+    const strip = stripAt(wall, lay, box, side, measure);
+    return strip ? [`${words}: ${stripWords(strip, lay, measure, figures)}`] : [];
+  });
+}
+
+interface Strip {
+  readonly least: Nm;
+  readonly most: Nm;
+}
+
+/** The sizes of the pieces that end at a side of the opening; null where none does. */
+function stripAt(
+  { region }: SolvedWall,
+  { pieces }: SolvedLay,
+  box: Box,
+  side: Side,
+  measure: "width" | "height",
+): Strip | null {
+  let [least, most] = [Infinity, 0];
+  for (let i = 0; i < pieces.count; i++) {
+    const piece = pieceBounds(pieces, i);
+    // An L or U reaches past the corner: its leg is told by the rules.
+    if (!endsAt(piece, box, side) || pieces.shapes.has(i)) continue;
+    const seen = visibleExtent(region, piece);
+    if (!seen) continue;
+    least = Math.min(least, seen[measure]);
+    most = Math.max(most, seen[measure]);
+  }
+  return most === 0 ? null : { least, most };
+}
+
+function endsAt(piece: Box, box: Box, side: Side): boolean {
+  const beside = piece.bottom < box.top && box.bottom < piece.top;
+  const level = piece.left < box.right && box.left < piece.right;
+  switch (side) {
+    case "bottom":
+      return level && piece.top === box.bottom;
+    case "top":
+      return level && piece.bottom === box.top;
+    case "left":
+      return beside && piece.right === box.left;
+    case "right":
+      return beside && piece.left === box.right;
+  }
+}
+
+function stripWords(
+  { least, most }: Strip,
+  { lattice }: SolvedLay,
+  measure: "width" | "height",
+  figures: Figures,
+): string {
+  const whole = measure === "width" ? lattice.face.across : lattice.face.up;
+  const what = measure === "width" ? "wide" : "high";
+  if (least === whole) return measure === "height" ? "a whole course" : "whole tiles";
+  if (least === most) return `pieces ${figures.length(least)} ${what}`;
+  return `pieces ${figures.reach(least, most)} ${what}`;
+}
+
+/** A hole in figures, and the pieces that it is cut in. */
+export function hoverHole(hole: Hole, figures: Figures): string {
+  return paragraphs([
+    heading("hole", hole.name),
+    `${figures.length(hole.across)} across, centre ${figures.length(hole.at.x)} from the left and ${figures.length(hole.at.y)} up`,
+  ]);
+}

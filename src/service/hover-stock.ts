@@ -1,0 +1,61 @@
+import type { Tile, Trim } from "../model/index.js";
+import { boundsOf, type SolvedPlan, type TrimRun } from "../solver/index.js";
+import { counted, type Figures } from "./figures.js";
+import { heading, lines, paragraphs, plain } from "./markdown.js";
+
+/** A tile in figures, and how many pieces of it each wall takes. */
+export function hoverTile(tile: Tile, { walls }: SolvedPlan, figures: Figures): string {
+  const { face, thickness, variation, edges, box } = tile;
+  const laid = walls.flatMap((solved) =>
+    solved.lays
+      .filter(({ lay }) => lay.tile === tile)
+      .map(({ pieces }) => `${plain(solved.wall.name)}: ${counted(pieces.count, "piece")}`),
+  );
+  return paragraphs([
+    heading("tile", tile.name, tile.title),
+    lines([
+      `face ${figures.size(face.across, face.up)}, ${figures.length(thickness)} thick`,
+      variation === null ? null : `varies by ${figures.length(variation)}`,
+      edges === null ? null : `${edges} edges`,
+      box === null ? null : `${counted(box, "piece")} in a box`,
+      ...laid,
+    ]),
+  ]);
+}
+
+/** A trim in figures, and its runs. */
+export function hoverTrim(trim: Trim, { walls }: SolvedPlan, figures: Figures): string {
+  const { face, thickness } = trim;
+  const runs = walls.flatMap(({ trims, wall }) =>
+    trims
+      .filter((run) => trimOf(run) === trim)
+      .map((run) => `${plain(wall.name)}, ${runWords(run, figures)}`),
+  );
+  return paragraphs([
+    heading("trim", trim.name, trim.title),
+    `${figures.length(face.along)} long, ${figures.length(face.across)} wide, ${figures.length(thickness)} thick`,
+    lines(runs),
+  ]);
+}
+
+function trimOf({ along }: TrimRun): Trim | null {
+  if ("opening" in along) return along.opening.frame?.trim ?? null;
+  return along.edge.meets.kind === "free" ? along.edge.meets.trim : null;
+}
+
+/** `bottom of sash: 5 pieces, 3 uncut, cut to 4 1/2 in`. */
+export function runWords({ along, side, pieces }: TrimRun, figures: Figures): string {
+  const what = "opening" in along ? `${side} of ${plain(along.opening.name)}` : side;
+  const level = side === "bottom" || side === "top";
+  const lengths = pieces
+    .filter(({ whole }) => !whole)
+    .map(({ shape }) => {
+      const box = boundsOf(shape.outline);
+      return figures.length(level ? box.right - box.left : box.top - box.bottom);
+    });
+  const cut = [...new Set(lengths)];
+  const uncut = pieces.length - lengths.length;
+  const parts = [counted(pieces.length, "piece"), ...(uncut > 0 ? [`${uncut} uncut`] : [])];
+  if (cut.length > 0) parts.push(`cut to ${cut.join(" and ")}`);
+  return `${what}: ${parts.join(", ")}`;
+}

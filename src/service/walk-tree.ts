@@ -1,0 +1,89 @@
+import type { Syntax } from "../language/index.js";
+
+/** A statement with the blocks that it stands in, outermost first. */
+export interface Placed {
+  readonly statement: Syntax.Statement;
+  readonly blocks: readonly Syntax.Statement[];
+}
+
+/** Every statement of a text in its order, blocks before what is in them. */
+export function* statementsOf(
+  body: readonly Syntax.Statement[],
+  blocks: readonly Syntax.Statement[] = [],
+): Generator<Placed> {
+  for (const statement of body) {
+    yield { statement, blocks };
+    if ("body" in statement) yield* statementsOf(statement.body, [...blocks, statement]);
+  }
+}
+
+/** The statements at an offset, outermost first: the blocks and the statement that hold it. */
+export function statementsAt(tree: Syntax.SyntaxTree, offset: number): Syntax.Statement[] {
+  const path: Syntax.Statement[] = [];
+  let body: readonly Syntax.Statement[] = tree.statements;
+  for (;;) {
+    const inside = body.find(({ start, end }) => start <= offset && offset <= end);
+    if (!inside) return path;
+    path.push(inside);
+    if (!("body" in inside)) return path;
+    body = inside.body;
+  }
+}
+
+/** The expressions that a statement holds. */
+export function expressionsOf(statement: Syntax.Statement): readonly Syntax.Expression[] {
+  switch (statement.kind) {
+    case "bed":
+    case "thickness":
+    case "variation":
+    case "box":
+    case "inset":
+    case "movement":
+      return [statement.length];
+    case "let":
+      return [statement.value];
+    case "face":
+    case "size":
+      return [statement.first, statement.second];
+    case "edge":
+      return statement.clauses.flatMap((clause) =>
+        clause.kind === "measured"
+          ? clause.readings.flatMap(({ at, off }) => [at, off])
+          : [clause.width],
+      );
+    case "at":
+      return statement.y ? [statement.x, statement.y] : [statement.x];
+    case "hole":
+      return [statement.x, statement.y, statement.across];
+    case "bond":
+      return statement.offset ? [statement.offset] : [];
+    case "joint":
+      return statement.max ? [statement.min, statement.max] : [statement.min];
+    case "across":
+      return statement.choice.kind === "centred-at" ? [statement.choice.x] : [];
+    case "up":
+      return statement.choice.kind === "joint" ? [statement.choice.y] : [];
+    case "limit":
+      return typeof statement.value === "string" ? [] : [statement.value];
+    default:
+      return [];
+  }
+}
+
+/** The literals and names that an expression is made of. */
+export function* leavesOf(
+  expression: Syntax.Expression,
+): Generator<Syntax.Literal | Syntax.NameUse> {
+  switch (expression.kind) {
+    case "literal":
+    case "name":
+      yield expression;
+      return;
+    case "negation":
+      yield* leavesOf(expression.operand);
+      return;
+    default:
+      yield* leavesOf(expression.first);
+      for (const { operand } of expression.rest) yield* leavesOf(operand);
+  }
+}
