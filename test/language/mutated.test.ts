@@ -2,7 +2,7 @@ import assert from "node:assert/strict";
 import type { Diagnostic, Plan, SourceRange } from "../../src/model/index.js";
 import { LONGEST } from "../../src/measure/index.js";
 import { mutate, seeded } from "./mutate.js";
-import { FILE, FULL, resolveText, STOCK } from "./telling.js";
+import { costOf, FILE, FULL, resolveText, STOCK } from "./telling.js";
 
 const MUTATIONS = 2000;
 const SEED = 20_260_101;
@@ -61,11 +61,11 @@ describe("two thousand mutated plans", () => {
 
   it("are read without a crash, each in under a second, and told inside their texts", () => {
     for (const { text, stock } of plans) {
-      const started = performance.now();
-      const { plan, diagnostics } = resolveText(text, { [STOCK_FILE]: stock });
-      const took = performance.now() - started;
       try {
-        assert.ok(took < 1000, `${took} ms`);
+        let outcome = resolveText("");
+        const cost = costOf(() => (outcome = resolveText(text, { [STOCK_FILE]: stock })));
+        const { plan, diagnostics } = outcome;
+        assert.ok(cost < 1000, `${cost} ms`);
         for (const diagnostic of diagnostics) {
           assertPlaces(diagnostic, { [FILE]: text, [STOCK_FILE]: stock });
         }

@@ -1,5 +1,6 @@
 import assert from "node:assert/strict";
 import { didYouMean, nearest } from "../../src/language/index.js";
+import { costOf } from "./telling.js";
 
 describe("the nearest name", () => {
   const names = ["field", "sill", "head", "plumbing", "x"];
@@ -35,9 +36,10 @@ describe("the nearest name", () => {
 
   it("takes little time over many and long names", () => {
     const many = Array.from({ length: 100_000 }, (_, i) => `name-${"x".repeat(30)}${i}`);
-    const started = performance.now();
-    nearest("n".repeat(30), many);
-    nearest("n".repeat(100_000), [`${"n".repeat(99_999)}m`]);
-    assert.ok(performance.now() - started < 500);
+    const cost = costOf(() => {
+      nearest("n".repeat(30), many);
+      nearest("n".repeat(100_000), [`${"n".repeat(99_999)}m`]);
+    });
+    assert.ok(cost < 500);
   });
 });
