@@ -1,7 +1,14 @@
 import type { PictureBox, Place, Points, Scene, WallScene } from "../drawing/index.js";
 import type { Picture, PictureFinding, SpotQuestion, SpotReading } from "../service/index.js";
 import { findSpot, type Spot } from "./find-spot.js";
-import { indexPieces, pieceAt, pieceRings, placeInside, type PieceIndex } from "./piece-index.js";
+import {
+  indexPieces,
+  isInside,
+  pieceAt,
+  pieceRings,
+  placeInside,
+  type PieceIndex,
+} from "./piece-index.js";
 import { walk, type Step } from "./piece-walk.js";
 import { SpotAsker } from "./spot-asker.js";
 import { boundsOf } from "./view.js";
@@ -73,6 +80,7 @@ export class Pointing {
     if (this.#walk) return;
     const spot = place && this.#spotAt(place);
     if (!spot) this.#leave();
+    else if (this.#picture!.simplified && spot.piece !== null) this.#pointInRun(spot, spot.wall!);
     else if (spot.badge !== null) this.#pointAtBadge(spot, spot.badge);
     else if (spot.key !== this.#subject?.key) this.#turnTo(spot, spot.wall!, "hover");
   }
@@ -146,6 +154,14 @@ export class Pointing {
     if (spot.rings.length > 0) this.ends.mark(by, wall.at, spot.rings);
     const { uri, version } = this.#picture!;
     this.#asker.ask(this.#subject, { uri, version, wall: wall.name, ...spot.at });
+  }
+
+  /** In a simplified picture whole tiles are drawn as runs: each place of one is asked for its piece. */
+  #pointInRun(spot: Spot, wall: WallScene): void {
+    const known = this.#subject?.wall === wall ? this.#reading?.outline : undefined;
+    if (known && isInside([known], spot.at.x, spot.at.y)) return;
+    const key = `${spot.key} ${spot.at.x} ${spot.at.y}`;
+    this.#turnTo({ key, at: spot.at, rings: [] }, wall, "hover");
   }
 
   #told(subject: Subject, reading: SpotReading | null): void {

@@ -56,6 +56,8 @@ export class Preview {
   #uri: string | null = null;
   #pinned = false;
   #shown: Shown = NOTHING;
+  /** What was shown when the page was last changed. */
+  #painted: Shown = NOTHING;
   #onStage: Picture | null = null;
   #wall: string | null = null;
   #cursor: Cursor | null = null;
@@ -172,14 +174,24 @@ export class Preview {
     this.#show(NOTHING);
   }
 
-  /** Shown with the next frame: of several pictures that came since the last one, the newest alone. */
+  /**
+   * Drawn at once, so that it makes the next frame. Of pictures that come faster than frames, the
+   * newest alone is drawn.
+   */
   #show(shown: Shown): void {
     this.#shown = shown;
-    if (this.#frame === 0) this.#frame = requestAnimationFrame(() => this.#paint());
+    if (this.#frame !== 0) return;
+    this.#paint();
+    this.#frame = requestAnimationFrame(() => {
+      this.#frame = 0;
+      if (this.#shown !== this.#painted) this.#paint();
+      // By then the frame is on the screen.
+      setTimeout(() => this.#afterFrame());
+    });
   }
 
   #paint(): void {
-    this.#frame = 0;
+    this.#painted = this.#shown;
     const { latest, drawn } = this.#shown;
     if (drawn && drawn !== this.#onStage) this.#draw(drawn);
     const note = noteOf(this.#shown);
@@ -188,13 +200,15 @@ export class Preview {
     const titles = new Map(latest?.walls.map((wall) => [wall.name, wall.title]));
     this.#findings.show(latest?.findings ?? [], titles);
     this.#markCursor();
+  }
+
+  /** What can wait until the picture is seen. */
+  #afterFrame(): void {
+    const { latest } = this.#painted;
     if (!latest) return;
     const { uri, version } = latest;
-    // The frame is on the screen by then; what can wait until after it does.
-    setTimeout(() => {
-      if (this.#onStage) this.#strip.show(this.#onStage.scene, latest.walls, this.#wall);
-      this.#host.send({ type: "painted", uri, version });
-    });
+    this.#host.send({ type: "painted", uri, version });
+    if (this.#onStage) this.#strip.show(this.#onStage.scene, latest.walls, this.#wall);
   }
 
   #draw(picture: Picture): void {

@@ -3,6 +3,7 @@ import { SVG } from "@svgdotjs/svg.js";
 import { draw, type PictureBox, type Place, type Points, type Scene } from "../drawing/index.js";
 import { make, makeSvg } from "./elements.js";
 import { adoptStyles } from "./adopt-styles.js";
+import { patchElement } from "./patch-element.js";
 import { seenBox, type Size, type View } from "./view.js";
 
 /** What is marked over the drawing. */
@@ -42,15 +43,18 @@ export class Stage {
     return { width: this.element.clientWidth, height: this.element.clientHeight };
   }
 
-  /** Draws a scene in the place of the one before; apart from the page, and put into it whole. */
+  /** Draws a scene in the place of the one before: apart from the page, then what changed is put into it. */
   show(scene: Scene): void {
     const svg = SVG();
     draw(scene, svg);
     const { node } = svg;
     adoptStyles(node);
     node.classList.add("picture");
-    if (this.#drawn) this.#drawn.replaceWith(node);
-    else this.#sheet.before(node);
+    if (this.#drawn) {
+      patchElement(this.#drawn, node);
+      return;
+    }
+    this.#sheet.before(node);
     this.#drawn = node;
   }
 

@@ -141,6 +141,17 @@ describe("pointing at the picture", () => {
     assert.equal(pointing.walking, false);
   });
 
+  it("asks place by place in a simplified picture, but not twice about one piece", () => {
+    const { pointing, asked, marks, place, answer } = begin({ ...twoWalls(1), simplified: true });
+    pointing.pointAt(place(50, -30));
+    assert.equal(marks.size, 0, "a run of tiles is no piece");
+    answer({ ...READING, outline: [10, 0, 100, 0, 100, -70, 10, -70] });
+    pointing.pointAt(place(60, -31));
+    assert.equal(asked.length, 1);
+    pointing.pointAt(place(120, -31));
+    assert.equal(asked.length, 2);
+  });
+
   it("asks again about what is under a resting pointer when the picture changes", () => {
     const { pointing, asked, place, answer } = begin();
     pointing.pointAt(place(50, -30));

@@ -170,7 +170,7 @@ describe("the preview in a page", function () {
     await page.getByLabel("Dimensions").uncheck();
     await page.getByRole("button", { name: "Pin" }).click();
     const before = await seenBox(preview);
-    await page.waitForTimeout(250);
+    await page.waitForFunction(() => sessionStorage.getItem("state")?.includes('"pinned":true'));
     const past = preview.sent().length;
     await page.reload();
     await preview.waitFor("ready", past);

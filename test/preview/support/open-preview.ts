@@ -23,9 +23,14 @@ const POLICY = [
 let browser: Promise<Browser> | null = null;
 let script: Promise<string> | null = null;
 
-after(async () => {
+/** Ends the browser that all previews share. */
+export async function closeBrowser(): Promise<void> {
   await (await browser)?.close();
-});
+  browser = null;
+}
+
+// Once, after the last test of all files; the benchmark ends it by itself.
+if (typeof after === "function") after(closeBrowser);
 
 /** Leaves a suite out, counted as skipped, where there is no Chromium. */
 export function needsBrowser(suite: Mocha.Suite): void {
@@ -112,7 +117,10 @@ export async function openPreview(options: OpenOptions = {}): Promise<OpenPrevie
  */
 const ACT_AS_EDITOR = `
   window.acquireVsCodeApi = () => ({
-    postMessage: (message) => window.gaugelathSent(message),
+    postMessage: (message) => {
+      if (message.type === "painted") window.dispatchEvent(new Event("gaugelath-painted"));
+      window.gaugelathSent(message);
+    },
     getState: () => JSON.parse(sessionStorage.getItem("state") ?? "null"),
     setState: (state) => sessionStorage.setItem("state", JSON.stringify(state)),
   });`;
@@ -150,16 +158,26 @@ function pageText(theme: string): string {
 </html>`;
 }
 
-async function bundle(): Promise<string> {
+async function bundle(file = "src/preview/main.ts", globalName = "preview"): Promise<string> {
   const { outputFiles } = await build({
     absWorkingDir: root,
-    entryPoints: ["src/preview/main.ts"],
+    entryPoints: [file],
     bundle: true,
     minify: true,
     write: false,
     platform: "browser",
     format: "iife",
+    globalName,
     target: "chrome114",
   });
   return outputFiles[0]!.text;
+}
+
+/** A blank page with what a file of src/ exports as the global `subject`. */
+export async function openModule(file: string): Promise<Page> {
+  const context = await (await (browser ??= launchBrowser())).newContext();
+  const page = await context.newPage();
+  await page.setContent("<!doctype html><title>test</title><body></body>");
+  await page.addScriptTag({ content: await bundle(file, "subject") });
+  return page;
 }
