@@ -81,16 +81,21 @@ function cornerOf(upright: Chain, level: Chain): readonly [Nm, Nm] {
   return [x, y];
 }
 
+/** A straight side has one reading, which is no corner. */
+function isCorner(chain: Chain, value: Nm, from: Nm, to: Nm): boolean {
+  return chain.at.length > 1 && value > from && value < to;
+}
+
 function runAcross(chain: Chain, from: readonly [Nm, Nm], to: readonly [Nm, Nm]): Ring {
   const between = chain.at.flatMap((x, i) =>
-    x > from[0] && x < to[0] ? [x, chain.value[i]!] : [],
+    isCorner(chain, x, from[0], to[0]) ? [x, chain.value[i]!] : [],
   );
   return [...from, ...between, ...to];
 }
 
 function runUp(chain: Chain, from: readonly [Nm, Nm], to: readonly [Nm, Nm]): Ring {
   const between = chain.at.flatMap((y, i) =>
-    y > from[1] && y < to[1] ? [chain.value[i]!, y] : [],
+    isCorner(chain, y, from[1], to[1]) ? [chain.value[i]!, y] : [],
   );
   return [...from, ...between, ...to];
 }

@@ -1,4 +1,4 @@
-import type { AcrossStart, Centre, Edge, Side, UpStart, Wall } from "../../model/index.js";
+import type { AcrossStart, Centre, Edge, UpStart, Wall } from "../../model/index.js";
 import type { SolvedLay, SolvedWall } from "../../solver/index.js";
 import { plainText } from "../plain-text.js";
 import type { Setting } from "./setting.js";
@@ -101,5 +101,3 @@ export function wallSentence(solved: SolvedWall, setting: Setting): string {
 export function plural(count: number, noun: string): string {
   return `${count} ${noun}${count === 1 ? "" : "s"}`;
 }
-
-export const SIDES_IN_WORDS: readonly Side[] = ["left", "right", "top", "bottom"];
