@@ -34,6 +34,7 @@ function runMocha() {
     const clean = runTool(
       "mocha/bin/mocha.js",
       ...["--reporter", ".scripts/counting-reporter.cjs", "--reporter-option", option],
+      "test/**/*.test.ts",
     );
     const { passes, failures, pending } = JSON.parse(readFileSync(file, "utf8"));
     return { passed: passes, failed: Math.max(failures, clean ? 0 : 1), skipped: pending };
