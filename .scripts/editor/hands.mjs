@@ -48,7 +48,8 @@ async function readJson(request) {
 const PATIENCE = 15_000;
 
 function personActs(page, shots) {
-  const surface = (where) => (where === "preview" ? previewFrame(page()) : page());
+  const surface = (where) =>
+    where?.startsWith("preview") ? previewFrame(page(), where.split(":")[1]) : page();
   const locate = async ({ selector, where, nth = 0 }) =>
     (await surface(where)).locator(selector).nth(nth);
   return {
@@ -74,23 +75,25 @@ function personActs(page, shots) {
   };
 }
 
-/** The inner frame of the first preview that shows; webviews are built of two nested frames. */
-async function previewFrame(page) {
+/** The inner frame of a preview that shows (of the plan with a name); webviews are two nested frames. */
+async function previewFrame(page, plan) {
   const until = Date.now() + PATIENCE;
   while (Date.now() < until) {
-    for (const frame of page.frames()) if (await isShownPreview(frame)) return frame;
+    for (const frame of page.frames()) if (await isShownPreview(frame, plan)) return frame;
     await page.waitForTimeout(50);
   }
-  throw new Error("No preview shows");
+  throw new Error(plan ? `No preview of ${plan} shows` : "No preview shows");
 }
 
 /** Told of the document in the frame itself, where there is a page. */
 const SHOWS_PREVIEW = `
   document.documentElement.dataset.gaugelath === "preview" &&
   document.visibilityState === "visible" &&
-  innerWidth > 0`;
+  innerWidth > 0 &&
+  (document.querySelector(".stage")?.getAttribute("aria-label") ?? "")`;
 
-async function isShownPreview(frame) {
+async function isShownPreview(frame, plan) {
   // A frame may go away while it is asked.
-  return frame.evaluate(SHOWS_PREVIEW).catch(() => false);
+  const label = await frame.evaluate(SHOWS_PREVIEW).catch(() => false);
+  return typeof label === "string" && (plan === undefined || label === `Picture of ${plan}`);
 }

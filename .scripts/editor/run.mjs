@@ -16,14 +16,14 @@ import { SITTINGS } from "./sittings.mjs";
 const SITTING = 600_000;
 
 /** Runs the sittings whose names are given, or all; returns what passed, failed and was skipped. */
-export async function runEditorTests(names = []) {
+export async function runEditorTests(names = [], grep = null) {
   const sittings = SITTINGS.filter(({ name }) => names.length === 0 || names.includes(name));
   const { editor, reason } = await chooseEditor();
   const total = { passed: 0, failed: 0, skipped: 0 };
   if (editor) await bundleTests(sittings);
   for (const sitting of sittings) {
     const why = editor ? editor.cannot(sitting) : reason;
-    const counts = why ? skip(sitting, why) : await sit(editor, sitting);
+    const counts = why ? skip(sitting, why) : await sit(editor, sitting, grep);
     for (const key of Object.keys(total)) total[key] += counts[key];
   }
   return total;
@@ -35,14 +35,17 @@ function skip(sitting, why) {
   return { passed: 0, failed: 0, skipped: suites.length };
 }
 
-async function sit(editor, sitting) {
+async function sit(editor, sitting, grep) {
   console.log(`\n  In ${editor.name}: ${sitting.name}`);
   const folder = mkdtempSync(path.join(tmpdir(), "gaugelath-editor-"));
   const shots = path.join(ROOT, ".vscode-test", "shots", sitting.name);
+  rmSync(shots, { recursive: true, force: true });
   const hands = await startHands({ shots, told: (line) => console.log(line) });
   let window = null;
   try {
-    window = await editor.open(await prepare(sitting, folder, hands));
+    window = await editor.open(
+      await prepare(sitting, folder, { hands: hands.url, suites: sitting.name, grep }),
+    );
     hands.take(window.page);
     const late = timeout(
       SITTING,
@@ -59,31 +62,38 @@ async function sit(editor, sitting) {
   }
 }
 
-async function prepare(sitting, folder, hands) {
+async function prepare(sitting, folder, task) {
   const workspace = path.join(folder, "workspace");
   cpSync(path.join(ROOT, "test", "editor", "workspace"), workspace, { recursive: true });
   // How the tests find this run, in every kind of extension host.
-  const task = { hands: hands.url, suites: sitting.name };
   writeFileSync(path.join(workspace, ".gaugelath-test.json"), JSON.stringify(task));
   const extensions = path.join(folder, "extensions");
   mkdirSync(extensions);
-  const packed = sitting.packaged || sitting.web ? await packExtension() : null;
+  const made = sitting.packaged || sitting.web ? await pack() : null;
   return {
     folder,
     workspace,
     extensions,
-    extension: extensionOf(sitting, folder, packed),
-    install: sitting.packaged ? packed.file : null,
+    extension: extensionOf(sitting, folder, made),
+    install: sitting.packaged ? made.file : null,
     tests: testsOf(sitting),
     trusted: sitting.trusted,
     web: sitting.web,
   };
 }
 
+let packed = null;
+
+/** Packs the extension once for all sittings. */
+function pack() {
+  packed ??= packExtension();
+  return packed;
+}
+
 /** The folder of the extension that is under development in a sitting. */
-function extensionOf({ web, packaged }, folder, packed) {
+function extensionOf({ web, packaged }, folder, made) {
   // The checkout's manifest has its code be ES modules, which a browser's extension host can't take.
-  if (web) return packed.folder;
+  if (web) return made.folder;
   return packaged ? emptyExtension(folder) : ROOT;
 }
 
@@ -108,7 +118,11 @@ function timeout(ms, message) {
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const { passed, failed, skipped } = await runEditorTests(process.argv.slice(2));
+  // Names of sittings, and --grep=WORDS of the titles of tests.
+  const words = process.argv.slice(2);
+  const grep = words.find((word) => word.startsWith("--grep="))?.slice("--grep=".length);
+  const names = words.filter((word) => !word.startsWith("--"));
+  const { passed, failed, skipped } = await runEditorTests(names, grep);
   console.log(`${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ""}`);
   process.exitCode = failed > 0 ? 1 : 0;
 }

@@ -14,6 +14,8 @@ export const USER_SETTINGS = {
   "extensions.autoCheckUpdates": false,
   "update.mode": "none",
   "git.enabled": false,
+  // A window in a browser would save by itself.
+  "files.autoSave": "off",
   "editor.minimap.enabled": false,
   "window.commandCenter": false,
 };

@@ -1,7 +1,7 @@
 import { readTask } from "./task.js";
 
-/** Where a person acts: in the editor's window, or in the preview that shows. */
-export type Where = "window" | "preview";
+/** Where a person acts: in the editor's window, in a preview that shows, or in that of a plan's file. */
+export type Where = "window" | "preview" | `preview:${string}`;
 
 /** A thing that a person sees: by a CSS selector, the nth of them. */
 export interface Thing {
@@ -36,6 +36,9 @@ async function act<Answer>(act: string, rest: object): Promise<Answer> {
  * its thing to show, and throws when it doesn't.
  */
 export const hands = {
+  /** Waits until the keys go to a text. */
+  untilInText: () =>
+    act<null>("waitFor", { selector: ".part.editor .monaco-editor.focused", state: "attached" }),
   /** A key with its modifiers, such as `Control+Shift+P`. */
   press: (key: string) => act<null>("press", { key }),
   /** Types a text, with milliseconds between keys. */

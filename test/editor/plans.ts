@@ -1,4 +1,5 @@
 import * as vscode from "vscode";
+import { hands } from "./hands.js";
 import { workspaceFolder } from "./task.js";
 
 /** A file of the workspace. */
@@ -9,7 +10,20 @@ export function planUri(name: string): vscode.Uri {
 /** Opens a plan of the workspace in the first column. */
 export async function openPlan(name: string): Promise<vscode.TextEditor> {
   const document = await vscode.workspace.openTextDocument(planUri(name));
-  return vscode.window.showTextDocument(document, vscode.ViewColumn.One);
+  const editor = await vscode.window.showTextDocument(document, {
+    viewColumn: vscode.ViewColumn.One,
+    preview: false,
+  });
+  await hands.untilInText();
+  return editor;
+}
+
+/** Opens a plan that is not saved anywhere. */
+export async function openText(content: string): Promise<vscode.TextEditor> {
+  const document = await vscode.workspace.openTextDocument({ language: "tileplan", content });
+  const editor = await vscode.window.showTextDocument(document, vscode.ViewColumn.One);
+  await hands.untilInText();
+  return editor;
 }
 
 /** Puts a text in place of the first occurrence of another. */
@@ -38,15 +52,11 @@ export async function writePlan(name: string, text: string): Promise<vscode.Uri>
 
 /** Leaves no editor open, whatever was changed in it. */
 export async function closeAll(): Promise<void> {
-  for (const document of vscode.workspace.textDocuments) {
-    if (!document.isDirty || document.isUntitled) continue;
+  const changed = vscode.workspace.textDocuments.filter(
+    ({ isDirty, languageId }) => isDirty && languageId === "tileplan",
+  );
+  for (const document of changed) {
     await vscode.window.showTextDocument(document);
-    await vscode.commands.executeCommand("workbench.action.files.revert");
-  }
-  for (const editor of vscode.window.visibleTextEditors.filter(
-    (each) => each.document.isUntitled,
-  )) {
-    await vscode.window.showTextDocument(editor.document, editor.viewColumn);
     await vscode.commands.executeCommand("workbench.action.revertAndCloseActiveEditor");
   }
   await vscode.commands.executeCommand("workbench.action.closeAllEditors");

@@ -7,8 +7,9 @@ import { tell } from "./telling.js";
 
 /** Called by the editor in its extension host: runs the suites of the folder that the task names. */
 export async function run(): Promise<void> {
-  const { suites } = await readTask();
+  const { suites, grep } = await readTask();
   const mocha = new Mocha({ ui: "bdd", timeout: 30_000, reporter: "min" });
+  if (grep) mocha.fgrep(grep);
   const folder = path.join(__dirname, suites);
   for (const file of readdirSync(folder).sort()) {
     if (file.endsWith(".suite.js")) mocha.addFile(path.join(folder, file));

@@ -6,6 +6,8 @@ export interface Task {
   readonly hands: string;
   /** The folder of suites to run. */
   readonly suites: string;
+  /** Words of the titles of the tests to run; all when left out. */
+  readonly grep?: string | null;
 }
 
 /** The workspace's folder. */
