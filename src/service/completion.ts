@@ -94,9 +94,10 @@ class Completing {
           this.offer("unit", unit, keywordHelp(unit, "units") ?? ""),
         );
       case "code":
-        return RULES.filter(({ code }) => !code.startsWith("allow/")).map(({ code, title }) =>
-          this.offer("code", code, title),
-        );
+        return RULES.filter(({ code }) => !code.startsWith("allow/")).map(({ code, title }) => ({
+          ...this.offer("code", code, title),
+          range: this.behind(/[\w/-]*$/),
+        }));
       case "opening":
         return [
           ...(this.expected.statement === "across"
@@ -147,16 +148,16 @@ class Completing {
       .filter((word) => ["in", "ft", "mm", "cm", "m"].includes(word))
       .map((word) => ({
         ...this.offer("unit", word, keywordHelp(word, "units") ?? ""),
-        range: this.state.tree.lines.range({ start: this.unitStart(), end: this.offset }),
+        range: this.behind(/[A-Za-z]*$/),
       }));
   }
 
-  /** Where the letters behind the number begin. */
-  private unitStart(): number {
+  /** The stretch before the place that a completion takes the place of. */
+  private behind(pattern: RegExp): SourceRange {
     const { text } = this.state.document;
-    let start = this.offset;
-    while (/[A-Za-z]/.test(text[start - 1] ?? "")) start--;
-    return start;
+    const line = text.slice(text.lastIndexOf("\n", this.offset - 1) + 1, this.offset);
+    const start = this.offset - pattern.exec(line)![0].length;
+    return this.state.tree.lines.range({ start, end: this.offset });
   }
 
   private limits(): Completion[] {

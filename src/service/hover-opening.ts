@@ -2,6 +2,8 @@ import type { Nm } from "../measure/index.js";
 import type { Hole, Opening, Side } from "../model/index.js";
 import {
   type Box,
+  type Cut,
+  cutOf,
   frameOuter,
   pieceBounds,
   type SolvedLay,
@@ -53,6 +55,9 @@ interface Strip {
   readonly most: Nm;
 }
 
+/** An L or U cut reaches past the opening's corner: its legs are told by the rules. */
+const REACHING: ReadonlySet<Cut> = new Set(["notch", "slot"]);
+
 /** The sizes of the pieces that end at a side of the opening; null where none does. */
 function stripAt(
   { region }: SolvedWall,
@@ -64,8 +69,7 @@ function stripAt(
   let [least, most] = [Infinity, 0];
   for (let i = 0; i < pieces.count; i++) {
     const piece = pieceBounds(pieces, i);
-    // An L or U reaches past the corner: its leg is told by the rules.
-    if (!endsAt(piece, box, side) || pieces.shapes.has(i)) continue;
+    if (!endsAt(piece, box, side) || REACHING.has(cutOf(pieces, i))) continue;
     const seen = visibleExtent(region, piece);
     if (!seen) continue;
     least = Math.min(least, seen[measure]);

@@ -1,0 +1,26 @@
+import assert from "node:assert/strict";
+import { wallPlan } from "../plans.js";
+import { codesOf, mend } from "./mending.js";
+
+const varied = (lay: string): string =>
+  `tile rough {\n  face 5 7/8 x 2 7/8\n  thickness 5/16\n  variation 1/32\n}\n${wallPlan(lay).replace("lay pressed", "lay rough")}`;
+
+describe("a joint that is too narrow", () => {
+  it("is widened to three times the variation, exactly", () => {
+    const { text, codes } = mend(varied("    joint 1/16\n"), "joint/too-narrow", /3\/32/);
+    assert.ok(text.includes("    joint 3/32\n"));
+    assert.ok(!codes.includes("joint/too-narrow"));
+  });
+
+  it("keeps the upper end of a range that is wide enough", () => {
+    const { text } = mend(varied("    joint 1/32 to 3/16\n"), "joint/too-narrow", /Widen/);
+    assert.match(text, /joint \S+ to 3\/16\n/);
+    assert.ok(!codesOf(text).includes("joint/too-narrow"));
+  });
+
+  it("replaces a range that is too narrow as a whole", () => {
+    const { text, codes } = mend(varied("    joint 1/32 to 1/16\n"), "joint/too-narrow", /Widen/);
+    assert.ok(!text.includes(" to "));
+    assert.ok(!codes.includes("joint/too-narrow"));
+  });
+});
