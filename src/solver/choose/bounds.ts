@@ -4,6 +4,9 @@ import { firstPast, lastBefore } from "../lattice.js";
 import { imbalanceAcross, imbalanceUp, tilesWithin } from "./balance.js";
 import { type Axis, type Field, isFlat } from "./field.js";
 
+/** The openings whose cuts are bounded: with more of them a bound would cost more than it saves. */
+export const MOST_BOXES = 8;
+
 /** What a start, or a pair of starts, costs at least. */
 export interface Bound {
   slivers: number;
@@ -40,7 +43,7 @@ export function boundAcross(field: Field, x: Nm): AcrossBound {
   for (let phase = 0; phase < phases; phase++) {
     const origin = x + shifts[phase]!;
     addEnds(phase, origin);
-    for (const box of boxes) {
+    for (const box of boxes.slice(0, MOST_BOXES)) {
       const courses = wholeTiles(up, box.bottom, box.top);
       if (courses > 0) addJambs(phase, origin, box, Math.floor(courses / phases));
     }
@@ -115,7 +118,7 @@ export function boundUp(field: Field, y: Nm): Bound {
   const last = lastTile(up, y);
   if (first !== null) addEnd(first);
   if (last !== null && last !== first) addEnd(last);
-  for (const box of field.boxes) {
+  for (const box of field.boxes.slice(0, MOST_BOXES)) {
     const columns = wholeTiles(across, box.left, box.right);
     if (columns <= 0) continue;
     const under = cutTileAt(up, y, box.bottom);

@@ -25,6 +25,17 @@ export interface Cells {
   many: number;
 }
 
+/** What a tile that takes real cutting comes to at least. */
+export interface Sure {
+  readonly slivers: number;
+  readonly cuts: number;
+}
+
+const NOTHING_SURE: Sure = { slivers: 0, cuts: 0 };
+/** A wedge is a sliver; a tile that reaches out of a hole's bounds has a piece with a bite in it. */
+const WEDGE: Sure = { slivers: 1, cuts: 1 };
+const HOLED: Sure = { slivers: 0, cuts: 1 };
+
 const SLIVER = FAULT.widthSliver | FAULT.heightSliver;
 const UNDER_HALF = FAULT.widthUnderHalf | FAULT.heightUnderHalf;
 
@@ -49,30 +60,31 @@ export function addPiece(tally: Tally, faults: number, weight: number, many: num
 /**
  * Adds the pieces of like tiles as far as plain comparison tells them: a side that is straight or
  * slopes right through, at most one opening, a hole that lies within. null when that was all;
- * otherwise nothing is added, `addCutCells` must be asked, and the answer is how many slivers one
- * such tile comes to at least.
+ * otherwise nothing is added, `addCutCells` must be asked, and the answer is what one such tile
+ * comes to at least.
  */
-export function addCells(field: Field, cells: Cells, tally: Tally): number | null {
+export function addCells(field: Field, cells: Cells, tally: Tally): Sure | null {
   const { across, up, judge } = field;
   const { left, bottom, many } = cells;
   const tile = { left, bottom, right: left + across.face, top: bottom + up.face };
   const box = { ...tile };
   const trimmed = trimToSides(field, box);
-  if (trimmed === "tangled") return 0;
+  if (trimmed === "tangled") return NOTHING_SURE;
   if (box.left >= box.right || box.bottom >= box.top) return null;
   let met: Box | null = null;
   for (const other of field.boxes) {
     if (!overlaps(box, other)) continue;
-    if (met || trimmed !== "straight") return 0;
+    if (met || trimmed !== "straight") return NOTHING_SURE;
     met = other;
   }
   let holed = false;
   for (const circle of field.circles) {
     if (!overlaps(box, circle) || !circleMeets(circle, box)) continue;
-    if (met || trimmed !== "straight" || !isWithin(circle, box)) return 0;
+    if (met || trimmed !== "straight") return NOTHING_SURE;
+    if (!isWithin(circle, box)) return isWithin(box, circle) ? NOTHING_SURE : HOLED;
     holed = true;
   }
-  if (trimmed === "wedge") return isWedgeSliver(field, tile) ? 1 : 0;
+  if (trimmed === "wedge") return isWedgeSliver(field, tile) ? WEDGE : NOTHING_SURE;
   if (!met) return add(box, holed ? 2 : trimmed === "scribed" ? 1 : -1);
   const spansUp = met.bottom <= box.bottom && met.top >= box.top;
   const spansAcross = met.left <= box.left && met.right >= box.right;

@@ -6,8 +6,8 @@ import { compareScores, firstDifference } from "./compare.js";
 import { type Field, fieldOf } from "./field.js";
 import { namedAcross, namedUp, sayAcross, sayUp } from "./named-starts.js";
 import { runsOf } from "./runs.js";
-import { type Found, MOST_NAMED, search } from "./search.js";
-import { columnsOf, lowestCourse, weigh } from "./weigh.js";
+import { type Found, MOST, MOST_NAMED, search } from "./search.js";
+import { columnsOf, type Effort, lowestCourse, weigh } from "./weigh.js";
 
 /** How a lay starts, and what the solver had to do with it. */
 export interface Chosen {
@@ -60,8 +60,9 @@ function optionOf({ field, x, y, score }: Found): Option {
 function othersThan(plan: Plan, best: Found): Option[] {
   const { wall, lay, joint } = best.field.ground;
   const joints = [...new Set([joint, lay.joint.min, lay.joint.max])];
+  const effort = { cells: 0 };
   const named = joints.flatMap((each) =>
-    weighNamed(each === joint ? best.field : fieldOf(plan, wall, lay, each)),
+    weighNamed(each === joint ? best.field : fieldOf(plan, wall, lay, each), effort),
   );
   named.sort((a, b) => compareScores(a.score, b.score) || a.rank - b.rank);
   const kept: Found[] = [best];
@@ -72,7 +73,7 @@ function othersThan(plan: Plan, best: Found): Option[] {
   return kept.slice(1).map(optionOf);
 }
 
-function weighNamed(field: Field): Found[] {
+function weighNamed(field: Field, effort: Effort): Found[] {
   const { ground } = field;
   const { wall, lay } = ground;
   const across = lay.across ? [lay.across] : namedAcross(wall).slice(0, MOST_NAMED);
@@ -80,10 +81,11 @@ function weighNamed(field: Field): Found[] {
   return across.flatMap((acrossStart, i) => {
     const x = acrossOrigin(ground, acrossStart);
     const columns = columnsOf(field, x);
-    return up.map((upStart, j) => {
+    return up.flatMap((upStart, j) => {
+      if (effort.cells > MOST.cells / 2) return [];
       const y = lowestCourse(field, upOrigin(ground, upStart));
       const start = { x, columns, y, courses: runsOf(field.up, y) };
-      const score = weigh(field, start, { cells: 0 }, null)!;
+      const score = weigh(field, start, effort, null)!;
       return { field, x, y, score, rank: i * up.length + j };
     });
   });

@@ -9,21 +9,34 @@ interface Moving {
   readonly halved: boolean;
 }
 
+/** The most conditions of one direction that are met with each other; the sides' come first. */
+const MOST_CONDITIONS = 300;
+
+/** The most joints that are collected. */
+const MOST_MEETINGS = 10_000;
+
+/** Critical joints in rising order, and whether they are all there are. */
+export interface CriticalJoints {
+  readonly joints: readonly Nm[];
+  readonly isAll: boolean;
+}
+
 /**
- * The joints at which two critical conditions of one direction meet, and both ends of the range,
- * in rising order. `least` and `most` are the fields at the ends of the range.
+ * The joints at which two critical conditions of one direction meet, and both ends of the range. `least` and `most` are the fields at the ends of the range.
  */
-export function criticalJoints(least: Field, most: Field): Nm[] {
+export function criticalJoints(least: Field, most: Field): CriticalJoints {
   const from = least.ground.joint;
   const to = most.ground.joint;
-  if (from === to) return [from];
+  if (from === to) return { joints: [from], isAll: true };
   const joints = new Set<Nm>([from, to]);
   const q = least.shifts.length;
   const across = moving(conditionsAcross(least), conditionsAcross(most), to - from);
   const up = moving(conditionsUp(least), conditionsUp(most), to - from);
-  addMeetings(joints, across, least.across.face, q, from, to);
-  addMeetings(joints, up, least.up.face, 1, from, to);
-  return [...joints].sort((a, b) => a - b);
+  addMeetings(joints, across.slice(0, MOST_CONDITIONS), least.across.face, q, from, to);
+  addMeetings(joints, up.slice(0, MOST_CONDITIONS), least.up.face, 1, from, to);
+  const isAll =
+    Math.max(across.length, up.length) <= MOST_CONDITIONS && joints.size < MOST_MEETINGS;
+  return { joints: [...joints].sort((a, b) => a - b), isAll };
 }
 
 function moving(
@@ -65,7 +78,7 @@ function addMeetings(
       const step = conditions[i]!.halved || conditions[j]!.halved ? 1 : 2;
       const low = step * Math.ceil(Math.min(atLeast, atMost) / step);
       const high = Math.max(atLeast, atMost);
-      for (let n = low; n <= high; n += step) {
+      for (let n = low; n <= high && joints.size < MOST_MEETINGS; n += step) {
         // q (d + e (J - from)) = n (face + J)
         if (n === q * e) continue;
         const joint = (n * face - q * (d - e * from)) / (q * e - n);

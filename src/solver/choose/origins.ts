@@ -27,10 +27,15 @@ export function within(place: Nm, module: Nm, from: Nm): Nm {
   return place - Math.floor((place - from) / module) * module;
 }
 
+/** The most phases of a bond that are all paired with each other. */
+const MOST_PAIRED = 12;
+
 /** A balance is struck between two phases, so it is shifted by the sum of theirs. */
 function shiftsOf({ shifts }: Field, { halved }: Condition): Iterable<Nm> {
   if (!halved) return shifts;
-  return new Set(shifts.flatMap((a) => shifts.map((b) => a + b)));
+  // In long bonds the other pairs are these again but for the rounding of the shifts.
+  const others = shifts.length <= MOST_PAIRED ? shifts : [shifts[0]!, shifts.at(-1)!];
+  return new Set(shifts.flatMap((a) => others.map((b) => a + b)));
 }
 
 function collect(

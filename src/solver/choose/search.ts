@@ -2,10 +2,18 @@ import type { Nm } from "../../measure/index.js";
 import type { Lay, Plan, Wall } from "../../model/index.js";
 import type { Score } from "../solved.js";
 import { acrossOrigin, upOrigin } from "../start.js";
-import { type AcrossBound, type Bound, boundAcross, boundPair, boundUp } from "./bounds.js";
+import { imbalanceUp } from "./balance.js";
+import {
+  type AcrossBound,
+  type Bound,
+  boundAcross,
+  boundPair,
+  boundUp,
+  MOST_BOXES,
+} from "./bounds.js";
 import { compareScores } from "./compare.js";
 import { criticalJoints } from "./critical-joints.js";
-import { type Field, fieldOf } from "./field.js";
+import { type Axis, type Field, fieldOf } from "./field.js";
 import { namedAcross, namedUp, sayAcross, sayUp } from "./named-starts.js";
 import { criticalAcross, criticalUp } from "./origins.js";
 import { type Run, runsOf } from "./runs.js";
@@ -32,8 +40,20 @@ export interface Search {
   readonly capped: boolean;
 }
 
-/** The most joints, pairs of starts and groups of like tiles that one lay is weighed with. */
-export const MOST = { joints: 1_500, pairs: 400_000, cells: 400_000 } as const;
+/** How much one lay is weighed with at most: the same on every machine. */
+export const MOST = {
+  joints: 1_500,
+  /** Critical starts of one direction at one joint. */
+  starts: 2_000,
+  /** Looks at an obstacle when starts are bounded, over all joints. */
+  looks: 2_500_000,
+  /** Pairs of starts. */
+  pairs: 400_000,
+  /** Looks at a group of like tiles. */
+  cells: 500_000,
+  /** Tiles along a slope, which are looked at one by one. */
+  along: 4_000,
+} as const;
 
 /** One start across or up, what it costs at least, and its tiles once they are asked for. */
 interface Half<Cost extends Bound, Tiles> {
@@ -50,6 +70,8 @@ interface Up extends Half<Bound, readonly Run[]> {
 
 interface AtJoint {
   readonly field: Field;
+  /** Whether there are more critical starts than are weighed. */
+  readonly isThinned: boolean;
   /** Best bound first. */
   readonly across: readonly Across[];
   readonly up: readonly Up[];
@@ -59,8 +81,9 @@ interface AtJoint {
 export function search(plan: Plan, wall: Wall, lay: Lay): Search {
   const fieldAt = (joint: Nm) => fieldOf(plan, wall, lay, joint);
   const [least, most] = [fieldAt(lay.joint.min), fieldAt(lay.joint.max)];
-  const joints = criticalJoints(least, most);
-  const kept = thinned(joints, MOST.joints);
+  const { joints, isAll } = criticalJoints(least, most);
+  const first = atJoint(least);
+  const kept = thinned(joints, Math.min(MOST.joints, Math.floor(MOST.looks / looksAt(first)) + 2));
   const searching = new Searching();
   for (const field of least.ground.joint === most.ground.joint ? [least] : [least, most]) {
     searching.weighNamed(field);
@@ -69,12 +92,20 @@ export function search(plan: Plan, wall: Wall, lay: Lay): Search {
   const bounds = kept.map((joint) => ({ joint, bound: lowest(atJoint(fieldAt(joint))) }));
   bounds.sort((a, b) => compareBounds(a.bound, b.bound) || a.joint - b.joint);
   for (const { joint, bound } of bounds) {
-    if (searching.isBeaten(bound)) break;
+    if (searching.isBeaten(bound) || searching.isOver) break;
     searching.searchJoint(atJoint(fieldAt(joint)));
   }
-  return searching.found(kept.length < joints.length);
+  return searching.found(!isAll || kept.length < joints.length || first.isThinned);
 }
 
+/** About how many looks at obstacles it takes to bound all starts at a joint. */
+function looksAt({ field, across, up }: AtJoint): number {
+  const obstacles = field.obstacles.length;
+  const each = 4 + Math.min(obstacles, MOST_BOXES) * obstacles;
+  return (across.length * field.shifts.length + up.length) * each;
+}
+
+/** At most so many of the places, evenly taken out of all. */
 function thinned(joints: readonly Nm[], most: number): readonly Nm[] {
   if (joints.length <= most) return joints;
   return Array.from({ length: most }, (_, i) => {
@@ -84,16 +115,17 @@ function thinned(joints: readonly Nm[], most: number): readonly Nm[] {
 
 function atJoint(field: Field): AtJoint {
   const { lay } = field.ground;
-  const across = lay.across
-    ? [acrossOrigin(field.ground, lay.across)]
-    : criticalAcross(field).concat(
-        namedAcross(field.ground.wall).map((s) => acrossOrigin(field.ground, s)),
-      );
-  const up = lay.up
-    ? [upOrigin(field.ground, lay.up)]
-    : criticalUp(field).concat(namedUp(field.ground.wall).map((s) => upOrigin(field.ground, s)));
+  const { ground } = field;
+  const allAcross = lay.across ? [] : criticalAcross(field);
+  const allUp = lay.up ? [] : criticalUp(field);
+  const namedX = lay.across ? [lay.across] : namedAcross(ground.wall).slice(0, MOST_NAMED);
+  const namedY = lay.up ? [lay.up] : namedUp(ground.wall).slice(0, MOST_NAMED);
+  const across = thinned(allAcross, MOST.starts).concat(namedX.map((s) => acrossOrigin(ground, s)));
+  const up = thinned(allUp, MOST.starts).concat(namedY.map((s) => upOrigin(ground, s)));
+  const isThinned = Math.max(allAcross.length, allUp.length) > MOST.starts;
   return {
     field,
+    isThinned,
     across: across.map((x) => acrossHalf(field, x)).sort(byBound),
     up: up.map((y) => upHalf(field, y)).sort(byBound),
   };
@@ -132,6 +164,12 @@ function sum(a: Bound, b: Bound): Bound {
   };
 }
 
+/** How many tiles of all phases stand along the longer side. */
+function tilesAlong({ across, up, shifts }: Field): number {
+  const tiles = ({ low, high, module }: Axis) => (high - low) / module;
+  return Math.max(tiles(across) * shifts.length, tiles(up));
+}
+
 /** Weighs pairs of starts and keeps the best; pairs whose bound is worse are passed over. */
 class Searching {
   private best: Found | null = null;
@@ -139,6 +177,8 @@ class Searching {
   private pairs = 0;
   private readonly effort: Effort = { cells: 0 };
   private capped = false;
+  /** Whether the most that a lay is weighed with is used up. */
+  isOver = false;
 
   weighNamed(field: Field): void {
     const { wall, lay } = field.ground;
@@ -147,15 +187,20 @@ class Searching {
     const ups = up.map((start) => upHalf(field, upOrigin(field.ground, start)));
     for (const start of across) {
       const half = acrossHalf(field, acrossOrigin(field.ground, start));
-      for (const other of ups) this.weighPair(field, half, other);
+      for (const other of ups) {
+        if (this.best && this.isSpent()) return;
+        this.weighPair(field, half, other);
+      }
     }
   }
 
   searchJoint({ field, across, up }: AtJoint): void {
     this.weighed += across.length * up.length;
     const { lay } = field.ground;
-    const slopesUp = !lay.up && field.up.slopes.length > 0;
-    const slopesAcross = !lay.across && hasSlopes(field);
+    const isLong = hasSlopes(field) && tilesAlong(field) > MOST.along;
+    if (isLong) this.capped = true;
+    const slopesUp = !isLong && !lay.up && field.up.slopes.length > 0;
+    const slopesAcross = !isLong && !lay.across && hasSlopes(field);
     const [leastAcross, leastUp] = [across[0]!.bound, up[0]!.bound];
     for (const half of across) {
       if (this.isBeaten(half.bound, leastUp) || this.isSpent()) break;
@@ -168,11 +213,12 @@ class Searching {
     if (!slopesAcross) return;
     for (const other of up) {
       if (this.isBeaten(leastAcross, other.bound) || this.isSpent()) break;
+      this.effort.cells += tilesAlong(field);
       for (const x of criticalAcrossAt(field, other.at)) {
+        this.payFor(field);
+        if (this.isSpent()) break;
         const half = acrossHalf(field, x);
-        this.weighed++;
-        if (this.isBeaten(half.bound, other.bound) || this.isSpent()) continue;
-        this.weighPair(field, half, other);
+        if (!this.isBeaten(half.bound, other.bound)) this.weighPair(field, half, other);
       }
     }
     if (slopesUp && field.across.slopes.length > 0) this.weighBothSlopes(field, up, leastUp);
@@ -180,7 +226,12 @@ class Searching {
 
   /** Where both directions slope, weighs the starts up that are critical at a critical start across. */
   private weighBothSlopes(field: Field, up: readonly Up[], least: Bound): void {
-    const across = new Set(up.flatMap((other) => criticalAcrossAt(field, other.at)));
+    const across = new Set<Nm>();
+    for (const other of up) {
+      for (const x of criticalAcrossAt(field, other.at)) across.add(x);
+      if (across.size > MOST.starts) this.isOver = true;
+      if (this.isOver) return;
+    }
     const halves = [...across].map((x) => acrossHalf(field, x)).sort(byBound);
     for (const half of halves) {
       if (this.isBeaten(half.bound, least) || this.isSpent()) break;
@@ -189,14 +240,25 @@ class Searching {
   }
 
   found(isThinned: boolean): Search {
-    return { best: this.best!, weighed: this.weighed, capped: this.capped || isThinned };
+    return {
+      best: this.best!,
+      weighed: this.weighed,
+      capped: this.capped || this.isOver || isThinned,
+    };
   }
 
   /** Weighs the starts up that are critical at one start across. */
   private weighUpAt(field: Field, half: Across, least: Bound): void {
     if (this.isBeaten(half.bound, least)) return;
+    this.effort.cells += tilesAlong(field);
     for (const y of criticalUpAt(field, half.at)) {
-      this.weighed++;
+      const imbalance = imbalanceUp(field.balance, y);
+      const atLeast = boundPair(field, half.bound, y, { ...NOTHING, imbalance });
+      if (this.isBeaten(atLeast)) {
+        this.weighed++;
+        continue;
+      }
+      this.payFor(field);
       if (this.isSpent()) return;
       const other = upHalf(field, y);
       if (!this.isBeaten(half.bound, other.bound)) this.weighPair(field, half, other);
@@ -214,8 +276,15 @@ class Searching {
   }
 
   private isSpent(): boolean {
-    if (++this.pairs > MOST.pairs || this.effort.cells > MOST.cells) this.capped = true;
-    return this.capped;
+    if (++this.pairs > MOST.pairs || this.effort.cells > MOST.cells) this.isOver = true;
+    return this.isOver;
+  }
+
+  /** A start that only a slope makes critical is bounded on its own account. */
+  private payFor({ obstacles, shifts }: Field): void {
+    this.weighed++;
+    const looks = 8 + Math.min(obstacles.length, MOST_BOXES) * obstacles.length;
+    this.effort.cells += (looks * shifts.length) / 16;
   }
 
   private weighPair(field: Field, across: Across, up: Up): void {
@@ -224,7 +293,10 @@ class Searching {
     up.scribed ??= scribedSlivers(field, up.at);
     bound.slivers += up.scribed;
     if (this.isBeaten(bound)) return;
-    across.tiles ??= columnsOf(field, across.at);
+    if (!across.tiles) {
+      across.tiles = columnsOf(field, across.at);
+      this.effort.cells += field.shifts.length;
+    }
     up.tiles ??= runsOf(field.up, up.at);
     const start = { x: across.at, columns: across.tiles, y: up.at, courses: up.tiles };
     const score = weigh(field, start, this.effort, this.best?.score ?? null);

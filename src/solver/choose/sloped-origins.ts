@@ -8,7 +8,9 @@ import { within } from "./origins.js";
 /** Where a row of tiles may begin, so that its tiles meet a side that slopes along it. */
 interface Sloping {
   readonly reach: Reach;
-  readonly offs: readonly Nm[];
+  /** Where the near edge of a tile critically is, before the side's least and its greatest place along it. */
+  readonly offsLow: readonly Nm[];
+  readonly offsHigh: readonly Nm[];
 }
 
 /** Whether any side of the wall was measured out of level or out of plumb. */
@@ -51,19 +53,23 @@ export function criticalAcrossAt(field: Field, y: Nm): Nm[] {
 
 function slopingOf(axis: Axis): Sloping[] {
   const sloping: Sloping[] = [];
-  if (!isFlat(axis.seenFrom)) sloping.push({ reach: axis.seenFrom, offs: offsFrom(axis) });
-  if (!isFlat(axis.seenTo)) sloping.push({ reach: axis.seenTo, offs: offsTo(axis) });
+  if (!isFlat(axis.seenFrom)) {
+    sloping.push({ reach: axis.seenFrom, offsLow: [axis.face], offsHigh: offsFrom(axis) });
+  }
+  if (!isFlat(axis.seenTo)) {
+    sloping.push({ reach: axis.seenTo, offsLow: offsTo(axis), offsHigh: [0] });
+  }
   for (const reach of axis.slopes) {
     if (reach.chain === axis.seenFrom.chain || reach.chain === axis.seenTo.chain) continue;
-    sloping.push({ reach, offs: [0, axis.face] });
+    sloping.push({ reach, offsLow: [0, axis.face], offsHigh: [0, axis.face] });
   }
   return sloping;
 }
 
-/** Adds to `starts` those at which a tile of the row along the slope meets it with one of `offs`. */
+/** Adds to `starts` those at which a tile of the row along the slope meets it critically. */
 function meetAlong(
   starts: Set<Nm>,
-  { reach, offs }: Sloping,
+  { reach, offsLow, offsHigh }: Sloping,
   along: Axis,
   origin: Nm,
   axis: Axis,
@@ -75,9 +81,8 @@ function meetAlong(
     const near = Math.max(low, origin + k * module);
     const far = Math.min(high, origin + k * module + face);
     const range = rangeBetween(reach.chain, near, far);
-    for (const place of [range.low, range.high]) {
-      for (const off of offs) starts.add(within(place - off, axis.module, from));
-    }
+    for (const off of offsLow) starts.add(within(range.low - off, axis.module, from));
+    for (const off of offsHigh) starts.add(within(range.high - off, axis.module, from));
   }
 }
 
@@ -87,8 +92,8 @@ function meetAlong(
  */
 function levelPlaces(axis: Axis, y: Nm): Nm[] {
   const places: Nm[] = [];
-  for (const { reach, offs } of slopingOf(axis)) {
-    for (const off of offs) {
+  for (const { reach, offsLow, offsHigh } of slopingOf(axis)) {
+    for (const off of new Set([...offsLow, ...offsHigh])) {
       const start = within(y + off, axis.module, reach.low - axis.module);
       for (let level = start; level <= reach.high; level += axis.module) {
         if (level >= reach.low) places.push(...crossings(reach.chain, level));

@@ -3,7 +3,7 @@ import { overlaps } from "../box.js";
 import { firstPast } from "../lattice.js";
 import type { Score } from "../solved.js";
 import { imbalanceAcross, imbalanceUp } from "./balance.js";
-import { addCells, addCutCells, type Cells, type Tally } from "./cell.js";
+import { addCells, addCutCells, type Cells, type Sure, type Tally } from "./cell.js";
 import { compareScores } from "./compare.js";
 import type { Field } from "./field.js";
 import { type Run, runsOf } from "./runs.js";
@@ -41,18 +41,26 @@ export function weigh(
   return new Weighing(field, start, effort, atMost).score();
 }
 
-/** What cutting a tile along a slope or round a hole costs, in plain looks at a tile. */
-const CUTTING = 20;
+/** What cutting a tile along a slope, or round a hole, costs in plain looks at a tile. */
+const CUTTING = 40;
+const CUTTING_ROUND = 200;
+
+function isRound({ across, up, circles }: Field, { left, bottom }: Cells): boolean {
+  const tile = { left, bottom, right: left + across.face, top: bottom + up.face };
+  return circles.some((circle) => overlaps(tile, circle));
+}
 
 class Weighing {
   private readonly tally: Tally = { slivers: 0, underHalf: 0, cuts: 0, tiles: 0 };
   /** Tiles that take real cutting: looked at last, when the rest doesn't settle it. */
-  private readonly put: (Cells & { readonly slivers: number })[] = [];
-  /** The slivers that they come to at least. */
+  private readonly put: (Cells & { readonly sure: Sure })[] = [];
+  /** What they come to at least. */
   private putSlivers = 0;
+  private putCuts = 0;
   /** The row of course 1: the lowest with a piece. */
   private first = 0;
   private readonly imbalance: Nm;
+  private readonly areRowsAlike: boolean;
 
   constructor(
     private readonly field: Field,
@@ -61,6 +69,7 @@ class Weighing {
     private readonly atMost: Score | null,
   ) {
     const { balance } = field;
+    this.areRowsAlike = field.across.slopes.length + field.circles.length === 0;
     this.imbalance = imbalanceAcross(balance, start.x) + imbalanceUp(balance, start.y);
   }
 
@@ -70,7 +79,8 @@ class Weighing {
       if (this.isWorse()) return null;
     }
     for (const cells of this.put) {
-      this.putSlivers -= cells.slivers;
+      this.putSlivers -= cells.sure.slivers * cells.many;
+      this.putCuts -= cells.sure.cuts * cells.many;
       this.cut(cells);
       if (this.isWorse()) return null;
     }
@@ -80,7 +90,8 @@ class Weighing {
 
   private soFar(): Score {
     const { lay, joint } = this.field.ground;
-    const { underHalf, cuts, tiles } = this.tally;
+    const { underHalf, tiles } = this.tally;
+    const cuts = this.tally.cuts + this.putCuts;
     const slivers = this.tally.slivers + this.putSlivers;
     return {
       slivers,
@@ -93,16 +104,20 @@ class Weighing {
   }
 
   private isWorse(): boolean {
-    if (!this.atMost || this.tally.tiles === 0) return false;
+    if (!this.atMost || this.isEmpty()) return false;
     return compareScores(this.soFar(), this.atMost) > 0;
+  }
+
+  private isEmpty(): boolean {
+    return this.tally.tiles === 0;
   }
 
   private addRows(run: Run): void {
     let row = run.from;
-    while (this.tally.tiles === 0 && row < run.to) {
+    while (this.isEmpty() && row < run.to) {
       this.first = row;
       this.addCourses(row, 1, 0, run.sloped);
-      row++;
+      row = this.isEmpty() && !run.sloped && this.areRowsAlike ? run.to : row + 1;
     }
     const phases = this.field.shifts.length;
     for (let i = 0; i < phases && row + i < run.to; i++) {
@@ -141,20 +156,22 @@ class Weighing {
   }
 
   private add(cells: Cells): void {
-    this.effort.cells++;
-    const slivers = addCells(this.field, cells, this.tally);
-    if (slivers === null) return;
+    this.effort.cells += 1 + this.field.obstacles.length / 8;
+    const sure = addCells(this.field, cells, this.tally);
+    if (sure === null) return;
     // Which course is the first must be known at once.
-    if (this.tally.tiles === 0) {
+    if (this.isEmpty()) {
       this.cut(cells);
       return;
     }
-    this.put.push({ ...cells, slivers: slivers * cells.many });
-    this.putSlivers += slivers * cells.many;
+    this.put.push({ ...cells, sure });
+    this.putSlivers += sure.slivers * cells.many;
+    this.putCuts += sure.cuts * cells.many;
   }
 
   private cut(cells: Cells): void {
-    this.effort.cells += CUTTING;
+    const { circles } = this.field;
+    this.effort.cells += circles.length > 0 && isRound(this.field, cells) ? CUTTING_ROUND : CUTTING;
     addCutCells(this.field, cells, this.tally);
   }
 }
