@@ -1,0 +1,123 @@
+import type { Nm } from "../measure/index.js";
+import type { Side } from "../model/index.js";
+import {
+  courseShift,
+  type Lattice,
+  moduleAcross,
+  moduleUp,
+  type SolvedLay,
+  type SolvedPlan,
+  type SolvedWall,
+  type Takeaway,
+} from "../solver/index.js";
+import type { Alignment, Change } from "./comparison.js";
+
+/** What two plans call their parts alike: a part's name, before and after, to one name of both. */
+export type CommonName = (name: string) => string;
+
+/** Alignments of a wall that were gained (before is null) or lost (after is null). */
+export function alignmentChanges(
+  before: readonly Alignment[],
+  after: readonly Alignment[],
+  common: { readonly before: CommonName; readonly after: CommonName },
+): Change<Alignment>[] {
+  const old = keyed(before, common.before);
+  const now = keyed(after, common.after);
+  return [
+    ...[...old].filter(([key]) => !now.has(key)).map(([, gone]) => ({ before: gone, after: null })),
+    ...[...now].filter(([key]) => !old.has(key)).map(([, come]) => ({ before: null, after: come })),
+  ];
+}
+
+function keyed(list: readonly Alignment[], common: CommonName): Map<string, Alignment> {
+  return new Map(
+    list.map((each) => {
+      const name =
+        each.kind === "courses meet" ? each.wall : each.kind === "centred" ? each.on : each.opening;
+      const rest = each.kind === "centred" ? each.what : "side" in each ? each.side : "";
+      return [JSON.stringify([each.kind, common(name), rest]), each];
+    }),
+  );
+}
+
+/** What stands in line on a wall: openings on joints, centre lines, courses at inside corners. */
+export function alignmentsOf(plan: SolvedPlan, wall: SolvedWall): Alignment[] {
+  const lay = wall.lays[0];
+  if (!lay) return [];
+  return [
+    ...wall.region.takeaways.flatMap((takeaway) => onJoints(lay, takeaway)),
+    ...centred(wall, lay),
+    ...coursesMeet(plan, wall, lay),
+  ];
+}
+
+const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
+
+function onJoints(lay: SolvedLay, { opening, box }: Takeaway): Alignment[] {
+  const { lattice, courses } = lay;
+  const sides = opening.kind === "door" ? SIDES.filter((side) => side !== "bottom") : SIDES;
+  const isOn = (side: Side): boolean => {
+    if (side === "bottom" || side === "top") {
+      return inJoint(box[side] - lattice.y, lattice.face.up, moduleUp(lattice));
+    }
+    const beside = courses.filter((course) => course.bottom < box.top && box.bottom < course.top);
+    return beside.slice(0, lattice.q).some(({ number }) => {
+      const from = box[side] - lattice.x - courseShift(lattice, number);
+      return inJoint(from, lattice.face.across, moduleAcross(lattice));
+    });
+  };
+  const name = `${opening.kind} ${opening.name}`;
+  return sides.filter(isOn).map((side) => ({ kind: "opening on a joint", opening: name, side }));
+}
+
+/** Whether a place, counted from a tile's near edge, lies in a joint or at its edge. */
+function inJoint(place: Nm, face: Nm, module: Nm): boolean {
+  const within = place - Math.floor(place / module) * module;
+  return within === 0 || within >= face;
+}
+
+/** What stands on the centre line of the wall and of each opening, in the first course that has it. */
+function centred({ wall }: SolvedWall, { lattice }: SolvedLay): Alignment[] {
+  const lines = [
+    { on: "wall", doubled: wall.size.across },
+    ...wall.openings.map(({ kind, name, at, size }) => ({
+      on: `${kind} ${name}`,
+      doubled: 2 * at.x + size.across,
+    })),
+  ];
+  return lines.flatMap(({ on, doubled }): Alignment[] => {
+    const what = onLine(lattice, doubled);
+    return what ? [{ kind: "centred", what, on }] : [];
+  });
+}
+
+/** Doubled lengths, so that half a nanometre is not lost; a start on a centre is rounded once. */
+function onLine(lattice: Lattice, doubled: Nm): "tile" | "joint" | null {
+  const module = 2 * moduleAcross(lattice);
+  const stands = (place: Nm) => {
+    const rest = ((place % module) + module) % module;
+    return rest <= 1 || rest >= module - 1;
+  };
+  for (let course = 1; course <= lattice.q; course++) {
+    const from = doubled - 2 * (lattice.x + courseShift(lattice, course));
+    if (stands(from - lattice.face.across)) return "tile";
+    if (stands(from + lattice.joint)) return "joint";
+  }
+  return null;
+}
+
+/** Inside corners at which the bed joints of both walls are one line; told once, on the wall under. */
+function coursesMeet(plan: SolvedPlan, { wall }: SolvedWall, lay: SolvedLay): Alignment[] {
+  return (["left", "right"] as const).flatMap((side): Alignment[] => {
+    const { meets } = wall.edges[side];
+    if (meets.kind !== "corner" || meets.lap !== "under") return [];
+    const other = plan.walls.find((each) => each.wall.name === meets.wall)?.lays[0];
+    if (!other || !sameBeds(lay.lattice, other.lattice)) return [];
+    return [{ kind: "courses meet", wall: meets.wall }];
+  });
+}
+
+function sameBeds(a: Lattice, b: Lattice): boolean {
+  const module = moduleUp(a);
+  return a.face.up === b.face.up && module === moduleUp(b) && (a.y - b.y) % module === 0;
+}

@@ -1,0 +1,168 @@
+import type { Diagnostic } from "../model/index.js";
+import { check } from "../rules/index.js";
+import { layReading } from "../sheets/index.js";
+import type { SolvedPlan, SolvedWall } from "../solver/index.js";
+import { alignmentChanges, alignmentsOf, type CommonName } from "./alignments.js";
+import type {
+  Change,
+  ComparedPlan,
+  Comparison,
+  Pair,
+  WallComparison,
+  WallReading,
+} from "./comparison.js";
+import { findingChanges } from "./finding-changes.js";
+import { layFacts } from "./lay-facts.js";
+import { matchPieces } from "./match-pieces.js";
+import { matchHoles, matchOpenings, matchPlans } from "./match-plan.js";
+import { holeFacts, openingFacts } from "./opening-facts.js";
+import { pieceChanges } from "./piece-changes.js";
+import { partChanges, planFacts, tileFacts, trimFacts } from "./plan-facts.js";
+import { quantitiesOf } from "./quantities.js";
+import { wallFacts } from "./wall-facts.js";
+
+/**
+ * What differs between two plans, piece by piece: pieces are recognised by their place in the course
+ * and courses by their place up the wall, so that a shifted wall is moved, not new. The way back is
+ * the same comparison with before and after exchanged.
+ */
+export function compare(before: ComparedPlan, after: ComparedPlan): Comparison {
+  const [old, now] = [before.solved, after.solved];
+  const { walls, tiles, trims } = matchPlans(old, now);
+  const plans = { before: old, after: now };
+  const renamedWalls = renames(walls.map(wallNames));
+  const renamedTiles = renames(tiles);
+  const openings = walls.flatMap((wall) =>
+    wall.before && wall.after
+      ? [
+          ...matchOpenings(wall.before.wall.openings, wall.after.wall.openings),
+          ...matchHoles(wall.before.wall.holes, wall.after.wall.holes),
+        ]
+      : [],
+  );
+  const renamed = new Map([
+    ...renamedWalls,
+    ...renamedTiles,
+    ...renames(trims),
+    ...renames(openings),
+  ]);
+  const common = { before: nameIn(renamed), after: (name: string) => name };
+  return {
+    units: { before: old.plan.units, after: now.plan.units },
+    title: { before: old.plan.title, after: now.plan.title },
+    parts: [...partChanges("tile", tiles), ...partChanges("trim", trims)],
+    facts: [
+      ...planFacts(old.plan, now.plan),
+      ...tiles.flatMap(tileFacts),
+      ...trims.flatMap(trimFacts),
+    ],
+    walls: walls.map((wall) => compareWall(wall, plans, { common, renamedWalls, renamedTiles })),
+    findings: findingChanges(findingsIn(before, after), after.diagnostics, common),
+    quantities: quantitiesOf(old, now, tiles, trims),
+  };
+}
+
+interface Names {
+  readonly common: { readonly before: CommonName; readonly after: CommonName };
+  readonly renamedWalls: ReadonlyMap<string, string>;
+  readonly renamedTiles: ReadonlyMap<string, string>;
+}
+
+function compareWall(
+  wall: Change<SolvedWall>,
+  plans: Pair<SolvedPlan>,
+  { common, renamedWalls, renamedTiles }: Names,
+): WallComparison {
+  const { before, after } = wall;
+  const match = matchPieces(wall);
+  const openings = matchOpenings(before?.wall.openings ?? [], after?.wall.openings ?? []);
+  const holes = matchHoles(before?.wall.holes ?? [], after?.wall.holes ?? []);
+  const both = before && after;
+  return {
+    name: wallNames(wall).names,
+    title: { before: before?.wall.title ?? null, after: after?.wall.title ?? null },
+    parts: both
+      ? [
+          ...(["window", "niche", "door"] as const).flatMap((kind) =>
+            partChanges(
+              kind,
+              openings.filter((each) => (each.after ?? each.before)!.kind === kind),
+            ),
+          ),
+          ...partChanges("hole", holes),
+        ]
+      : [],
+    facts: both
+      ? [
+          ...layFacts(match.lays, plans.after.plan.units, renamedTiles),
+          ...openings.flatMap(openingFacts),
+          ...holes.flatMap(holeFacts),
+          ...wallFacts(before.wall, after.wall, renamedWalls),
+        ]
+      : [],
+    shift:
+      match.shift && [match.shift.up, ...match.shift.across].some((by) => by !== 0)
+        ? match.shift
+        : null,
+    anew: match.anew,
+    pieces: pieceChanges(wall, match),
+    reading: { before: readingOf(before), after: readingOf(after) },
+    alignments: both
+      ? alignmentChanges(
+          alignmentsOf(plans.before, before),
+          alignmentsOf(plans.after, after),
+          commonWords(common),
+        )
+      : [],
+  };
+}
+
+function readingOf(wall: SolvedWall | null): WallReading | null {
+  const lay = wall?.lays[0];
+  if (!wall || !lay) return null;
+  const { courses, pieces, cuts, smallest } = layReading(wall, lay);
+  const size = smallest && { width: smallest.width, height: smallest.height };
+  return { courses, pieces, cuts, smallest: size };
+}
+
+type Named = Change<{ readonly name: string }>;
+
+function wallNames({ before, after }: Change<SolvedWall>) {
+  const names = { before: before?.wall.name ?? null, after: after?.wall.name ?? null };
+  return { names, before: before?.wall ?? null, after: after?.wall ?? null };
+}
+
+/** Old names to new ones, of those parts that were renamed. */
+function renames(changes: readonly Named[]): ReadonlyMap<string, string> {
+  return new Map(
+    changes.flatMap(({ before, after }) =>
+      before && after && before.name !== after.name ? [[before.name, after.name] as const] : [],
+    ),
+  );
+}
+
+function nameIn(renamed: ReadonlyMap<string, string>): CommonName {
+  return (name) => renamed.get(name) ?? name;
+}
+
+/** The same, for names that have their kind before them: `window sash`. */
+function commonWords({ before, after }: Names["common"]): Names["common"] {
+  const each = (common: CommonName) => (words: string) => words.split(" ").map(common).join(" ");
+  return { before: each(before), after: each(after) };
+}
+
+/** What was found before, told in the units of the plan after, so that figures can be compared. */
+function findingsIn(
+  { solved, diagnostics }: ComparedPlan,
+  after: ComparedPlan,
+): readonly Diagnostic[] {
+  const { units } = after.solved.plan;
+  if (solved.plan.units === units) return diagnostics;
+  const rules = new Set(check(solved).map(identity));
+  const others = diagnostics.filter((found) => !rules.has(identity(found)));
+  return [...others, ...check({ ...solved, plan: { ...solved.plan, units } })];
+}
+
+function identity({ code, message, range }: Diagnostic): string {
+  return JSON.stringify([code, message, range]);
+}

@@ -1,0 +1,77 @@
+import type { Diagnostic } from "../model/index.js";
+import type { FindingChange } from "./comparison.js";
+import type { CommonName } from "./alignments.js";
+
+/**
+ * Findings that came, went, or are there with other figures, another weight or another waiver. What
+ * is found at the same place in the same words is the same finding, whatever its line in the text.
+ */
+export function findingChanges(
+  before: readonly Diagnostic[],
+  after: readonly Diagnostic[],
+  common: { readonly before: CommonName; readonly after: CommonName },
+): FindingChange[] {
+  const pairs: FindingChange[] = [];
+  let left = before.map((found) => tell(found, common.before));
+  let right = after.map((found) => tell(found, common.after));
+  for (const keyOf of [toTheWord, exceptFigures]) {
+    const open = grouped(right, keyOf);
+    left = left.filter((told) => {
+      const twin = open.get(keyOf(told))?.shift();
+      if (!twin) return true;
+      pairs.push({ before: told.found, after: twin.found });
+      right = right.filter((each) => each !== twin);
+      return false;
+    });
+  }
+  const told = new Map(pairs.map((pair) => [pair.after, pair]));
+  const changed = after.flatMap((found) => {
+    const pair = told.get(found);
+    if (!pair) return [{ before: null, after: found }];
+    return isSame(pair.before!, found) ? [] : [pair];
+  });
+  return [...left.map(({ found }) => ({ before: found, after: null })), ...changed];
+}
+
+interface Told {
+  readonly found: Diagnostic;
+  readonly where: string;
+  /** With the names that both plans share. */
+  readonly message: string;
+}
+
+function grouped<T>(list: readonly T[], keyOf: (item: T) => string): ReadonlyMap<string, T[]> {
+  const groups = new Map<string, T[]>();
+  for (const item of list) {
+    const group = groups.get(keyOf(item));
+    if (group) group.push(item);
+    else groups.set(keyOf(item), [item]);
+  }
+  return groups;
+}
+
+function tell(found: Diagnostic, common: CommonName): Told {
+  return {
+    found,
+    where: `${found.code} ${found.wall === undefined ? "" : common(found.wall)}`,
+    message: found.message.replace(/[\p{L}][\p{L}\p{N}_-]*/gu, (word) => common(word)),
+  };
+}
+
+function toTheWord({ where, message }: Told): string {
+  return `${where} ${message}`;
+}
+
+function exceptFigures({ where, message }: Told): string {
+  const words = message
+    .replace(/just (under|over) /g, "")
+    .replace(/\d[\d/.]*(?:[ -]\d+\/\d+)?[+-]?/g, "0")
+    .replace(/0 (\S+) to 0 \1/g, "0 $1")
+    .replace(/\bpieces\b/g, "piece")
+    .replace(/\bare\b/g, "is");
+  return `${where} ${words}`;
+}
+
+function isSame(a: Diagnostic, b: Diagnostic): boolean {
+  return a.message === b.message && a.severity === b.severity && a.allowed === b.allowed;
+}

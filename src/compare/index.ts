@@ -1,0 +1,26 @@
+export type {
+  Alignment,
+  Change,
+  ComparedPlan,
+  Comparison,
+  CourseShift,
+  CutPiece,
+  Fact,
+  FindingChange,
+  MovedPieces,
+  Pair,
+  PartChange,
+  PieceChanges,
+  Quantity,
+  RecutPieces,
+  SeveralPieces,
+  Shift,
+  WallComparison,
+  WallReading,
+} from "./comparison.js";
+export type { Section } from "./summary.js";
+export { comparisonJson } from "./comparison-json.js";
+export { comparisonMarkdown, comparisonText, markdown } from "./comparison-text.js";
+export { compare } from "./compare.js";
+export { headline, summarise, TEXT_ONLY } from "./summary.js";
+export { isEmpty, needsMoreTiles, newFindings, totalsOf, wallChanged } from "./totals.js";

@@ -1,0 +1,64 @@
+import type { Unit } from "../measure/index.js";
+import type { Bond } from "../model/index.js";
+import { acrossWords, upWords } from "../sheets/index.js";
+import {
+  courseShift,
+  type Lattice,
+  moduleAcross,
+  moduleUp,
+  type SolvedLay,
+} from "../solver/index.js";
+import type { Change, Fact } from "./comparison.js";
+import { factOf, length, words } from "./facts-of.js";
+
+/**
+ * What changed of how a wall is laid. A start that is written otherwise and leads to the same grid
+ * is no change; nor is one that stays written while the wall changes round it.
+ */
+export function layFacts(
+  { before, after }: Change<SolvedLay>,
+  units: Unit,
+  renamedTiles: ReadonlyMap<string, string>,
+): Fact[] {
+  const of = { of: "lay" } as const;
+  if (!before || !after) {
+    return factOf(
+      of,
+      "tile",
+      words(before?.lay.tile.name ?? null),
+      words(after?.lay.tile.name ?? null),
+    );
+  }
+  const [old, now] = [before.lattice, after.lattice];
+  const [tile, other] = [before.lay.tile.name, after.lay.tile.name];
+  const start = (lay: SolvedLay, part: "across" | "up") =>
+    words(part === "across" ? acrossWords(lay.across, units) : upWords(lay.up, units));
+  const sameTile = (renamedTiles.get(tile) ?? tile) === other;
+  return [
+    ...(sameAcross(old, now)
+      ? []
+      : factOf(of, "across", start(before, "across"), start(after, "across"))),
+    ...(sameUp(old, now) ? [] : factOf(of, "up", start(before, "up"), start(after, "up"))),
+    ...(sameTile ? [] : factOf(of, "tile", words(tile), words(other))),
+    ...factOf(of, "bond", words(bondName(before.lay.bond)), words(bondName(after.lay.bond))),
+    ...factOf(of, "joint", length(before.joint), length(after.joint)),
+  ];
+}
+
+function bondName(bond: Bond): string {
+  return bond.kind === "stack" ? "stack" : `running ${bond.p}/${bond.q}`;
+}
+
+function sameUp(a: Lattice, b: Lattice): boolean {
+  return moduleUp(a) === moduleUp(b) && (a.y - b.y) % moduleUp(a) === 0;
+}
+
+/** Whether the lowest course's tiles and those over it stand at the same places across. */
+function sameAcross(a: Lattice, b: Lattice): boolean {
+  const module = moduleAcross(a);
+  return (
+    module === moduleAcross(b) &&
+    (a.x - b.x) % module === 0 &&
+    courseShift(a, 2) === courseShift(b, 2)
+  );
+}

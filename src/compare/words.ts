@@ -1,0 +1,313 @@
+import { formatLength, type Nm, type Unit } from "../measure/index.js";
+import type { Diagnostic } from "../model/index.js";
+import type {
+  Alignment,
+  Change,
+  CourseShift,
+  CutPiece,
+  Fact,
+  FindingChange,
+  MovedPieces,
+  Pair,
+  PartChange,
+  Quantity,
+  Range,
+  RecutPieces,
+  SeveralPieces,
+  Shift,
+  Subject,
+  Value,
+  WallReading,
+} from "./comparison.js";
+
+/** What a comparison says, sentence by sentence, in the words of the trade and a plan's units. */
+export class Words {
+  readonly #units: Unit;
+
+  constructor(units: Unit) {
+    this.#units = units;
+  }
+
+  part({ kind, name }: PartChange): string {
+    if (name.before === null) return `${kind} ${name.after!} is new`;
+    if (name.after === null) return `${kind} ${name.before} is gone`;
+    return `${kind} ${name.before} is now called ${name.after}`;
+  }
+
+  fact(fact: Fact): string {
+    const { subject, name, before, after } = fact;
+    if (name === "place" && before?.kind === "place" && after?.kind === "place") {
+      const by = { across: after.x - before.x, up: after.y - before.y };
+      return `${subjectWords(subject)} moves ${this.shift(by)}`;
+    }
+    if (name === "reading") return this.#reading(fact);
+    const missing = MISSING[name] ?? "not stated";
+    const [was, is] = [before, after].map((value) => (value ? this.#value(fact, value) : missing));
+    return `${factLabel(fact)}: ${was!} -> ${is!}`;
+  }
+
+  #reading({ subject, which, before, after }: Fact): string {
+    const where = `${subjectWords(subject)} at ${this.#length(which as Nm)}`;
+    const [was, is] = [before, after].map((value) =>
+      value?.kind === "length" ? this.#length(value.nm) : null,
+    );
+    if (was === null) return `${where}: now measured, ${is!}`;
+    if (is === null) return `${where}: no longer measured (was ${was!})`;
+    return `${where}: ${was!} -> ${is!}`;
+  }
+
+  #value({ name }: Fact, value: Value): string {
+    switch (value.kind) {
+      case "length":
+        return this.#length(value.nm);
+      case "size":
+        return `${this.#length(value.across)} x ${this.#length(value.up)}`;
+      case "place":
+        return `${this.#length(value.x)}, ${this.#length(value.y)}`;
+      case "count":
+        return `${value.count}`;
+      case "words":
+        if (name === "title") return JSON.stringify(value.words);
+        // The label says the direction already.
+        return value.words.replace(/^(across|up) /, "");
+    }
+  }
+
+  /** `up 3/8 in`, `right 2 in and down 1 in`. */
+  shift({ across, up }: Shift): string {
+    const ways = [
+      ...(across === 0
+        ? []
+        : [`${across > 0 ? "right" : "left"} ${this.#length(Math.abs(across))}`]),
+      ...(up === 0 ? [] : [`${up > 0 ? "up" : "down"} ${this.#length(Math.abs(up))}`]),
+    ];
+    return ways.join(" and ");
+  }
+
+  /** `all courses move up 3/8 in`; where they step otherwise, also by how much across. */
+  courses({ up, across }: CourseShift): string {
+    const [first = 0, ...others] = across;
+    if (others.length === 0) return `all courses move ${this.shift({ across: first, up })}`;
+    const steps = across.map((by) => (by === 0 ? "not at all" : this.shift({ across: by, up: 0 })));
+    const level = up === 0 ? "" : `${this.shift({ across: 0, up })}, and `;
+    return `all courses move ${level}by their place in the bond ${steps.join(" or ")}`;
+  }
+
+  /** `8 pieces at the left end: 3 in wide -> 2 5/8 in wide, in courses 1 to 8`. */
+  recut({ count, before, after, courses }: RecutPieces): string {
+    const [was, is] = this.#cuts(before, after);
+    const cut = after.cut === "none" ? before : after;
+    const other = before.cut === "none" || after.cut === "none" || before.place === after.place;
+    const place = other ? cut.place : `${after.place} (was ${before.place})`;
+    const shape = was === is ? `${is}, of another shape` : `${was} -> ${is}`;
+    return `${counted(count, "piece")} ${place}: ${shape}, ${courseWords(courses.after)}`;
+  }
+
+  /** New or gone pieces that are cut. */
+  apart({ count, piece, courses }: SeveralPieces, what: "new" | "gone"): string {
+    const pieces = what === "new" ? counted(count, "new piece") : `${counted(count, "piece")} gone`;
+    return `${pieces} ${piece.place}: ${this.#cut(piece)}, ${courseWords(courses)}`;
+  }
+
+  /** Of two rectangles, only the side that differs; else the whole of both. */
+  #cuts(before: CutPiece, after: CutPiece): [string, string] {
+    const plain = isPlain(before) && isPlain(after);
+    const sameWidth = sameRange(before.width, after.width);
+    const sameHeight = sameRange(before.height, after.height);
+    const whole = before.cut === "none" || after.cut === "none";
+    const told = (piece: CutPiece): string => {
+      if (piece.cut === "none") return "whole";
+      if (plain && (whole ? piece.cut === "rip" : sameWidth))
+        return `${this.#range(piece.height)} high`;
+      if (plain && (whole ? piece.cut === "end" : sameHeight))
+        return `${this.#range(piece.width)} wide`;
+      return this.#cut(piece);
+    };
+    return [told(before), told(after)];
+  }
+
+  #cut(piece: CutPiece): string {
+    const size = `${this.#range(piece.width)} x ${this.#range(piece.height)}`;
+    switch (piece.cut) {
+      case "none":
+        return "whole";
+      case "end":
+        return `${this.#range(piece.width)} wide`;
+      case "rip":
+        return `${this.#range(piece.height)} high`;
+      case "corner":
+        return size;
+      case "notch": {
+        const { across, up } = piece.notch ?? { across: 0, up: 0 };
+        return `L cut ${size} less ${this.#length(across)} x ${this.#length(up)}`;
+      }
+      case "slot":
+        return `U cut ${size}`;
+      case "scribe":
+        return `scribed ${size}`;
+      case "hole":
+        return `${size} with its hole`;
+    }
+  }
+
+  #range({ least, most }: Range): string {
+    const [low, high] = [this.#length(least), this.#length(most)];
+    return low === high ? low : `${low} to ${high}`;
+  }
+
+  /** A finding without its wall. */
+  finding({ before, after }: FindingChange): string {
+    if (!before) {
+      const waived = after!.allowed === undefined ? "" : ", waived";
+      return `new${waived}: ${findingWords(after!)}${reasonOf(after!)}`;
+    }
+    if (!after) return `gone: ${findingWords(before)}`;
+    if (before.allowed === undefined && after.allowed !== undefined) {
+      return `waived: ${findingWords(after, before.severity)}${reasonOf(after)}`;
+    }
+    if (before.allowed !== undefined && after.allowed === undefined) {
+      return `no longer waived: ${findingWords(after)}`;
+    }
+    const was =
+      before.message !== after.message
+        ? ` (was: ${before.message})`
+        : before.severity !== after.severity
+          ? ` (was: ${severityWord(before.severity)})`
+          : "";
+    return `still: ${findingWords(after)}${was}${reasonOf(after)}`;
+  }
+
+  smallest({ before, after }: Pair<WallReading>): string {
+    const size = ({ smallest }: WallReading) =>
+      smallest ? `${this.#length(smallest.width)} x ${this.#length(smallest.height)}` : "none";
+    return `smallest cut: ${size(before)} -> ${size(after)}`;
+  }
+
+  cuts({ before, after }: Pair<WallReading>): string {
+    return `cut pieces: ${before.cuts} -> ${after.cuts}`;
+  }
+
+  alignment({ before, after }: Change<Alignment>): string {
+    return after ? `gained: ${alignmentWords(after)}` : `lost: ${alignmentWords(before!)}`;
+  }
+
+  quantity({ kind, name, pieces, boxes }: Quantity): string {
+    const noun = kind === "tile" ? "tiles begun" : "lengths begun";
+    const said = `${kind} ${name.after ?? name.before!}: ${pieces.before} -> ${pieces.after} ${noun}`;
+    const more = `${said}, ${moreWords(pieces)}`;
+    if (boxes.before === null || boxes.after === null) return more;
+    const same = boxes.before === boxes.after;
+    const whole = counted(boxes.after, "box", "boxes");
+    return same ? `${more}; still ${whole}` : `${more}; boxes ${boxes.before} -> ${boxes.after}`;
+  }
+
+  /** `640 pieces only moved, up 3/8 in`. */
+  moved(groups: readonly MovedPieces[]): string {
+    const all = groups.reduce((sum, { count }) => sum + count, 0);
+    const said = `${counted(all, "piece")} only moved`;
+    const told = groups.filter(({ by }) => by.across !== 0 || by.up !== 0);
+    if (told.length === 1 && groups.length === 1) return `${said}, ${this.shift(told[0]!.by)}`;
+    const most = (way: keyof Shift) => Math.max(0, ...told.map(({ by }) => Math.abs(by[way])));
+    const ways = (["across", "up"] as const)
+      .filter((way) => most(way) > 0)
+      .map((way) => `${this.#length(most(way))} ${way === "up" ? "up or down" : "across"}`);
+    return ways.length === 0 ? said : `${said}, by at most ${ways.join(" and ")}`;
+  }
+
+  #length(nm: Nm): string {
+    return formatLength(nm, this.#units);
+  }
+}
+
+const MISSING: Readonly<Partial<Record<Fact["name"], string>>> = {
+  limit: "as usual",
+  frame: "none",
+  tile: "none",
+  "soft joint": "none",
+  joint: "none",
+};
+
+function subjectWords(subject: Subject): string {
+  switch (subject.of) {
+    case "plan":
+    case "wall":
+    case "lay":
+      return "";
+    case "edge":
+      return subject.side;
+    default:
+      return `${subject.of} ${subject.name.after}`;
+  }
+}
+
+/** What stands before a fact's colon. */
+function factLabel({ subject, name, which }: Fact): string {
+  const of = subjectWords(subject);
+  if (name === "limit") return `rules, ${which as string}`;
+  if (name === "title") return `${of || "plan"}, title`;
+  if (of === "") return name;
+  // A side is named for what it meets, an opening for its size.
+  if (name === "meets" || name === "size") return of;
+  return `${of}, ${name}`;
+}
+
+function isPlain({ cut }: CutPiece): boolean {
+  return cut === "none" || cut === "end" || cut === "rip" || cut === "corner";
+}
+
+function sameRange(a: Range, b: Range): boolean {
+  return a.least === b.least && a.most === b.most;
+}
+
+/** More courses than these are counted. */
+const COURSES_NAMED = 6;
+
+/** `in course 3`, `in courses 1 to 8`, `in every other course from 1 to 31`, `in courses 1 and 5`. */
+export function courseWords(courses: readonly number[]): string {
+  const order = [...courses].sort((a, b) => a - b);
+  const [first, last] = [order[0]!, order.at(-1)!];
+  if (order.length === 1) return `in course ${first}`;
+  const step = order[1]! - first;
+  const even = order.every((course, i) => course === first + i * step);
+  if (even && step === 1 && order.length > 2) return `in courses ${first} to ${last}`;
+  if (even && step === 2 && order.length > 2) {
+    return `in every other course from ${first} to ${last}`;
+  }
+  if (order.length > COURSES_NAMED) return `in ${order.length} courses from ${first} to ${last}`;
+  return `in courses ${order.slice(0, -1).join(", ")} and ${last}`;
+}
+
+function alignmentWords(alignment: Alignment): string {
+  switch (alignment.kind) {
+    case "opening on a joint":
+      return `the ${alignment.side} of ${alignment.opening} on a joint`;
+    case "centred":
+      return alignment.on === "wall"
+        ? `a ${alignment.what} on the centre line of the wall`
+        : `a ${alignment.what} on the centre line of ${alignment.on}`;
+    case "courses meet":
+      return `the courses meet those of ${alignment.wall}`;
+  }
+}
+
+function findingWords({ code, severity, message }: Diagnostic, weight = severity): string {
+  return `${severityWord(weight)} ${code}: ${message}`;
+}
+
+function severityWord(severity: Diagnostic["severity"]): string {
+  return severity === "information" ? "note" : severity;
+}
+
+function reasonOf({ allowed }: Diagnostic): string {
+  return allowed === undefined ? "" : ` (reason: ${allowed})`;
+}
+
+function moreWords({ before, after }: Pair<number>): string {
+  if (after === before) return "as many";
+  return after > before ? `${after - before} more` : `${before - after} fewer`;
+}
+
+/** `1 piece`, `8 pieces`. */
+export function counted(count: number, noun: string, nouns = `${noun}s`): string {
+  return `${count} ${count === 1 ? noun : nouns}`;
+}
