@@ -3,17 +3,17 @@ import type { SolvedPlan } from "../../solver/index.js";
 import { boxRound, makeLabel } from "../labels.js";
 import { rounded } from "../picture.js";
 import { plainText } from "../plain-text.js";
-import type { Label, PictureBox, Scene, WallScene } from "../scene.js";
+import type { Label, PictureBox, Scene } from "../scene.js";
 import { fitText, wrapText } from "../text-metrics.js";
 import { findingGroups } from "./finding-groups.js";
 import { headingLines } from "./headings.js";
 import { cautionsBlock, findingsBlock, legendBlock } from "./notes.js";
 import { placeNotes } from "./place-notes.js";
 import { settingOf, type Setting } from "./setting.js";
-import { roomOf, WALL_PAD, wallScene } from "./wall-scene.js";
+import { placeWalls } from "./place-walls.js";
+import { WALL_PAD, wallScene } from "./wall-scene.js";
 
-/** Between two walls, and round the picture; in ems. */
-const WALL_GAP = 2;
+/** Round the picture, in ems. */
 const MARGIN = 1.6;
 const TITLE_SIZE = 1.9;
 
@@ -36,7 +36,7 @@ export function buildScene(solved: SolvedPlan, diagnostics: readonly Diagnostic[
       setting,
     ),
   );
-  const { walls, room } = placeWalls(unplaced, setting.em);
+  const { walls, room } = placeWalls(unplaced, setting);
   const several = walls.length > 1;
   const glazed = walls.some((wall) => wall.openings.some((opening) => opening.kind === "window"));
   const notes = placeNotes(room, setting.em, ({ single, findings }) => [
@@ -58,32 +58,6 @@ export function buildScene(solved: SolvedPlan, diagnostics: readonly Diagnostic[
     swatches: notes.swatches,
     badges: notes.badges,
   };
-}
-
-/** Walls side by side on one level line. */
-function placeWalls(
-  scenes: readonly Omit<WallScene, "at">[],
-  em: number,
-): { walls: WallScene[]; room: PictureBox } {
-  const rooms = scenes.map((scene) => roomOf(scene, em));
-  const level = Math.max(0, ...rooms.map((room) => -room.top));
-  const walls: WallScene[] = [];
-  const taken: PictureBox[] = [];
-  let x = 0;
-  scenes.forEach((scene, i) => {
-    const room = rooms[i]!;
-    const at = { x: rounded(x - room.left), y: rounded(level) };
-    walls.push({ ...scene, at });
-    taken.push({
-      left: at.x + room.left,
-      right: at.x + room.right,
-      top: at.y + room.top,
-      bottom: at.y + room.bottom,
-    });
-    x = at.x + room.right + WALL_GAP * em;
-  });
-  const room = boxRound(taken) ?? { left: 0, top: 0, right: 30 * em, bottom: 0 };
-  return { walls, room };
 }
 
 const UNIT_WORDS = {

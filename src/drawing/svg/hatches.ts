@@ -44,9 +44,9 @@ const HATCHES = {
     weight: 0.09,
     outline: 0.07,
   },
-  soft: { base: "soft", line: "paper", runs: ["rising"], spacing: 0.5, weight: 0.04 },
-  build: { base: "build", line: "muted", runs: ["falling"], spacing: 0.5, weight: 0.04 },
-  hidden: { base: null, line: "muted", runs: ["rising"], spacing: 0.5, weight: 0.06 },
+  soft: { base: "soft", line: "paper", runs: ["rising"], spacing: 1, weight: 0.04 },
+  build: { base: "build", line: "muted", runs: ["falling"], spacing: 1, weight: 0.04 },
+  hidden: { base: null, line: "muted", runs: ["rising"], spacing: 0.8, weight: 0.06 },
   trim: {
     base: "trim",
     line: "trim-line",

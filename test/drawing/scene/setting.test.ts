@@ -6,15 +6,9 @@ const setting = (text: string) => settingOf(solvedOf(text).plan);
 const sized = (size: string) => planOf(wallText().replace("40 x 30", size));
 
 describe("the setting of a picture", () => {
-  it("has text of a sixtieth of a tall wall, in steps of preferred numbers (ISO 3, R20)", () => {
+  it("has the text and the rows of the plan's arrangement", () => {
     assert.equal(setting(sized("60 x 96")).em, 40);
-    assert.equal(setting(sized("60 x 97")).em, 40);
-    assert.equal(setting(sized("600 x 960")).em, 400);
-  });
-
-  it("has larger text for several walls, which are seen smaller", () => {
-    const three = ["a", "b", "c"].map((name) => wallText("", name).replace("40 x 30", "44 x 96"));
-    assert.ok(setting(planOf(three.join("\n"))).em > 40);
+    assert.deepEqual(setting(sized("60 x 96")).rows, [1]);
   });
 
   it("names lengths in the plan's unit, without saying it each time", () => {
