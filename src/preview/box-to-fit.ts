@@ -1,4 +1,4 @@
-import type { PictureBox, Scene, WallScene } from "../drawing/index.js";
+import type { PictureBox, Place, Points, Scene, WallScene } from "../drawing/index.js";
 import type { Layer } from "./kept-view.js";
 import { boundsOf } from "./view.js";
 
@@ -19,23 +19,32 @@ export function roomOf(wall: WallScene, off: readonly Layer[]): PictureBox {
   if (!off.includes("dimensions")) {
     boxes.push(...wall.dimensions.map(({ extensions }) => boundsOf(extensions)));
   }
-  const { left, top, right, bottom } = boxRound(boxes);
-  const { x, y } = wall.at;
-  return { left: left + x, top: top + y, right: right + x, bottom: bottom + y };
+  return shifted(boxRound(boxes), wall.at);
 }
 
-/** The box round the pieces that a finding speaks of, or round its wall; null when it has no place. */
-export function boxOfPieces(
+/** Where a finding is in the picture: its box, and the outlines of its pieces as their wall counts. */
+export interface FindingPlace {
+  readonly box: PictureBox;
+  readonly at: Place;
+  /** Empty for a finding that speaks of the whole wall. */
+  readonly rings: readonly Points[];
+}
+
+/** Where a finding is: at its pieces, else at its wall; null when it has no place in the picture. */
+export function placeOfFinding(
   scene: Scene,
   wallName: string | null,
   pieces: readonly string[],
-): PictureBox | null {
+): FindingPlace | null {
   const wall = scene.walls.find((each) => each.name === wallName);
   if (!wall) return null;
-  const marks = wall.marks.filter((mark) => pieces.includes(mark.piece));
-  const { left, top, right, bottom } =
-    marks.length > 0 ? boxRound(marks.map((mark) => boundsOf(mark.ring))) : boundsOf(wall.bare);
-  const { x, y } = wall.at;
+  const rings = wall.marks.filter(({ piece }) => pieces.includes(piece)).map(({ ring }) => ring);
+  const round = rings.length > 0 ? boxRound(rings.map(boundsOf)) : boundsOf(wall.bare);
+  return { box: shifted(round, wall.at), at: wall.at, rings };
+}
+
+/** A box as the picture counts, that was told from `at`. */
+export function shifted({ left, top, right, bottom }: PictureBox, { x, y }: Place): PictureBox {
   return { left: left + x, top: top + y, right: right + x, bottom: bottom + y };
 }
 

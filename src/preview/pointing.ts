@@ -1,5 +1,6 @@
 import type { PictureBox, Place, Points, Scene, WallScene } from "../drawing/index.js";
 import type { Picture, PictureFinding, SpotQuestion, SpotReading } from "../service/index.js";
+import { shifted } from "./box-to-fit.js";
 import { findSpot, type Spot } from "./find-spot.js";
 import {
   indexPieces,
@@ -135,9 +136,8 @@ export class Pointing {
   get walkedOver(): PictureBox | null {
     const wall = this.#wallOf(this.#walk);
     if (!wall) return null;
-    const box = boundsOf(pieceRings(this.#indexOf(wall), this.#walk!.piece)[0]!);
-    const { x, y } = wall.at;
-    return { left: box.left + x, top: box.top + y, right: box.right + x, bottom: box.bottom + y };
+    const [outline] = pieceRings(this.#indexOf(wall), this.#walk!.piece);
+    return shifted(boundsOf(outline!), wall.at);
   }
 
   get #scene(): Scene | null {

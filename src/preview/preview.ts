@@ -1,7 +1,7 @@
 /// <reference lib="dom" />
 import type { Place } from "../drawing/index.js";
 import type { Cursor, DocumentPlace, Picture, PictureFinding } from "../service/index.js";
-import { boxOfPieces, boxToFit } from "./box-to-fit.js";
+import { boxToFit, placeOfFinding } from "./box-to-fit.js";
 import { closeMenus } from "./close-menus.js";
 import { make } from "./elements.js";
 import { pngOfSeen, svgOfSeen } from "./export-picture.js";
@@ -193,12 +193,14 @@ export class Preview {
   #paint(): void {
     this.#painted = this.#shown;
     const { latest, drawn } = this.#shown;
-    if (drawn && drawn !== this.#onStage) this.#draw(drawn);
+    // What stands round the picture comes first: it takes its room.
     const note = noteOf(this.#shown);
     this.#note.hidden = note === null;
     this.#note.textContent = note ?? "";
     const titles = new Map(latest?.walls.map((wall) => [wall.name, wall.title]));
     this.#findings.show(latest?.findings ?? [], titles);
+    if (drawn && !this.#onStage) this.#strip.show(drawn.scene, drawn.walls, this.#wall);
+    if (drawn && drawn !== this.#onStage) this.#draw(drawn);
     this.#markCursor();
   }
 
@@ -216,6 +218,7 @@ export class Preview {
     if (!scene.walls.some((wall) => wall.name === this.#wall)) this.#wall = null;
     this.#onStage = picture;
     this.#sight.show(scene, this.#kept.get(picture.uri) ?? null);
+    this.#stage.mark("finding", null);
     this.#pointing.drawn(picture, this.#shown.latest?.findings ?? []);
   }
 
@@ -233,9 +236,8 @@ export class Preview {
 
   #pointAt(at: Place | null): void {
     this.#pointing.pointAt(at && this.#sight.placeUnder(at));
-    if (!at) return;
-    const { x, y } = this.#stage.placeInRoom(at);
-    this.#card.keepFrom(x, y);
+    const place = at && this.#sight.placeUnder(at);
+    if (place) this.#card.keepFrom(this.#sight.shareOfRoom({ left: place.x, bottom: place.y }));
   }
 
   #key(event: KeyboardEvent): void {
@@ -294,7 +296,9 @@ export class Preview {
 
   #keepWalkSeen(): void {
     const over = this.#pointing.walkedOver;
-    if (over) this.#sight.bringIn(over);
+    if (!over) return;
+    this.#sight.bringIn(over);
+    this.#card.keepFrom(this.#sight.shareOfRoom(over));
   }
 
   #markCursor(): void {
@@ -308,8 +312,9 @@ export class Preview {
     this.#select(finding.place);
     this.#findings.point(finding.number);
     const { scene } = this.#sight;
-    const box = scene && boxOfPieces(scene, finding.wall, finding.pieces);
-    if (box) this.#sight.bringIn(box);
+    const place = scene && placeOfFinding(scene, finding.wall, finding.pieces);
+    this.#stage.mark("finding", place);
+    if (place) this.#sight.bringNear(place.box);
   }
 
   #select({ uri, range }: DocumentPlace): void {

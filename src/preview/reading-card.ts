@@ -1,4 +1,5 @@
 /// <reference lib="dom" />
+import type { Place } from "../drawing/index.js";
 import type { PictureFinding, SpotReading } from "../service/index.js";
 import { make } from "./elements.js";
 
@@ -26,11 +27,9 @@ export class ReadingCard {
     this.element.replaceChildren(make("strong", {}, code), make("p", {}, message), ...quiet);
   }
 
-  /** Out of the pointer's way: at the left, or at the right while the pointer is near there. */
-  keepFrom(x: number, y: number): void {
-    const stage = this.element.parentElement!;
-    const near = y > stage.clientHeight * 0.55 && x < stage.clientWidth / 2;
-    this.element.classList.toggle("aside", near);
+  /** At the left, or at the right while what it tells of is there; shares of the stage. */
+  keepFrom({ x, y }: Place): void {
+    this.element.classList.toggle("aside", y > 0.55 && x < 0.5);
   }
 }
 

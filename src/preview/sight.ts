@@ -77,9 +77,12 @@ export class Sight {
 
   /** Brings a box of the picture into sight. */
   bringIn(box: PictureBox): void {
-    if (!this.#view) return;
-    const view = views.bringIn(this.#view, box, this.stage.room);
-    if (view !== this.#view) this.#glideTo(view);
+    this.#glideFrom((view) => views.bringIn(view, box, this.stage.room));
+  }
+
+  /** The same, as near as it takes to make the box out. */
+  bringNear(box: PictureBox): void {
+    this.#glideFrom((view) => views.bringNear(view, box, this.stage.room));
   }
 
   /** The picture's place under a place of the window; null when nothing is drawn. */
@@ -88,9 +91,23 @@ export class Sight {
     return views.toPicture(this.#view, this.stage.room, this.stage.placeInRoom(client));
   }
 
+  /** Where the lower left corner of a box is in the room: 0 to 1 from its left and its top. */
+  shareOfRoom({ left, bottom }: Pick<PictureBox, "left" | "bottom">): Place {
+    const seen = views.seenBox(this.#view!, this.stage.room);
+    return {
+      x: (left - seen.left) / (seen.right - seen.left),
+      y: (bottom - seen.top) / (seen.bottom - seen.top),
+    };
+  }
+
   #change(change: (view: View) => View): void {
     this.#glide.stop();
     if (this.#view) this.#look(change(this.#view));
+  }
+
+  #glideFrom(change: (view: View) => View): void {
+    const view = this.#view && change(this.#view);
+    if (view && view !== this.#view) this.#glideTo(view);
   }
 
   #glideTo(view: View): void {

@@ -7,7 +7,7 @@ import { patchElement } from "./patch-element.js";
 import { seenBox, type Size, type View } from "./view.js";
 
 /** What is marked over the drawing. */
-export type MarkName = "cursor" | "hover" | "piece";
+export type MarkName = "cursor" | "finding" | "hover" | "piece";
 
 /** Rings to mark, and where their wall stands in the picture. */
 export interface MarkedRings {
@@ -15,7 +15,7 @@ export interface MarkedRings {
   readonly rings: readonly Points[];
 }
 
-const MARKS: readonly MarkName[] = ["cursor", "hover", "piece"];
+const MARKS: readonly MarkName[] = ["cursor", "finding", "hover", "piece"];
 
 /** Where the picture is drawn, under a sheet for marks that is seen through the same view. */
 export class Stage {

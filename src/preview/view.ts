@@ -24,6 +24,9 @@ const LEAST_SCALE = 0.002;
 const MOST_SCALE = 80;
 /** Free room round a fitted box. */
 const PADDING = 10;
+/** Pixels that a box needs to be made out, and those that it is given if it has less. */
+const LEAST_SEEN = 24;
+const COMFORTABLE = 120;
 /** A fitted picture is fitted again once it takes less than this share of what it could. */
 const LOOSE = 0.8;
 
@@ -104,6 +107,14 @@ export function bringIn(view: View, box: PictureBox, room: Size): View {
   return x === view.x && y === view.y ? view : { ...view, x, y, hold: "free" };
 }
 
+/** The same, and zoomed in where the box would be hard to make out. */
+export function bringNear(view: View, box: PictureBox, room: Size): View {
+  const side = Math.max(box.right - box.left, box.bottom - box.top);
+  if (side * view.scale >= LEAST_SEEN) return bringIn(view, box, room);
+  const scale = bounded(COMFORTABLE / side);
+  return bringIn({ ...middleOf(box), scale, hold: "free" }, box, room);
+}
+
 /**
  * The view after the picture or the room changed. A free one keeps zoom and place. A fitted one does
  * too while its box is still seen whole and not small: typing should not make the picture breathe.
@@ -139,13 +150,15 @@ export function carriedOver(view: View, from: Scene, to: Scene): View {
   };
 }
 
-/** The wall that a place of the picture is in, or the nearest one sideways. */
-export function nearestWall(walls: readonly WallScene[], { x }: Place): WallScene | null {
+/** The wall that a place of the picture is in, or the nearest one. */
+export function nearestWall(walls: readonly WallScene[], { x, y }: Place): WallScene | null {
   let nearest: WallScene | null = null;
   let least = Infinity;
   for (const wall of walls) {
-    const { left, right } = boundsOf(wall.bare);
-    const away = Math.max(wall.at.x + left - x, x - (wall.at.x + right), 0);
+    const { left, top, right, bottom } = boundsOf(wall.bare);
+    const dx = Math.max(wall.at.x + left - x, x - (wall.at.x + right), 0);
+    const dy = Math.max(wall.at.y + top - y, y - (wall.at.y + bottom), 0);
+    const away = Math.hypot(dx, dy);
     if (away < least) [nearest, least] = [wall, away];
   }
   return nearest;

@@ -1,5 +1,5 @@
 import assert from "node:assert/strict";
-import { boxOfPieces, boxToFit, roomOf } from "../../src/preview/box-to-fit.js";
+import { placeOfFinding, boxToFit, roomOf } from "../../src/preview/box-to-fit.js";
 import { boundsOf } from "../../src/preview/view.js";
 import { exampleSource, exampleText } from "../support/examples.js";
 import { planPicture } from "./support/plan-picture.js";
@@ -32,11 +32,14 @@ describe("what fit shows whole", () => {
     const name = "faults.tileplan";
     const picture = planPicture(exampleText(name), exampleSource(name), 1, name);
     const finding = picture.findings.find((each) => each.code === "cut/sliver")!;
-    const box = boxOfPieces(picture.scene, finding.wall, finding.pieces)!;
+    const { box, rings, at } = placeOfFinding(picture.scene, finding.wall, finding.pieces)!;
     const wall = picture.scene.walls.find((each) => each.name === finding.wall)!;
-    const whole = boxOfPieces(picture.scene, finding.wall, [])!;
-    assert.equal(whole.left, wall.at.x + boundsOf(wall.bare).left);
-    assert.ok(box.right - box.left < whole.right - whole.left);
-    assert.equal(boxOfPieces(picture.scene, null, []), null);
+    const whole = placeOfFinding(picture.scene, finding.wall, [])!;
+    assert.equal(at, wall.at);
+    assert.equal(rings.length, finding.pieces.length);
+    assert.deepEqual(whole.rings, []);
+    assert.equal(whole.box.left, wall.at.x + boundsOf(wall.bare).left);
+    assert.ok(box.right - box.left < whole.box.right - whole.box.left);
+    assert.equal(placeOfFinding(picture.scene, null, []), null);
   });
 });

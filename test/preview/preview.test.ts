@@ -181,7 +181,9 @@ describe("the preview in a page", function () {
     await preview.post({ type: "plan", uri: URI, name: "two-walls", pinned: true });
     await paint(preview, twoWalls(1));
     const after = await seenBox(preview);
-    after.forEach((value, i) => assert.ok(Math.abs(value - before[i]!) < 1e-6, String(after)));
+    after.forEach((value, i) =>
+      assert.ok(Math.abs(value - before[i]!) < 1e-6, `${String(after)} for ${String(before)}`),
+    );
     assert.equal(await page.locator('[data-layer="dimensions"]').first().isVisible(), false);
   });
 

@@ -5,6 +5,7 @@ import {
   ACTUAL_SCALE,
   actualSize,
   bringIn,
+  bringNear,
   carriedOver,
   fitWhole,
   fitWidth,
@@ -83,19 +84,31 @@ describe("a view of the picture", () => {
     assert.deepEqual(large, { ...fitWhole(BOX, ROOM), hold: "free" });
   });
 
+  it("comes near to a box that could not be made out", () => {
+    const view: View = { x: 0, y: 0, scale: 0.01, hold: "whole" };
+    const near = bringNear(view, { left: 100, top: 10, right: 140, bottom: 30 }, ROOM);
+    assert.deepEqual([near.x, near.y, near.scale], [120, 20, 3]);
+    const seen = { left: -5, top: -5, right: 25, bottom: 5 };
+    const enough: View = { x: 0, y: 0, scale: 1, hold: "whole" };
+    assert.equal(bringNear(enough, seen, ROOM), enough);
+  });
+
   it("follows the wall it is over when another wall pushes it aside", () => {
     const view: View = { x: 1500, y: -10, scale: 1, hold: "free" };
     const from = scene([wall("a", 0, 800), wall("b", 1000, 800)]);
     const to = scene([wall("a", 0, 1800), wall("b", 2000, 800)]);
     assert.equal(carriedOver(view, from, to).x, 2500);
+    const below = scene([wall("a", 0, 800), wall("b", 0, 800, 1000)]);
+    const moved = scene([wall("a", 0, 800), wall("b", 0, 800, 1700)]);
+    assert.equal(carriedOver({ ...view, x: 400, y: 900 }, below, moved).y, 1600);
     const without = scene([wall("a", 0, 1800)]);
     assert.equal(carriedOver(view, from, without), view);
   });
 });
 
-function wall(name: string, x: number, width: number): WallScene {
+function wall(name: string, x: number, width: number, y = 0): WallScene {
   const bare = [0, 0, width, 0, width, -500, 0, -500];
-  return { name, at: { x, y: 0 }, bare } as unknown as WallScene;
+  return { name, at: { x, y }, bare } as unknown as WallScene;
 }
 
 function scene(walls: WallScene[]): Scene {
