@@ -27,8 +27,16 @@ async function act<Answer>(act: string, rest: object): Promise<Answer> {
   const { hands } = await readTask();
   const response = await fetch(hands, { method: "POST", body: JSON.stringify({ ...rest, act }) });
   const text = await response.text();
-  if (!response.ok) throw new Error(`${act} ${JSON.stringify(rest)}: ${text}`);
+  if (!response.ok) throw new Error(`${act} ${JSON.stringify(rest)}: ${text}\n${await picture()}`);
   return (JSON.parse(text) as { answer: Answer }).answer;
+}
+
+/** Words on a picture of what is seen now, for the message of a failure. */
+export async function picture(): Promise<string> {
+  const { hands: url } = await readTask();
+  const body = JSON.stringify({ act: "screenshot", name: `failed-${Date.now()}` });
+  const response = await fetch(url, { method: "POST", body });
+  return `What was seen: ${await response.text()}`;
 }
 
 /**

@@ -23,9 +23,6 @@ export function tell(runner: Mocha.Runner): Promise<Counts> {
     counts.failed++;
     line(`${indent(test.titlePath().length)}✘ ${test.title}`);
     line(error instanceof Error ? (error.stack ?? error.message) : String(error));
-    // What a person sees now; the next test waits for nothing of it.
-    const name = `failed: ${test.fullTitle()}`.replace(/[^a-z0-9]+/gi, "-");
-    told = told.then(() => hands.screenshot(name));
   });
   return new Promise((resolve, reject) => {
     runner.on("end", () => {

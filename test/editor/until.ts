@@ -1,3 +1,5 @@
+import { picture } from "./hands.js";
+
 /** How long a test waits for what should come, in milliseconds. */
 const PATIENCE = 15_000;
 const PAUSE = 25;
@@ -11,7 +13,8 @@ export async function until<Found>(
   for (;;) {
     const found = await look();
     if (found !== null && found !== undefined && found !== false) return found;
-    if (Date.now() > end) throw new Error(`Waited for ${what}; it did not come`);
+    if (Date.now() > end)
+      throw new Error(`Waited for ${what}; it did not come\n${await picture()}`);
     await new Promise((resolve) => setTimeout(resolve, PAUSE));
   }
 }

@@ -36,6 +36,7 @@ describe("where the preview opens", () => {
 
   it("nowhere without a plan: it says what to do", async () => {
     await vscode.commands.executeCommand("gaugelath.openPreview");
+    await vscode.commands.executeCommand("notifications.showList");
     await hands.waitFor({ selector: ".notification-list-item:has-text('Open a plan first')" });
     await vscode.commands.executeCommand("notifications.clearAll");
     assert.deepEqual(previewTabs(), []);

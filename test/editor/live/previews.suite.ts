@@ -49,10 +49,9 @@ describe("the previews", () => {
     await vscode.commands.executeCommand("workbench.action.closeEditorsInOtherGroups");
     await openPlan("plain.tileplan");
     await vscode.commands.executeCommand("outline.focus");
-    await hands.click({
-      selector:
-        ".pane:has([id*='outline']) [aria-label^='Open Preview to the Side'], .outline-pane [aria-label^='Open Preview to the Side']",
-    });
+    const outline = ".pane-header:has-text('Outline')";
+    await hands.hover({ selector: outline });
+    await hands.click({ selector: `${outline} [aria-label^='Open Preview to the Side']` });
     await new ShownPreview("plain.tileplan").untilDrawn("60 3/16");
   });
 
