@@ -5,8 +5,11 @@ import { createServer } from "node:http";
 import { mkdirSync } from "node:fs";
 import path from "node:path";
 
-/** Starts the server. `told` is called with each line that the tests tell, `shots` is a folder. */
-export async function startHands({ shots, told }) {
+/**
+ * Starts the server. `told` is called with each line that the tests tell, `reload` to load the window
+ * anew; `shots` is a folder.
+ */
+export async function startHands({ shots, told, reload }) {
   let page = null;
   let reported = null;
   const report = new Promise((resolve) => {
@@ -14,6 +17,7 @@ export async function startHands({ shots, told }) {
   });
   const acts = {
     ...personActs(() => page, shots),
+    reload: () => reload(page),
     tell: ({ line }) => told(line),
     report: ({ counts }) => reported(counts),
   };

@@ -40,12 +40,19 @@ async function sit(editor, sitting, grep) {
   const folder = mkdtempSync(path.join(tmpdir(), "gaugelath-editor-"));
   const shots = path.join(ROOT, ".vscode-test", "shots", sitting.name);
   rmSync(shots, { recursive: true, force: true });
-  const hands = await startHands({ shots, told: (line) => console.log(line) });
+  const task = { suites: sitting.name, grep, phase: 1 };
+  const hands = await startHands({
+    shots,
+    told: (line) => console.log(line),
+    // The tests begin anew, and see that it is the second time.
+    reload: async (page) => {
+      writeTask(folder, { ...task, hands: hands.url, phase: 2 });
+      await page.reload();
+    },
+  });
   let window = null;
   try {
-    window = await editor.open(
-      await prepare(sitting, folder, { hands: hands.url, suites: sitting.name, grep }),
-    );
+    window = await editor.open(await prepare(sitting, folder, { ...task, hands: hands.url }));
     hands.take(window.page);
     const late = timeout(
       SITTING,
@@ -65,8 +72,7 @@ async function sit(editor, sitting, grep) {
 async function prepare(sitting, folder, task) {
   const workspace = path.join(folder, "workspace");
   cpSync(path.join(ROOT, "test", "editor", "workspace"), workspace, { recursive: true });
-  // How the tests find this run, in every kind of extension host.
-  writeFileSync(path.join(workspace, ".gaugelath-test.json"), JSON.stringify(task));
+  writeTask(folder, task);
   const extensions = path.join(folder, "extensions");
   mkdirSync(extensions);
   const made = sitting.packaged || sitting.web ? await pack() : null;
@@ -80,6 +86,11 @@ async function prepare(sitting, folder, task) {
     trusted: sitting.trusted,
     web: sitting.web,
   };
+}
+
+/** How the tests find this run, in every kind of extension host. */
+function writeTask(folder, task) {
+  writeFileSync(path.join(folder, "workspace", ".gaugelath-test.json"), JSON.stringify(task));
 }
 
 let packed = null;

@@ -8,6 +8,7 @@
  */
 export const SITTINGS = [
   { name: "live", trusted: true, packaged: false, web: false },
+  { name: "reload", trusted: true, packaged: false, web: false },
   { name: "untrusted", trusted: false, packaged: false, web: false },
   { name: "packaged", trusted: true, packaged: true, web: false },
   { name: "web", trusted: true, packaged: false, web: true },

@@ -67,6 +67,8 @@ export const hands = {
   emulate: (media: object) => act<null>("emulate", { media }),
   /** Takes a picture of the window; returns its file. */
   screenshot: (name: string) => act<string>("screenshot", { name }),
+  /** Loads the window anew: the tests begin again, in the second phase. It never answers. */
+  reload: () => act<never>("reload", {}),
   /** Tells a line of the tests' report. */
   tell: (line: string) => act<null>("tell", { line }),
   /** Closes the report. */

@@ -6,6 +6,8 @@ export interface Task {
   readonly hands: string;
   /** The folder of suites to run. */
   readonly suites: string;
+  /** 2 when the window was loaded anew. */
+  readonly phase: 1 | 2;
   /** Words of the titles of the tests to run; all when left out. */
   readonly grep?: string | null;
 }
