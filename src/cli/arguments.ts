@@ -15,6 +15,8 @@ const COMMANDS: Readonly<Record<CommandName, Options>> = {
   check: { ...COMMON, format: { type: "string" } },
   solve: { ...COMMON, format: { type: "string" }, output: { type: "string", short: "o" } },
   draw: { ...COMMON, output: { type: "string", short: "o" } },
+  tidy: { check: { type: "boolean" }, help: { type: "boolean", short: "h" } },
+  serve: { stdio: { type: "boolean" }, help: { type: "boolean", short: "h" } },
 };
 
 /** What a value is called in messages. */
@@ -39,6 +41,14 @@ export function readArguments(words: readonly string[]): Request {
     const format = oneOf(values.format, ["text", "json", "sarif"] as const);
     return { command, places, format, ...reading };
   }
+  if (command === "tidy") {
+    if (places.length === 0) throw missing(command, "a plan to tidy (a file, a folder, or -)");
+    return { command, places, check: values.check === true };
+  }
+  if (command === "serve") {
+    if (values.stdio === true && places.length === 0) return { command };
+    throw missing(command, "--stdio, by which an editor talks to it, and nothing else");
+  }
   const file = onlyPlace(command, places);
   if (command === "solve") {
     const format = oneOf(values.format, ["text", "json"] as const);
@@ -59,7 +69,7 @@ function commandNamed(word: string): CommandName {
     throw new Failure(`unknown option ${word}`, "a command comes first: gaugelath --help");
   }
   const near = nearest(word, Object.keys(COMMANDS));
-  const hint = near ? `did you mean ${near}?` : "the commands are check, solve and draw";
+  const hint = near ? `did you mean ${near}?` : "the commands are check, solve, draw, tidy and serve";
   throw new Failure(`unknown command ${JSON.stringify(word)}`, hint);
 }
 

@@ -35,5 +35,10 @@ async function carryOut(request: Request, host: Host): Promise<number> {
       return solve(request, host);
     case "draw":
       return draw(request, host);
+    // Loaded when they are asked for: a check starts faster without them.
+    case "tidy":
+      return (await import("./tidy.js")).tidyPlans(request, host);
+    case "serve":
+      return (await import("./serve.js")).serve();
   }
 }

@@ -8,6 +8,11 @@ Commands:
   check FILE...           tell what is wrong with plans
   solve FILE              lay the tile: a short reading, or every piece as JSON
   draw FILE -o OUT.svg    draw the walls with every piece
+  compare OLD NEW         say what a change does to the walls: files, folders, git revisions
+  show FILE               every course in a line, for git diff
+  merge REPORT...         the reports of several machines as one
+  tidy FILE...            put plans into the house style
+  serve --stdio           the language server, for editors
 
 Help: gaugelath COMMAND --help     Version: gaugelath --version
 
@@ -30,12 +35,14 @@ const COLOURS = `Colours are written on a terminal only; NO_COLOR=1 turns them o
 
 const CHECK = `Tells what is wrong with plans: in the text, and in the layout by the rules of the trade.
 
-Usage: gaugelath check FILE... [--format text|json|sarif] [--strict] [--root FOLDER]
+Usage: gaugelath check FILE... [--format text|json|sarif] [--shard I/N] [--strict] [--root FOLDER]
 
 FILE is a plan, a folder (every .tileplan in it and below it), or - for standard input.
 
 Options:
   --format FORMAT       text (for people), json, or sarif (SARIF 2.1.0, for code hosts)
+  --shard I/N           only part I of N, for machines side by side; gaugelath merge joins the
+                        reports
 ${COMMON}
 Examples:
   gaugelath check bath.tileplan
@@ -81,7 +88,39 @@ Examples:
 Exits: as for check; 2 also where OUT.svg could not be written.
 ${COLOURS}`;
 
-const ABOUT: Readonly<Record<CommandName, string>> = { check: CHECK, solve: SOLVE, draw: DRAW };
+const TIDY = `Puts plans into the house style: two spaces a block, comments in columns. Their meaning stays, and
+a line that can't be understood stays to the letter.
+
+Usage: gaugelath tidy FILE... [--check]
+
+FILE is a plan, a folder (every .tileplan in it and below it), or - for standard input, which is
+tidied to standard output. A file is written whole or not at all.
+
+Options:
+  --check               write nothing; exit 1 where a plan would be changed
+  -h, --help            this help
+
+Examples:
+  gaugelath tidy bath.tileplan
+  gaugelath tidy walls/ --check
+
+Exits: 0 done; 1 with --check: a plan is untidy; 2 a file could not be read or written.
+`;
+
+const SERVE = `The language server for editors, by the Language Server Protocol over standard input and output.
+
+Usage: gaugelath serve --stdio
+
+An editor starts it; the README says how to set up some.
+`;
+
+const ABOUT: Readonly<Record<CommandName, string>> = {
+  check: CHECK,
+  solve: SOLVE,
+  draw: DRAW,
+  tidy: TIDY,
+  serve: SERVE,
+};
 
 /** The help of a command, or the general one. */
 export function helpText(about: CommandName | null): string {

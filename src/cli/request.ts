@@ -31,11 +31,26 @@ export interface DrawRequest extends Reading {
   readonly output: string;
 }
 
-export type CommandName = "check" | "solve" | "draw";
+export interface TidyRequest {
+  readonly command: "tidy";
+  /** Files, folders, or `-` for standard input, as given. */
+  readonly places: readonly string[];
+  /** Whether nothing is written, and an untidy plan makes the exit 1. */
+  readonly check: boolean;
+}
+
+/** The language server over standard input and output. */
+export interface ServeRequest {
+  readonly command: "serve";
+}
+
+export type CommandName = "check" | "solve" | "draw" | "tidy" | "serve";
 
 export type Request =
   | CheckRequest
   | SolveRequest
   | DrawRequest
+  | TidyRequest
+  | ServeRequest
   | { readonly command: "help"; readonly about: CommandName | null }
   | { readonly command: "version" };
