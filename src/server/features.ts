@@ -7,6 +7,7 @@ import {
   MarkupKind,
   ResponseError,
   type ServerCapabilities,
+  type TextEdit,
   type TextDocumentPositionParams,
   type CancellationToken,
 } from "vscode-languageserver";
@@ -125,11 +126,11 @@ export function answerFeatures(connection: Connection, desk: PlanDesk, settings:
       await desk.readAll(document);
       const renaming = await service.rename(document, position, newName, turnsOf(token));
       if (!renaming.ok) throw new ResponseError(LSPErrorCodes.RequestFailed, renaming.message);
-      const changes = renaming.edits.map(({ file, edits }) => [
-        uriOf(file),
-        edits.map(({ range, text }) => ({ range, newText: text })),
-      ]);
-      return { changes: Object.fromEntries(changes) };
+      const changes: Record<string, TextEdit[]> = {};
+      for (const { file, edits } of renaming.edits) {
+        changes[uriOf(file)] = edits.map(({ range, text }) => ({ range, newText: text }));
+      }
+      return { changes };
     }),
   );
 

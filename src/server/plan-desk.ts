@@ -57,6 +57,6 @@ export class PlanDesk {
   }
 }
 
-export function contentModified(): ResponseError<void> {
+export function contentModified(): ResponseError {
   return new ResponseError(LSPErrorCodes.ContentModified, "The text has changed meanwhile");
 }

@@ -118,10 +118,9 @@ function readAbilities(options: unknown): protocol.ClientAbilities {
   return { files: files && options.files === true };
 }
 
-function foldersOf({ workspaceFolders, rootUri }: InitializeParamsWithRoot): string[] {
-  if (workspaceFolders) return workspaceFolders.map(({ uri }) => uri);
+/** Older clients name one folder. */
+function foldersOf(params: InitializeParams): string[] {
+  if (params.workspaceFolders) return params.workspaceFolders.map(({ uri }) => uri);
+  const { rootUri } = params as { readonly rootUri?: string | null };
   return rootUri ? [rootUri] : [];
 }
-
-/** Older clients name one folder. */
-type InitializeParamsWithRoot = InitializeParams & { readonly rootUri?: string | null };

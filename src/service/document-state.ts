@@ -20,8 +20,13 @@ export class DocumentState {
 
   /** The solved plan; solved again once a file that it uses has changed. */
   get outcome(): Outcome {
+    this.prepare();
+    return this.#solved!.outcome;
+  }
+
+  /** Solves the text, unless that is done. */
+  prepare(): void {
     if (!this.#solved || !this.#isCurrent(this.#solved.read)) this.#solved = this.#solve();
-    return this.#solved.outcome;
   }
 
   /** The files that the text used when it was last solved, directly or through others, there or not. */

@@ -89,7 +89,7 @@ export function createService(workspace: Workspace): PlanService {
   const figures = (document: PlanDocument, units: FigureUnits): Figures =>
     new Figures(units === "plan" ? of(document).outcome.plan.units : units);
   return {
-    prepare: (document) => void of(document).outcome,
+    prepare: (document) => of(document).prepare(),
     usedFiles: (document) => of(document).usedFiles,
     diagnostics: (document) => diagnosticsOf(of(document)),
     fixes: (document, range) => fixesAt(of(document), range),

@@ -48,9 +48,13 @@ function nested(spans: readonly Span[], offset: number): Span[] {
   const kept: Span[] = [];
   for (const span of holding) {
     const last = kept.at(-1);
-    const grows = !last || (span.start <= last.start && span.end >= last.end);
-    const differs = !last || span.start !== last.start || span.end !== last.end;
-    if (grows && differs) kept.push(span);
+    if (!last || isAround(span, last)) kept.push(span);
   }
   return kept;
+}
+
+/** Whether a stretch holds another and is longer. */
+function isAround(outer: Span, inner: Span): boolean {
+  const holds = outer.start <= inner.start && outer.end >= inner.end;
+  return holds && outer.end - outer.start > inner.end - inner.start;
 }

@@ -72,9 +72,8 @@ export class TestClient {
   }
 
   async start(folder?: string): Promise<InitializeResult> {
-    const params: InitializeParams = {
+    const params: Omit<InitializeParams, "rootUri"> = {
       processId: process.pid,
-      rootUri: null,
       capabilities: {
         workspace: {
           configuration: true,

@@ -23,7 +23,7 @@ export const moveStart: Fixer = (state, diagnostic) => {
 
 /** Pieces are too narrow across, or too low up. */
 function directionOf(message: string): "across" | "up" {
-  return / high; /.test(message) ? "up" : "across";
+  return message.includes(" high; ") ? "up" : "across";
 }
 
 function fixOf(
