@@ -1,8 +1,9 @@
 import assert from "node:assert/strict";
 import { boxRing, circleRing, findSpot } from "../../src/preview/find-spot.js";
-import { indexPieces } from "../../src/preview/piece-index.js";
-import { exampleSource, exampleText } from "../support/examples.js";
-import { planPicture } from "./support/plan-picture.js";
+import { indexPieces, pieceRings, placeInside } from "../../src/preview/piece-index.js";
+import { boundsOf } from "../../src/preview/view.js";
+import { exampleNames, exampleSource, exampleText } from "../support/examples.js";
+import { planPicture, servedPlan } from "./support/plan-picture.js";
 import { twoWalls } from "./support/show-plan.js";
 
 describe("what stands at a place of the picture", () => {
@@ -51,6 +52,27 @@ describe("what stands at a place of the picture", () => {
     assert.match(spotAt(middle.x + radius / 2, middle.y).key, new RegExp(`hole ${name}$`));
     const note = picture.scene.badges[0]!;
     assert.equal(findSpot(picture.scene, note.middle, indexPieces)!.badge, note.number);
+  });
+
+  it("is what the service reads there: the same piece, with the same outline", () => {
+    for (const name of exampleNames()) {
+      const { picture, read } = servedPlan(exampleText(name), exampleSource(name), 1, name);
+      for (const wall of picture.scene.walls) {
+        const index = indexPieces(wall);
+        for (let i = 0; i < index.count; i++) {
+          const place = placeInside(index, i);
+          const reading = read({ uri: name, version: 1, wall: wall.name, ...place })!;
+          assert.equal(reading.piece?.split("/")[1], String(index.course[i]), reading.title);
+          const [outline] = pieceRings(index, i);
+          const told = boundsOf(reading.outline);
+          const drawn = boundsOf(outline!);
+          for (const side of ["left", "top", "right", "bottom"] as const) {
+            // The scene's figures are rounded to the thousandth of a millimetre.
+            assert.ok(Math.abs(told[side] - drawn[side]) <= 0.0006, `${reading.piece} ${side}`);
+          }
+        }
+      }
+    }
   });
 
   it("gives a circle's ring its radius at every corner", () => {
