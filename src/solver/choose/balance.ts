@@ -1,7 +1,7 @@
 import type { Nm } from "../../measure/index.js";
-import type { Judge } from "../judge.js";
+import { type Chain, rangeBetween } from "../chain.js";
 import { courseShift, moduleAcross, moduleUp } from "../lattice.js";
-import type { Lattice } from "../solved.js";
+import type { Lattice, Region } from "../solved.js";
 
 /** A row of tiles, and what of the wall is seen clear of every slope. */
 export interface Row {
@@ -25,18 +25,22 @@ export interface Balance {
   readonly shifts: readonly Nm[];
 }
 
-export function balanceOf(judge: Judge, lattice: Lattice): Balance {
+/** The balance of a region's lays with this lattice's face, joint and bond. */
+export function balanceOf(region: Region, lattice: Lattice): Balance {
+  const { bounds, hiddenLeft, hiddenRight } = region;
+  const upright = (chain: Chain) => rangeBetween(chain, bounds.bottom, bounds.top);
+  const level = (chain: Chain) => rangeBetween(chain, bounds.left, bounds.right);
   const across = {
     face: lattice.face.across,
     module: moduleAcross(lattice),
-    clearLow: judge.clearLeft,
-    clearHigh: judge.clearRight,
+    clearLow: upright(hiddenLeft ?? region.left).high,
+    clearHigh: upright(hiddenRight ?? region.right).low,
   };
   const up = {
     face: lattice.face.up,
     module: moduleUp(lattice),
-    clearLow: judge.clearBottom,
-    clearHigh: judge.clearTop,
+    clearLow: level(region.bottom).high,
+    clearHigh: level(region.top).low,
   };
   const phases = Math.min(lattice.q, Math.max(1, tilesWithin(up)));
   const shifts = Array.from({ length: phases }, (_, step) => courseShift(lattice, step + 1));

@@ -75,11 +75,13 @@ export function boundAcross(field: Field, x: Nm): AcrossBound {
     const { face, clearLow, clearHigh } = across;
     const before = cutTileAt(across, origin, box.left);
     if (before !== null && isClear(before, box)) {
-      add(phase, before, Math.max(before, clearLow), box.left, box, courses);
+      const to = Math.min(box.left, clearHigh);
+      add(phase, before, Math.max(before, clearLow), to, box, courses);
     }
     const after = cutTileAt(across, origin, box.right);
     if (after !== null && isClear(after, box)) {
-      add(phase, after, box.right, Math.min(after + face, clearHigh), box, courses);
+      const from = Math.max(box.right, clearLow);
+      add(phase, after, from, Math.min(after + face, clearHigh), box, courses);
     }
   }
 
@@ -123,11 +125,11 @@ export function boundUp(field: Field, y: Nm): Bound {
     if (columns <= 0) continue;
     const under = cutTileAt(up, y, box.bottom);
     if (under !== null && isClear(under, box)) {
-      add(box.bottom - Math.max(under, up.clearLow), columns);
+      add(Math.min(box.bottom, up.clearHigh) - Math.max(under, up.clearLow), columns);
     }
     const over = cutTileAt(up, y, box.top);
     if (over !== null && isClear(over, box)) {
-      add(Math.min(over + up.face, up.clearHigh) - box.top, columns);
+      add(Math.min(over + up.face, up.clearHigh) - Math.max(box.top, up.clearLow), columns);
     }
   }
   return bound;

@@ -54,7 +54,7 @@ export function fieldOf(plan: Plan, wall: Wall, lay: Lay, joint: Nm): Field {
   const region = regionOf(plan, wall, joint);
   const judge = judgeOf(region, lay, plan.limits);
   const lattice = latticeOf(lay, joint, 0, 0);
-  const balance = balanceOf(judge, lattice);
+  const balance = balanceOf(region, lattice);
   const { left, right, bottom, top } = region.bounds;
   const acrossIt = (chain: Chain) => reachOf(chain, left, right);
   const upIt = (chain: Chain) => reachOf(chain, bottom, top);

@@ -69,10 +69,13 @@ function centredAt({ ground, across }: Field, x: Nm): AcrossStart {
   const { face, module } = across;
   const middle = ground.wall.size.across / 2;
   const nearest = x + Math.round((middle - face / 2 - x) / module) * module;
-  // Half a nanometre is rounded away from zero, so one of these is exact on either side of it.
-  const places = [0, 1].map((more) => nearest + Math.floor(face / 2) + more);
+  // Half a nanometre is rounded away from zero, so one of these is exact: zero itself has none.
+  const places = [nearest, nearest + module].flatMap((left) => {
+    const middleOfTile = left + Math.floor(face / 2);
+    return [middleOfTile, middleOfTile + 1];
+  });
   const starts = places.map(
     (place) => ({ kind: "tile", centre: { on: "place", x: place } }) as const,
   );
-  return starts.find((start) => acrossOrigin(ground, start) === nearest) ?? starts[0]!;
+  return starts.find((start) => isApart(acrossOrigin(ground, start), x, module)) ?? starts[0]!;
 }

@@ -23,7 +23,7 @@ const CUT_TWICE: ReadonlySet<string> = new Set(["notch", "slot", "hole"]);
 export function scoreOf(laid: Laid, limits: Limits): Score {
   const { region, lay, lattice, pieces } = laid;
   const judge = judgeOf(region, lay, limits);
-  const balance = balanceOf(judge, lattice);
+  const balance = balanceOf(region, lattice);
   let slivers = 0;
   let underHalf = 0;
   let cuts = 0;
