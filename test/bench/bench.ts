@@ -4,6 +4,7 @@ import { loadSubject } from "./bundle.js";
 import { benchChangedText, benchManyPieces } from "./changed-text.js";
 import { benchChoice } from "./choose-start.js";
 import { benchGrowth, benchMillion } from "./million-pieces.js";
+import { benchPaintedPicture } from "./painted-picture.js";
 import { type Timing } from "./statistics.js";
 import { barTable, isMet, timingTable, type Bar } from "./table.js";
 import { benchWholeProcess } from "./whole-process.js";
@@ -13,7 +14,8 @@ const timings: Timing[] = [];
 const bars: Bar[] = [];
 const notes: string[] = [];
 
-for (const bench of [benchChangedText, benchManyPieces, benchMillion, benchChoice]) {
+const benches = [benchChangedText, benchManyPieces, benchPaintedPicture, benchMillion, benchChoice];
+for (const bench of benches) {
   const result: { timings: Timing[]; bars: Bar[]; note?: string } = await bench(subject);
   timings.push(...result.timings);
   bars.push(...result.bars);
