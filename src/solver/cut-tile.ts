@@ -1,7 +1,7 @@
 import type { Box } from "./box.js";
 import { overlaps } from "./box.js";
 import { rangeBetween } from "./chain.js";
-import { circleMeets, circleRing } from "./clip/circle.js";
+import { circleMeets, circleRing, ringNear } from "./clip/circle.js";
 import { subtract } from "./clip/subtract.js";
 import { boundsOf, ringOf, type Ring, type Shape } from "./shape.js";
 import { beyond, scribed, slopesAcross, slopeWithin } from "./slope.js";
@@ -39,7 +39,7 @@ export function cutTile(tile: Box, region: Region, obstacles: Obstacles): readon
   const rings = [
     ...slopes.map((slope) => beyond(box, slope)),
     ...boxes.map((obstacle) => ringOf(clampedTo(obstacle, box))),
-    ...circles.map(circleRing),
+    ...circles.map((circle) => ringNear(circleRing(circle), box)),
   ];
   const sloped = slopes.length > 0 ? "slope" : null;
   return subtract({ outline: ringOf(box), holes: [] }, rings).map((shape) =>

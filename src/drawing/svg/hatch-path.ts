@@ -78,9 +78,14 @@ function crossingsAt(shape: readonly Points[], a: number, b: number, value: numb
       [x1, y1, value1] = [x2, y2, value2];
     }
   }
-  return b === 0
-    ? crossings.sort((one, other) => one[1] - other[1])
-    : crossings.sort((one, other) => one[0] - other[0]);
+  return inOrder(crossings, b === 0 ? 1 : 0);
+}
+
+/** Two crossings, as nearly all lines have, are put in order without the cost of a sort. */
+function inOrder(crossings: Crossing[], axis: 0 | 1): Crossing[] {
+  const [one, other] = crossings;
+  if (crossings.length > 2) return crossings.sort((c, d) => c[axis] - d[axis]);
+  return one && other && one[axis] > other[axis] ? [other, one] : crossings;
 }
 
 /** A line from one crossing to the next, kept off both; nothing where there is no room. */

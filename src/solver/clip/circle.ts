@@ -1,6 +1,6 @@
 import { divideRounded } from "../../measure/index.js";
 import type { Box } from "../box.js";
-import type { Ring } from "../shape.js";
+import { boundsOf, type Ring } from "../shape.js";
 
 /** Corners of the polygon that stands for a round hole; its area is 0.07 % under the circle's. */
 const CORNERS = 96;
@@ -46,4 +46,23 @@ export function circleMeets(circle: Box, box: Box): boolean {
   const dy = BigInt(gap(box.bottom, box.top, circle.bottom + circle.top));
   const diameter = BigInt(circle.right - circle.left);
   return dx * dx + dy * dy < diameter * diameter;
+}
+
+/**
+ * A convex ring that takes the same from a box with fewer corners: one is left out where the
+ * triangle that it makes with its neighbours stays clear of the box.
+ */
+export function ringNear(ring: Ring, box: Box): Ring {
+  const near: number[] = [ring[0]!, ring[1]!];
+  for (let i = 2; i + 3 < ring.length; i += 2) {
+    const last = near.length - 2;
+    const corners = [near[last]!, near[last + 1]!, ...ring.slice(i, i + 4)];
+    if (touches(boundsOf(corners), box)) near.push(ring[i]!, ring[i + 1]!);
+  }
+  near.push(ring.at(-2)!, ring.at(-1)!);
+  return near;
+}
+
+function touches(a: Box, b: Box): boolean {
+  return a.left <= b.right && b.left <= a.right && a.bottom <= b.top && b.bottom <= a.top;
 }

@@ -171,12 +171,14 @@ function link({ x, y, ends, steps }: EdgeSet): PlanarGraph {
   const dx = (h: number) => x[from[h ^ 1]!]! - x[from[h]!]!;
   const dy = (h: number) => y[from[h ^ 1]!]! - y[from[h]!]!;
   const upper = (h: number) => dy(h) > 0 || (dy(h) === 0 && dx(h) > 0);
+  const anticlockwise = (g: number, h: number) => {
+    if (upper(g) !== upper(h)) return upper(g) ? -1 : 1;
+    return -crossSign(dx(g), dy(g), dx(h), dy(h));
+  };
   const next: number[] = new Array<number>(from.length).fill(0);
   for (const around of out) {
-    around.sort((g, h) => {
-      if (upper(g) !== upper(h)) return upper(g) ? -1 : 1;
-      return -crossSign(dx(g), dy(g), dx(h), dy(h));
-    });
+    // Two edges follow each other either way round.
+    if (around.length > 2) around.sort(anticlockwise);
     // Arriving against `around[i]`, the face on the left goes on by the next one clockwise.
     around.forEach((h, i) => {
       next[h ^ 1] = around[(i + around.length - 1) % around.length]!;

@@ -1,6 +1,7 @@
 import type { Nm } from "../../measure/index.js";
 import type { Side } from "../../model/index.js";
 import { boundsOf, type Ring } from "../shape.js";
+import { tidyRing } from "../clip/ring.js";
 import { subtract } from "../clip/subtract.js";
 import type { TrimPiece, TrimRun } from "../solved.js";
 import { splitRun, type Stretch } from "./split-run.js";
@@ -44,8 +45,11 @@ function piecesOf(strip: Strip, stretch: Stretch): TrimPiece[] {
     ...(mitreStart ? [ringAt(strip, startMitre(strip))] : []),
     ...(mitreEnd ? [ringAt(strip, endMitre(strip))] : []),
   ];
-  const subject = { outline: ringAt(strip, rectangle(strip, stretch)), holes: [] };
-  return subtract(subject, cuts).map((shape) => ({
+  const outline = tidyRing(ringAt(strip, rectangle(strip, stretch)));
+  if (!outline) return [];
+  const subject = { outline, holes: [] };
+  const shapes = cuts.length > 0 ? subtract(subject, cuts) : [subject];
+  return shapes.map((shape) => ({
     shape,
     mitre: [...(mitreStart ? [start] : []), ...(mitreEnd ? [end] : [])],
     whole: cuts.length === 0 && stretch.to - stretch.from === strip.piece,

@@ -1,6 +1,7 @@
 import assert from "node:assert/strict";
-import { circleMeets, circleRing } from "../../../src/solver/clip/circle.js";
-import { boundsOf, doubleArea } from "../../../src/solver/index.js";
+import { circleMeets, circleRing, ringNear } from "../../../src/solver/clip/circle.js";
+import { subtract } from "../../../src/solver/clip/subtract.js";
+import { boundsOf, doubleArea, ringOf } from "../../../src/solver/index.js";
 
 const circle = { left: 0, bottom: 0, right: 1_000_000, top: 1_000_000 };
 
@@ -35,5 +36,16 @@ describe("a round hole", () => {
     // A corner of the box that the circle does not reach: at 45 degrees its rim is 146,447 nm in.
     assert.equal(circleMeets(circle, tile(146_436, 146_436)), false);
     assert.equal(circleMeets(circle, tile(146_438, 146_438)), true);
+  });
+
+  it("takes the same from a tile by the few corners near it", () => {
+    const ring = circleRing(circle);
+    for (const left of [-300_000, 0, 120_000, 480_000, 900_000]) {
+      const tile = { left, bottom: 600_000, right: left + 400_000, top: 1_200_000 };
+      const subject = { outline: ringOf(tile), holes: [] };
+      const near = ringNear(ring, tile);
+      assert.ok(near.length < ring.length);
+      assert.deepEqual(subtract(subject, [near]), subtract(subject, [ring]));
+    }
   });
 });
