@@ -1,5 +1,6 @@
 // Bundles the programs into dist/. Of the command line, cli.cjs starts it, cli/main.cjs is the program,
-// and cli/drawing.cjs what `draw` alone loads; the editor's are listed in bundle-extension.mjs.
+// cli/worker.cjs what its worker threads run, and cli/drawing.cjs what draws pictures; the editor's
+// are listed in bundle-extension.mjs.
 import { build } from "esbuild";
 import { spawnSync } from "node:child_process";
 import { rmSync } from "node:fs";
@@ -34,6 +35,7 @@ const COMMON = {
 rmSync(`${root}dist/cli`, { recursive: true, force: true });
 await build({ ...COMMON, entryPoints: ["src/cli/start.ts"], outfile: "dist/cli.cjs" });
 await build({ ...COMMON, entryPoints: ["src/cli/main.ts"], outfile: "dist/cli/main.cjs" });
+await build({ ...COMMON, entryPoints: ["src/cli/worker.ts"], outfile: "dist/cli/worker.cjs" });
 await build({
   ...COMMON,
   entryPoints: ["src/drawing/headless.ts"],

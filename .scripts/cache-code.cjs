@@ -15,4 +15,4 @@ process.once("exit", () => {
   writeFileSync(path.join(dist, "main.v8"), script.createCachedData());
   process.exitCode = 0;
 });
-script.runInThisContext()({}, createRequire(file));
+script.runInThisContext()({}, createRequire(file), {}, file, dist);

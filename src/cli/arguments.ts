@@ -1,7 +1,7 @@
 import { parseArgs, type ParseArgsConfig } from "node:util";
 import { Failure } from "./failure.js";
 import { nearest } from "../language/index.js";
-import type { CommandName, Request } from "./request.js";
+import type { CommandName, FailOn, Request, Shard } from "./request.js";
 
 type Options = NonNullable<ParseArgsConfig["options"]>;
 
@@ -12,11 +12,26 @@ const COMMON: Options = {
 };
 
 const COMMANDS: Readonly<Record<CommandName, Options>> = {
-  check: { ...COMMON, format: { type: "string" } },
+  check: { ...COMMON, format: { type: "string" }, shard: { type: "string" } },
   solve: { ...COMMON, format: { type: "string" }, output: { type: "string", short: "o" } },
   draw: { ...COMMON, output: { type: "string", short: "o" } },
+  compare: {
+    root: { type: "string" },
+    from: { type: "string" },
+    to: { type: "string" },
+    format: { type: "string" },
+    output: { type: "string", short: "o" },
+    "fail-on": { type: "string" },
+    shard: { type: "string" },
+    help: { type: "boolean", short: "h" },
+  },
+  show: { root: { type: "string" }, help: { type: "boolean", short: "h" } },
   tidy: { check: { type: "boolean" }, help: { type: "boolean", short: "h" } },
   serve: { stdio: { type: "boolean" }, help: { type: "boolean", short: "h" } },
+  merge: {
+    output: { type: "string", short: "o" },
+    help: { type: "boolean", short: "h" },
+  },
 };
 
 /** What a value is called in messages. */
@@ -24,6 +39,10 @@ const WANTED: Readonly<Record<string, string>> = {
   format: "a format",
   output: "a file to write",
   root: "a folder",
+  from: "a revision",
+  to: "a revision",
+  "fail-on": "what to fail on",
+  shard: "I/N",
 };
 
 /** Reads the words after `gaugelath`. Throws a Failure that says what was found and what is wanted. */
@@ -36,27 +55,80 @@ export function readArguments(words: readonly string[]): Request {
   const { values, places } = readOptions(command, rest);
   if (values.help === true) return help(command);
   const reading = { strict: values.strict === true, root: text(values.root) };
-  if (command === "check") {
-    if (places.length === 0) throw missing(command, "a plan to check (a file, a folder, or -)");
-    const format = oneOf(values.format, ["text", "json", "sarif"] as const);
-    return { command, places, format, ...reading };
+  switch (command) {
+    case "check": {
+      if (places.length === 0) throw missing(command, "a plan to check (a file, a folder, or -)");
+      const format = oneOf(values.format, ["text", "json", "sarif"] as const);
+      return { command, places, format, shard: shardOf(values.shard), ...reading };
+    }
+    case "compare":
+      return { command, ...compareParts(values, places), ...reading };
+    case "merge":
+      if (places.length === 0) throw missing(command, "reports to merge");
+      return { command, files: places, output: text(values.output) };
+    case "tidy":
+      if (places.length === 0) throw missing(command, "a plan to tidy (a file, a folder, or -)");
+      return { command, places, check: values.check === true };
+    case "serve":
+      if (values.stdio === true && places.length === 0) return { command };
+      throw missing(command, "--stdio, by which an editor talks to it, and nothing else");
+    case "show":
+      return { command, file: onlyPlace(command, places), ...reading };
+    case "solve": {
+      const file = onlyPlace(command, places);
+      const format = oneOf(values.format, ["text", "json"] as const);
+      return { command, file, format, output: text(values.output), ...reading };
+    }
+    case "draw": {
+      const file = onlyPlace(command, places);
+      const output = text(values.output);
+      if (output === null) throw missing(command, "-o OUT.svg, the picture to write");
+      return { command, file, output, ...reading };
+    }
   }
-  if (command === "tidy") {
-    if (places.length === 0) throw missing(command, "a plan to tidy (a file, a folder, or -)");
-    return { command, places, check: values.check === true };
+}
+
+function compareParts(values: Given["values"], places: readonly string[]) {
+  const [from, to] = [text(values.from), text(values.to)];
+  if (from === null && to !== null) {
+    throw new Failure("--to wants --from REV, the revision before", FORMS);
   }
-  if (command === "serve") {
-    if (values.stdio === true && places.length === 0) return { command };
-    throw missing(command, "--stdio, by which an editor talks to it, and nothing else");
+  if (from === null && places.length !== 2) {
+    const found = places.length === 0 ? "none" : places.length;
+    throw new Failure(`compare wants two plans or two folders; found ${found}`, FORMS);
   }
-  const file = onlyPlace(command, places);
-  if (command === "solve") {
-    const format = oneOf(values.format, ["text", "json"] as const);
-    return { command, file, format, output: text(values.output), ...reading };
-  }
-  const output = text(values.output);
-  if (output === null) throw missing(command, "-o OUT.svg, the picture to write");
-  return { command, file, output, ...reading };
+  return {
+    places: places.length === 0 ? ["."] : places,
+    from,
+    to,
+    format: oneOf(values.format, ["text", "markdown", "json", "svg"] as const),
+    output: text(values.output),
+    failOn: failOnOf(text(values["fail-on"])),
+    shard: shardOf(values.shard),
+  };
+}
+
+const FORMS = "compare OLD NEW, or compare --from REV [--to REV] FILE...";
+
+const FAIL_ON = ["new-findings", "more-tiles", "any"] as const;
+
+function failOnOf(given: string | null): readonly FailOn[] {
+  return (given?.split(",") ?? []).map((word) => {
+    const found = FAIL_ON.find((name) => name === word);
+    if (found) return found;
+    throw new Failure(
+      `--fail-on does not know ${JSON.stringify(word)}`,
+      `it knows ${FAIL_ON.join(", ")}`,
+    );
+  });
+}
+
+function shardOf(given: string | true | undefined): Shard | null {
+  const words = text(given);
+  if (words === null) return null;
+  const [, part, of] = /^(\d{1,4})\/(\d{1,4})$/.exec(words)?.map(Number) ?? [];
+  if (part !== undefined && of !== undefined && part >= 1 && part <= of) return { part, of };
+  throw new Failure(`--shard ${words}: one part of several is wanted, such as 2/4`);
 }
 
 function help(about: CommandName | null): Request {
@@ -69,8 +141,13 @@ function commandNamed(word: string): CommandName {
     throw new Failure(`unknown option ${word}`, "a command comes first: gaugelath --help");
   }
   const near = nearest(word, Object.keys(COMMANDS));
-  const hint = near ? `did you mean ${near}?` : "the commands are check, solve, draw, tidy and serve";
+  const hint = near ? `did you mean ${near}?` : `the commands are ${listed(Object.keys(COMMANDS))}`;
   throw new Failure(`unknown command ${JSON.stringify(word)}`, hint);
+}
+
+/** `check, solve and draw`. */
+function listed(words: readonly string[]): string {
+  return `${words.slice(0, -1).join(", ")} and ${words.at(-1)!}`;
 }
 
 interface Given {

@@ -7,11 +7,13 @@ import { findPlans } from "./find-plans.js";
 import { inReadingOrder } from "./findings.js";
 import { sayFailure } from "./failure-text.js";
 import type { Host } from "./host.js";
+import { MANY } from "./many.js";
 import { shownPath } from "./paths.js";
 import { PlanFiles } from "./plan-files.js";
 import { sarifLog } from "./report-sarif.js";
 import { textReport } from "./report-text.js";
 import type { CheckRequest } from "./request.js";
+import { shardOf } from "./shard.js";
 import { takeStandardInput } from "./standard-input.js";
 import { counted, EXIT, exitOf, type Tally, tallyOf, tallyWords } from "./tally.js";
 
@@ -30,7 +32,11 @@ export async function check(request: CheckRequest, host: Host): Promise<number> 
     host.folder,
   );
   const failures = [...found.failures];
-  const checked = checkAll([...fromInput, ...found.files], plans, failures);
+  const files = shardOf([...fromInput, ...found.files], request.shard);
+  const checked =
+    files.length < MANY || fromInput.length > 0
+      ? checkAll(files, plans, failures)
+      : await checkTogether(files, request.root, failures, host);
   for (const failure of failures) sayFailure(failure, host);
   const tally = tallyOf(checked.diagnostics);
   await host.out(report(request, checked, tally, plans, host));
@@ -55,6 +61,37 @@ function checkAll(files: readonly string[], plans: PlanFiles, failures: Failure[
   return { files: read, diagnostics: inReadingOrder(diagnostics, read) };
 }
 
+/** The same on all cores; loaded when it is needed, so that one plan's check starts as fast as before. */
+async function checkTogether(
+  files: readonly string[],
+  root: string | null,
+  failures: Failure[],
+  host: Host,
+): Promise<Checked> {
+  const { doJobs } = await import("./do-jobs.js");
+  const jobs = files.map((file) => ({ kind: "check", file }) as const);
+  const setting = { folder: host.folder, root, git: null, pictures: false };
+  const answers = await doJobs(jobs, setting, host, "checking plans");
+  const read: string[] = [];
+  const diagnostics: Diagnostic[] = [];
+  for (const [i, answer] of answers.entries()) {
+    if (answer.kind === "failed") failures.push(new Failure(answer.message, answer.hint));
+    if (answer.kind !== "check") continue;
+    read.push(files[i]!);
+    diagnostics.push(...answer.diagnostics);
+  }
+  return { files: read, diagnostics: inReadingOrder(diagnostics, read) };
+}
+
+/** The text that a finding stands in; another thread may have read it. */
+function textOf(file: string, plans: PlanFiles): string {
+  try {
+    return plans.open(file);
+  } catch {
+    return "";
+  }
+}
+
 function report(
   { format }: CheckRequest,
   { files, diagnostics }: Checked,
@@ -72,7 +109,7 @@ function report(
       return [JSON.stringify(log, null, 2), "\n"];
     }
     case "text": {
-      const sources = { textOf: (file: string) => plans.textOf(file), shownPath: shown };
+      const sources = { textOf: (file: string) => textOf(file, plans), shownPath: shown };
       const summary = `${counted(files.length, "plan")} checked: ${tallyWords(tally)}\n`;
       return [...textReport(diagnostics, sources, paintFor(host.colours.out)), summary];
     }

@@ -40,5 +40,11 @@ async function carryOut(request: Request, host: Host): Promise<number> {
       return (await import("./tidy.js")).tidyPlans(request, host);
     case "serve":
       return (await import("./serve.js")).serve();
+    case "compare":
+      return (await import("./compare.js")).compare(request, host);
+    case "show":
+      return (await import("./show.js")).show(request, host);
+    case "merge":
+      return (await import("./merge.js")).merge(request, host);
   }
 }

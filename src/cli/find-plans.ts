@@ -12,6 +12,11 @@ export interface Found {
 
 const EXTENSION = ".tileplan";
 
+/** Whether a file's name is a plan's. */
+export function isPlanName(file: string): boolean {
+  return file.endsWith(EXTENSION);
+}
+
 /** Finds the plans that the places name; a folder stands for every plan in it and below it. */
 export function findPlans(places: readonly string[], folder: string): Found {
   const files: string[] = [];
@@ -50,6 +55,6 @@ function plansBelow(folder: string): readonly string[] {
         const left = entry.name.startsWith(".") || entry.name === "node_modules";
         return left ? [] : plansBelow(inside);
       }
-      return entry.name.endsWith(EXTENSION) ? [inside] : [];
+      return isPlanName(entry.name) ? [inside] : [];
     });
 }

@@ -114,11 +114,71 @@ Usage: gaugelath serve --stdio
 An editor starts it; the README says how to set up some.
 `;
 
+const COMPARE = `Says what a change does to the walls: what moved, which cuts changed, which findings came and
+went, what is to be bought. Pieces are recognised by their place in the course.
+
+Usage: gaugelath compare OLD NEW [OPTIONS]
+       gaugelath compare --from REV [--to REV] [FILE...] [OPTIONS]
+
+OLD and NEW are two plans or two folders of them. With --from, FILE is a plan or a folder in a git
+repository (else this folder), renames are followed, and used files are read at the same revision.
+
+Options:
+  --from REV            the revision before: a commit, a branch, HEAD~3
+  --to REV              the revision after (else the files as they are)
+  --format FORMAT       text, markdown (for a review comment), json, or svg
+  -o, --output FOLDER   write the pictures of what changed into a folder, with markdown the report
+                        (compare.md) beside them
+  --fail-on WHAT        end with 1 on new-findings (errors, warnings), more-tiles, or any change;
+                        several with commas between
+  --shard I/N           only part I of N of the plans
+  --root FOLDER         the folder that \`use\` may not leave, for files that are not in git
+  -h, --help            this help
+
+Examples:
+  gaugelath compare bath-old.tileplan bath.tileplan
+  gaugelath compare --from HEAD bath.tileplan
+  gaugelath compare --from main --to HEAD . --format markdown -o review
+  gaugelath compare --from HEAD~1 . --fail-on new-findings,more-tiles
+
+Exits: 0 compared; 1 what --fail-on names was found; 2 something could not be read.
+${COLOURS}`;
+
+const SHOW = `Prints a plan as it is laid, a course a line, for git: its diff then speaks of cuts.
+
+Usage: gaugelath show FILE [--root FOLDER]
+
+In .gitattributes:  *.tileplan diff=tileplan
+Once a clone:       git config diff.tileplan.textconv "gaugelath show"
+
+Exits: 0 shown, whatever was found in it; 2 it could not be read.
+`;
+
+const MERGE = `Joins the reports of check (json, sarif) or compare (json) that several machines wrote.
+
+Usage: gaugelath merge REPORT... [-o OUT]
+
+The reports are of one kind, in the order of their shards; the whole is what one machine would write.
+
+Options:
+  -o, --output OUT      write to a file, whole or not at all, instead of standard output
+  -h, --help            this help
+
+Examples:
+  gaugelath check plans --shard 1/2 --format sarif > 1.sarif
+  gaugelath merge 1.sarif 2.sarif -o all.sarif
+
+Exits: 0 merged; 2 a report could not be read.
+`;
+
 const ABOUT: Readonly<Record<CommandName, string>> = {
   check: CHECK,
   solve: SOLVE,
   draw: DRAW,
   tidy: TIDY,
+  compare: COMPARE,
+  show: SHOW,
+  merge: MERGE,
   serve: SERVE,
 };
 

@@ -11,6 +11,10 @@ export interface Host {
   /** Writes to standard output, waiting while the reader is slow. */
   readonly out: (chunks: Iterable<string>) => Promise<void>;
   readonly err: (text: string) => void;
+  /** Whether a person watches standard error: only then is progress told there. */
+  readonly watched: boolean;
+  /** The program of a worker thread; null to do everything in this one. */
+  readonly worker: string | null;
 }
 
 const STANDARD_OUTPUT = 1;
@@ -24,12 +28,13 @@ const PAUSE = 2;
  * The host of a real process. It writes to the descriptor itself: the stream `process.stdout` costs
  * a tenth of a check's whole start-up.
  */
-export function processHost(): Host {
+export function processHost(worker: string): Host {
+  const watched = isTerminal(STANDARD_ERROR);
   return {
     folder: process.cwd(),
     colours: {
       out: usesColours(process.env, isTerminal(STANDARD_OUTPUT)),
-      err: usesColours(process.env, isTerminal(STANDARD_ERROR)),
+      err: usesColours(process.env, watched),
     },
     readStandardInput: async () => {
       const parts: Buffer[] = [];
@@ -38,6 +43,8 @@ export function processHost(): Host {
     },
     out: writeOut,
     err: (text) => void process.stderr.write(text),
+    watched,
+    worker,
   };
 }
 

@@ -1,8 +1,10 @@
+import path from "node:path";
 import process from "node:process";
 import { execute } from "./execute.js";
 import { processHost } from "./host.js";
 
-/** The program: what `start.ts` runs. */
-void execute(process.argv.slice(2), processHost()).then((exit) => {
+/** The program: what `start.ts` runs. A worker's stands beside it. */
+const worker = path.join(__dirname, "worker.cjs");
+void execute(process.argv.slice(2), processHost(worker)).then((exit) => {
   process.exitCode = exit;
 });

@@ -14,6 +14,14 @@ export interface CheckRequest extends Reading {
   /** Files, folders, or `-` for standard input, as given. */
   readonly places: readonly string[];
   readonly format: Format;
+  /** null for all of them. */
+  readonly shard: Shard | null;
+}
+
+/** One of `of` parts of the work, from 1: machines side by side take one each. */
+export interface Shard {
+  readonly part: number;
+  readonly of: number;
 }
 
 export interface SolveRequest extends Reading {
@@ -31,6 +39,35 @@ export interface DrawRequest extends Reading {
   readonly output: string;
 }
 
+/** What makes a comparison end with 1. */
+export type FailOn = "new-findings" | "more-tiles" | "any";
+
+export interface CompareRequest extends Reading {
+  readonly command: "compare";
+  /** OLD and NEW; or, with `from`, the files and folders that are looked at. */
+  readonly places: readonly string[];
+  /** A revision, or null to compare two places. */
+  readonly from: string | null;
+  /** A revision, or null for the files as they are. */
+  readonly to: string | null;
+  readonly format: "text" | "markdown" | "json" | "svg";
+  /** The folder for pictures, or the file; null for standard output. */
+  readonly output: string | null;
+  readonly failOn: readonly FailOn[];
+  readonly shard: Shard | null;
+}
+
+export interface ShowRequest extends Reading {
+  readonly command: "show";
+  readonly file: string;
+}
+
+export interface MergeRequest {
+  readonly command: "merge";
+  readonly files: readonly string[];
+  readonly output: string | null;
+}
+
 export interface TidyRequest {
   readonly command: "tidy";
   /** Files, folders, or `-` for standard input, as given. */
@@ -44,12 +81,16 @@ export interface ServeRequest {
   readonly command: "serve";
 }
 
-export type CommandName = "check" | "solve" | "draw" | "tidy" | "serve";
+export type CommandName =
+  "check" | "solve" | "draw" | "tidy" | "compare" | "show" | "merge" | "serve";
 
 export type Request =
   | CheckRequest
   | SolveRequest
   | DrawRequest
+  | CompareRequest
+  | ShowRequest
+  | MergeRequest
   | TidyRequest
   | ServeRequest
   | { readonly command: "help"; readonly about: CommandName | null }

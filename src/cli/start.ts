@@ -15,8 +15,15 @@ const script = new Script(wrap(readFileSync(file, "utf8")), {
   filename: file,
   ...(cachedData && { cachedData }),
 });
-type Program = (exports: object, require: NodeJS.Require) => void;
-(script.runInThisContext() as Program)({}, createRequire(file));
+type Program = (
+  exports: object,
+  require: NodeJS.Require,
+  module: object,
+  file: string,
+  folder: string,
+) => void;
+const program = script.runInThisContext() as Program;
+program({}, createRequire(file), {}, file, path.dirname(file));
 
 function read(name: string): Buffer | null {
   try {

@@ -22,5 +22,7 @@ export type { Section } from "./summary.js";
 export { comparisonJson } from "./comparison-json.js";
 export { comparisonMarkdown, comparisonText, markdown } from "./comparison-text.js";
 export { compare } from "./compare.js";
+export { overlayOf } from "./overlay.js";
+export { sideBySide } from "./side-by-side.js";
 export { headline, summarise, TEXT_ONLY } from "./summary.js";
 export { isEmpty, needsMoreTiles, newFindings, totalsOf, wallChanged } from "./totals.js";

@@ -1,3 +1,4 @@
+import type { Unit } from "../measure/index.js";
 import type { Comparison, Pair, WallComparison, WallReading } from "./comparison.js";
 import { isEmpty, newFindings, totalsOf, wallChanged, wallTotals } from "./totals.js";
 import { counted, Words } from "./words.js";
@@ -56,6 +57,13 @@ export function headline(comparison: Comparison): string {
     ...(went > 0 ? [`${counted(went, "finding")} gone`] : []),
   ];
   return parts.length > 0 ? parts.join(", ") : "no piece is cut differently";
+}
+
+/** What is written over a wall in a picture of a comparison: how it moved, and its pieces by fate. */
+export function wallNotes(wall: WallComparison, units: Unit): readonly string[] {
+  const words = new Words(units);
+  const lines = [...moveLines(wall, words), ...pieceLines(wall, words)];
+  return lines.length > 0 ? lines : ["nothing changed"];
 }
 
 function named({ name }: WallComparison, line: string, several: boolean): string {

@@ -76,10 +76,8 @@ export class Words {
   /** `up 3/8 in`, `right 2 in and down 1 in`. */
   shift({ across, up }: Shift): string {
     const ways = [
-      ...(across === 0
-        ? []
-        : [`${across > 0 ? "right" : "left"} ${this.#length(Math.abs(across))}`]),
-      ...(up === 0 ? [] : [`${up > 0 ? "up" : "down"} ${this.#length(Math.abs(up))}`]),
+      ...(across === 0 ? [] : [`${across > 0 ? "right" : "left"} ${this.#far(across)}`]),
+      ...(up === 0 ? [] : [`${up > 0 ? "up" : "down"} ${this.#far(up)}`]),
     ];
     return ways.join(" and ");
   }
@@ -210,8 +208,14 @@ export class Words {
     const most = (way: keyof Shift) => Math.max(0, ...told.map(({ by }) => Math.abs(by[way])));
     const ways = (["across", "up"] as const)
       .filter((way) => most(way) > 0)
-      .map((way) => `${this.#length(most(way))} ${way === "up" ? "up or down" : "across"}`);
+      .map((way) => `${this.#far(most(way))} ${way === "up" ? "up or down" : "across"}`);
     return ways.length === 0 ? said : `${said}, by at most ${ways.join(" and ")}`;
+  }
+
+  /** How far; what rounds to nothing is a hair. */
+  #far(nm: Nm): string {
+    const far = this.#length(Math.abs(nm));
+    return /^0\+?[ "]/.test(far) ? "a hair" : far;
   }
 
   #length(nm: Nm): string {

@@ -3,6 +3,7 @@ export type {
   Band,
   BandKind,
   DimensionRank,
+  Fate,
   Hidden,
   HoleScene,
   Label,
@@ -22,6 +23,9 @@ export type {
   TrimScene,
   WallScene,
 } from "./scene.js";
+export type { ComparedWall, OverlayScene, OverlayWall } from "./overlay/overlay-scene.js";
+export { buildOverlay } from "./overlay/build-overlay.js";
+export { drawOverlay } from "./overlay/draw-overlay.js";
 export { buildScene } from "./scene/build-scene.js";
 export { findingGroups } from "./scene/finding-groups.js";
 export { draw } from "./svg/draw.js";

@@ -158,7 +158,10 @@ export interface Label {
 }
 
 export type SwatchKind =
-  PieceKind | "grout" | "soft" | "hidden" | "build" | "trim" | "level" | "centre";
+  PieceKind | Fate | "grout" | "soft" | "hidden" | "build" | "trim" | "level" | "centre";
+
+/** What became of a piece between two plans; one that was kept is drawn as a whole tile. */
+export type Fate = "moved" | "recut" | "fresh" | "gone";
 
 /** One sample of the legend. */
 export interface Swatch {

@@ -13,7 +13,12 @@ export interface Captured {
 export async function gaugelath(
   { folder }: Workplace,
   words: readonly string[],
-  given: { readonly input?: string | Uint8Array; readonly colours?: boolean } = {},
+  given: {
+    readonly input?: string | Uint8Array;
+    readonly colours?: boolean;
+    readonly watched?: boolean;
+    readonly worker?: string;
+  } = {},
 ): Promise<Captured> {
   const { input = "", colours = false } = given;
   let out = "";
@@ -27,6 +32,8 @@ export async function gaugelath(
       return Promise.resolve();
     },
     err: (text) => void (err += text),
+    watched: given.watched === true,
+    worker: given.worker ?? null,
   };
   const exit = await execute(words, host);
   return { exit, out, err };

@@ -11,6 +11,8 @@ function said(failure: Failure, err = false): string {
     readStandardInput: () => Promise.resolve(new Uint8Array()),
     out: () => Promise.resolve(),
     err: (part) => void (text += part),
+    watched: false,
+    worker: null,
   };
   sayFailure(failure, host);
   return text;

@@ -14,6 +14,8 @@ describe("one plan", () => {
       readStandardInput: () => Promise.resolve(new Uint8Array()),
       out: () => Promise.resolve(),
       err,
+      watched: false,
+      worker: null,
     };
   }
 

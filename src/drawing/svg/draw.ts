@@ -16,6 +16,16 @@ import { add, addText, boxPath } from "./pen.js";
  * out. Nothing is asked of the page: the same scene gives the same elements everywhere.
  */
 export function draw(scene: Scene, into: Svg): void {
+  openPicture(scene, into);
+  for (const wall of scene.walls) drawWall(into, wall, scene.em);
+  const notes = add(into, "g", { id: "gl-notes" });
+  drawSwatches(notes, scene.swatches, scene.em);
+  drawBadges(notes, scene.badges);
+  drawLabels(notes, scene.labels, scene.em);
+}
+
+/** Empties the root and lays the paper: what every picture begins with. */
+export function openPicture(scene: Pick<Scene, "title" | "description" | "view">, into: Svg): void {
   into.clear();
   const { left, top, right, bottom } = scene.view;
   const root = into.node;
@@ -29,11 +39,6 @@ export function draw(scene: Scene, into: Svg): void {
   addText(into, "desc", scene.description, { id: "gl-desc" });
   addText(into, "style", styleSheet());
   add(into, "path", { id: "gl-paper", ...fillOf("paper"), d: boxPath(scene.view) });
-  for (const wall of scene.walls) drawWall(into, wall, scene.em);
-  const notes = add(into, "g", { id: "gl-notes" });
-  drawSwatches(notes, scene.swatches, scene.em);
-  drawBadges(notes, scene.badges);
-  drawLabels(notes, scene.labels, scene.em);
 }
 
 function drawWall(into: Svg, wall: WallScene, em: number): void {

@@ -55,6 +55,33 @@ const HATCHES = {
     weight: 0.03,
     outline: 0.035,
   },
+  // What became of a piece, in an overlay of two plans.
+  moved: {
+    base: "tile",
+    line: "muted",
+    runs: ["level"],
+    spacing: 0.7,
+    weight: 0.1,
+    dash: [0.1, 0.6],
+    outline: 0.03,
+  },
+  recut: {
+    base: "scribe",
+    line: "scribe-hatch",
+    runs: ["rising"],
+    spacing: 0.42,
+    weight: 0.07,
+    outline: 0.1,
+  },
+  fresh: {
+    base: "notch",
+    line: "notch-hatch",
+    runs: ["rising", "falling"],
+    spacing: 0.55,
+    weight: 0.06,
+    outline: 0.14,
+  },
+  gone: { base: null, line: "sliver-hatch", runs: ["falling"], spacing: 0.6, weight: 0.06 },
 } as const satisfies Record<string, Hatch>;
 
 export type HatchId = keyof typeof HATCHES;
