@@ -3,6 +3,7 @@
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import { runEditorTests } from "./editor/run.mjs";
 import { runScript, runTool } from "./steps.mjs";
 
 const STEPS = [
@@ -18,12 +19,16 @@ const failedSteps = STEPS.filter(([name, run]) => {
   return !run();
 }).map(([name]) => name);
 
-const counts = runMocha();
+const runs = [runMocha(), await runEditorTests()];
+const sum = (key) => runs.reduce((total, counts) => total + counts[key], 0);
 for (const name of failedSteps) console.log(`Failed: ${name}`);
-const failed = counts.failed + failedSteps.length;
-const skipped = counts.skipped > 0 ? `, ${counts.skipped} skipped` : "";
-console.log(`${counts.passed} passed, ${failed} failed${skipped}`);
-process.exitCode = failed > 0 || counts.passed === 0 ? 1 : 0;
+const passed = sum("passed");
+const failed = sum("failed") + failedSteps.length;
+const skipped = sum("skipped");
+console.log(`${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ""}`);
+// Where everything has to run, what was skipped is a failure, too.
+const missed = process.env.GAUGELATH_SKIPS === "fail" && skipped > 0;
+process.exitCode = failed > 0 || passed === 0 || missed ? 1 : 0;
 
 /** Runs the tests; a run that broke off before it could count is a failure. */
 function runMocha() {

@@ -2,6 +2,7 @@
 // for a browser's worker, and the preview's script.
 import { build } from "esbuild";
 import { fileURLToPath } from "node:url";
+import { gaugelath } from "../examples.mjs";
 import { ROOT } from "../steps.mjs";
 
 const COMMON = {
@@ -28,12 +29,14 @@ const BUNDLES = [
   { ...BROWSER, format: "iife", from: "src/preview/main.ts", to: "dist/preview.js" },
 ];
 
+/** Makes the bundles, and the walkthrough's picture; the command line must stand in dist/ already. */
 export async function bundleExtension() {
   await Promise.all(
     BUNDLES.map(({ from, to, ...options }) =>
       build({ ...options, entryPoints: [from], outfile: to }),
     ),
   );
+  gaugelath("draw", "media/walkthrough/first-wall.tileplan", "-o", "dist/first-wall.svg");
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) await bundleExtension();

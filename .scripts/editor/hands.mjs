@@ -52,8 +52,11 @@ async function readJson(request) {
 const PATIENCE = 15_000;
 
 function personActs(page, shots) {
-  const surface = (where) =>
-    where?.startsWith("preview") ? previewFrame(page(), where.split(":")[1]) : page();
+  const surface = (where = "window") => {
+    const [kind, of] = where.split(/:(.*)/s);
+    if (kind === "preview") return previewFrame(page(), of);
+    return kind === "frame" ? frameWith(page(), of) : page();
+  };
   const locate = async ({ selector, where, nth = 0 }) =>
     (await surface(where)).locator(selector).nth(nth);
   return {
@@ -80,13 +83,25 @@ function personActs(page, shots) {
 }
 
 /** The inner frame of a preview that shows (of the plan with a name); webviews are two nested frames. */
-async function previewFrame(page, plan) {
+function previewFrame(page, plan) {
+  const name = plan === undefined ? "A preview" : `A preview of ${plan}`;
+  return findFrame(page, name, (frame) => isShownPreview(frame, plan));
+}
+
+/** The frame in which a thing is, by its CSS selector. */
+function frameWith(page, selector) {
+  const frames = (frame) => frame !== page.mainFrame() && frame.locator(selector).count();
+  return findFrame(page, `A frame with ${selector}`, async (frame) => (await frames(frame)) > 0);
+}
+
+async function findFrame(page, name, isIt) {
   const until = Date.now() + PATIENCE;
   while (Date.now() < until) {
-    for (const frame of page.frames()) if (await isShownPreview(frame, plan)) return frame;
+    // A frame may go away while it is asked.
+    for (const frame of page.frames()) if (await isIt(frame).catch(() => false)) return frame;
     await page.waitForTimeout(50);
   }
-  throw new Error(plan ? `No preview of ${plan} shows` : "No preview shows");
+  throw new Error(`${name} does not show`);
 }
 
 /** Told of the document in the frame itself, where there is a page. */
@@ -97,7 +112,6 @@ const SHOWS_PREVIEW = `
   (document.querySelector(".stage")?.getAttribute("aria-label") ?? "")`;
 
 async function isShownPreview(frame, plan) {
-  // A frame may go away while it is asked.
-  const label = await frame.evaluate(SHOWS_PREVIEW).catch(() => false);
+  const label = await frame.evaluate(SHOWS_PREVIEW);
   return typeof label === "string" && (plan === undefined || label === `Picture of ${plan}`);
 }

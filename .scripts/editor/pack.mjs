@@ -26,6 +26,7 @@ const FILES = [
   "dist/server.cjs",
   "dist/server.web.js",
   "dist/preview.js",
+  "dist/first-wall.svg",
   // For the task: `gaugelath check`, without what only `draw` needs.
   "dist/cli.cjs",
   "dist/cli/main.cjs",
@@ -44,7 +45,10 @@ const REPOSITORY_ONLY = [
 ];
 
 /** The README's picture in the package: its width in pixels. */
-const PICTURE_WIDTH = 900;
+const PICTURE_WIDTH = 720;
+
+/** What is larger than this has something in it that does not belong there, in bytes. */
+const MOST = 1_000_000;
 
 /** Makes the VSIX of what is built; returns it, and the folder of what is in it. */
 export async function packExtension() {
@@ -54,16 +58,20 @@ export async function packExtension() {
     mkdirSync(path.dirname(path.join(stage, file)), { recursive: true });
     cpSync(path.join(ROOT, file), path.join(stage, file), { recursive: true });
   }
-  writeFileSync(path.join(stage, "package.json"), packedManifest());
-  writeFileSync(path.join(stage, "README.md"), packedReadme());
+  const manifest = packedManifest();
+  writeFileSync(path.join(stage, "package.json"), JSON.stringify(manifest, null, 2));
+  packReadme(stage);
   writeFileSync(path.join(stage, "NOTICES.txt"), noticesText());
   const file = path.join(ROOT, "dist", "gaugelath.vsix");
   const options = {
     dependencies: false,
-    rewriteRelativeLinks: false,
+    // Once the manifest names a repository, links become addresses there.
+    rewriteRelativeLinks: "repository" in manifest,
     allowMissingRepository: true,
   };
   await createVSIX({ cwd: stage, packagePath: file, ...options });
+  const { size } = statSync(file);
+  if (size > MOST) throw new Error(`The package has ${size} bytes; at most ${MOST} are wanted`);
   return { file, folder: stage };
 }
 
@@ -72,18 +80,20 @@ function packedManifest() {
   for (const key of REPOSITORY_ONLY) delete manifest[key];
   // The folder holds what is packed, and nothing else.
   manifest.files = ["**"];
-  return JSON.stringify(manifest, null, 2);
+  return manifest;
 }
 
-/** The README with its drawings as pixels: editors show no SVG there, and load nothing beside it. */
-function packedReadme() {
+/** The README with its drawings as pixels, beside it: galleries of extensions show no SVG there. */
+function packReadme(stage) {
   const text = readFileSync(path.join(ROOT, "README.md"), "utf8");
-  return text.replace(/\]\((examples\/[^)\s]+)\.svg\)/g, (_whole, plan) => {
-    const drawing = gaugelath("draw", `${plan}.tileplan`, "-o", "-").out;
+  const packed = text.replace(/\]\(examples\/([^)\s]+)\.svg\)/g, (_whole, name) => {
+    const drawing = gaugelath("draw", `examples/${name}.tileplan`, "-o", "-").out;
     const fitTo = { mode: "width", value: PICTURE_WIDTH };
-    const png = new Resvg(drawing, { fitTo }).render().asPng();
-    return `](data:image/png;base64,${Buffer.from(png).toString("base64")})`;
+    const picture = `media/${name}.png`;
+    writeFileSync(path.join(stage, picture), new Resvg(drawing, { fitTo }).render().asPng());
+    return `](${picture})`;
   });
+  writeFileSync(path.join(stage, "README.md"), packed);
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

@@ -1,7 +1,10 @@
 import { readTask } from "./task.js";
 
-/** Where a person acts: in the editor's window, in a preview that shows, or in that of a plan's file. */
-export type Where = "window" | "preview" | `preview:${string}`;
+/**
+ * Where a person acts: in the editor's window, in a preview that shows, in that of a plan's file, or
+ * in the frame that has something, by a CSS selector.
+ */
+export type Where = "window" | "preview" | `preview:${string}` | `frame:${string}`;
 
 /** A thing that a person sees: by a CSS selector, the nth of them. */
 export interface Thing {

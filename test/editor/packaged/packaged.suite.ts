@@ -1,10 +1,11 @@
 import assert from "node:assert/strict";
-import { readdirSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import * as vscode from "vscode";
 import { findingOf } from "../findings.js";
 import { hands } from "../hands.js";
 import { openPlan, replace } from "../plans.js";
 import { openPreview } from "../preview.js";
+import { until } from "../until.js";
 
 const FILES = [
   ".vsixmanifest",
@@ -15,17 +16,18 @@ const FILES = [
   "dist/cli/main.cjs",
   "dist/extension.cjs",
   "dist/extension.web.js",
+  "dist/first-wall.svg",
   "dist/preview.js",
   "dist/server.cjs",
   "dist/server.web.js",
   "language-configuration.json",
+  "media/back-wall.png",
   "media/file-dark.svg",
   "media/file-light.svg",
   "media/icon.png",
   "media/preview.css",
   "media/walkthrough/first-wall.tileplan",
   "media/walkthrough/mend.md",
-  "media/walkthrough/see.md",
   "media/walkthrough/write.md",
   "package.json",
   "readme.md",
@@ -61,10 +63,19 @@ describe("the packaged extension, installed", () => {
     assert.equal(await ended, 1);
   });
 
-  it("shows its README with its picture", async () => {
-    await vscode.commands.executeCommand("extension.open", "gaugelath.gaugelath");
-    await hands.waitFor({ selector: ".extension-editor .name:has-text('Gaugelath')" });
-    await new Promise((resolve) => setTimeout(resolve, 2000));
-    await hands.screenshot("readme");
+  it("has its README with a picture", () => {
+    const root = extension.extensionPath;
+    const readme = readFileSync(`${root}/readme.md`, "utf8");
+    const [, picture] = /!\[[^\]]+\]\(([^)]+\.png)\)/.exec(readme)!;
+    assert.equal(readFileSync(`${root}/${picture!}`).subarray(1, 4).toString(), "PNG");
+  });
+
+  it("shows the example's wall in the walkthrough", async () => {
+    const walkthrough = "gaugelath.gaugelath#firstWall";
+    await vscode.commands.executeCommand("workbench.action.openWalkthrough", walkthrough, false);
+    await hands.click({ selector: ".getting-started-step:has-text('See it laid')" });
+    const image = `document.querySelector(".getting-started-media img")`;
+    await until("the picture", () => hands.evaluate<boolean>(`${image}?.naturalWidth > 0`));
+    await hands.screenshot("walkthrough");
   });
 });
