@@ -5,6 +5,7 @@ import { benchChangedText, benchManyPieces } from "./changed-text.js";
 import { benchChoice } from "./choose-start.js";
 import { benchGrowth, benchMillion } from "./million-pieces.js";
 import { benchPaintedPicture } from "./painted-picture.js";
+import { benchServerMemory } from "./server-memory.js";
 import { type Timing } from "./statistics.js";
 import { barTable, isMet, timingTable, type Bar } from "./table.js";
 import { benchWholeProcess } from "./whole-process.js";
@@ -24,7 +25,9 @@ for (const bench of benches) {
 const wholeProcess = benchWholeProcess();
 timings.push(...wholeProcess.timings);
 const growth = benchGrowth(subject);
-bars.push(...wholeProcess.bars, ...growth.bars);
+const memory = await benchServerMemory();
+bars.push(...wholeProcess.bars, ...growth.bars, ...memory.bars);
+notes.push(memory.note);
 
 console.log(`Node ${process.version}, ${process.platform} ${process.arch}\n`);
 console.log(timingTable(timings));

@@ -6,7 +6,7 @@ export interface Bar {
   readonly found: number;
   readonly limit: number;
   readonly sense: "under" | "at most" | "at least";
-  readonly unit: "ms" | "x";
+  readonly unit: "ms" | "x" | "MB";
 }
 
 export function isMet({ found, limit, sense }: Bar): boolean {
