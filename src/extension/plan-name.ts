@@ -1,6 +1,4 @@
-import type * as vscode from "vscode";
-
 /** What a plan is called for people: its file's name. */
-export function planName(uri: vscode.Uri): string {
-  return uri.path.slice(uri.path.lastIndexOf("/") + 1);
+export function planName({ path }: { readonly path: string }): string {
+  return path.slice(path.lastIndexOf("/") + 1);
 }

@@ -1,0 +1,23 @@
+import assert from "node:assert/strict";
+import * as vscode from "vscode";
+import { hands } from "../hands.js";
+import { closeAll, openPlan } from "../plans.js";
+import { openPreview } from "../preview.js";
+
+describe("the extension in a browser", () => {
+  after(closeAll);
+
+  it("runs in the browser's extension host, and shows the preview", async () => {
+    await openPlan("plain.tileplan");
+    const extension = vscode.extensions.getExtension("gaugelath.gaugelath")!;
+    assert.equal(extension.extensionUri.scheme, "http");
+    await extension.activate();
+    const preview = await openPreview();
+    await preview.untilDrawn("60 3/16");
+    await hands.screenshot("preview");
+  });
+
+  it("has no task, where no process can be started", async () => {
+    assert.deepEqual(await vscode.tasks.fetchTasks({ type: "gaugelath" }), []);
+  });
+});
