@@ -168,7 +168,8 @@ function readJoint({ wall, region, lays }: SolvedWall, spot: Spot, figures: Figu
   const [lay] = lays;
   if (lay && isInBox(region.bounds, spot)) {
     const softAt = region.takeaways.find(({ box }) => isInBox(box, spot));
-    if (softAt?.opening.movement) return readSoft(softAt.opening, figures);
+    // Round a frame the joint is the laid one; the soft one is between frame and opening.
+    if (softAt?.opening.movement && !softAt.opening.frame) return readSoft(softAt.opening, figures);
     return {
       title: "Joint",
       facts: [["width", figures.length(lay.joint)]],

@@ -1,0 +1,44 @@
+import assert from "node:assert/strict";
+import type { CodeAction } from "vscode-languageserver/node";
+import { FEATURES } from "../../src/server/features.js";
+import { clientInProcess } from "./in-process.js";
+
+const URI = "file:///a.tileplan";
+
+describe("the server's features", () => {
+  it("are answered with nothing for a document that isn't open", async () => {
+    const client = clientInProcess();
+    await client.sendRequest("initialize", { processId: null, capabilities: {} });
+    const textDocument = { uri: URI };
+    const position = { line: 0, character: 0 };
+    for (const method of ["hover", "completion", "definition", "documentSymbol", "foldingRange"]) {
+      const answer = await client.sendRequest(`textDocument/${method}`, { textDocument, position });
+      assert.equal(answer, null, method);
+    }
+    client.dispose();
+  });
+
+  it("give the kinds of code actions alone that are asked for", async () => {
+    const client = clientInProcess();
+    await client.sendRequest("initialize", { processId: null, capabilities: {} });
+    const text =
+      "units inhc\ntile t {\n  face 6 x 3\n  thickness 1/4\n}\nwall w {\n  size 60 x 47\n  lay t {\n    bond stack\n    joint 1/8\n  }\n}\n";
+    const textDocument = { uri: URI, languageId: "tileplan", version: 1, text };
+    await client.sendNotification("textDocument/didOpen", { textDocument });
+    const range = { start: { line: 0, character: 0 }, end: { line: 12, character: 0 } };
+    const kinds = async (only?: string[]): Promise<Set<string | undefined>> => {
+      const context = { diagnostics: [], ...(only && { only }) };
+      const actions = await client.sendRequest<CodeAction[]>("textDocument/codeAction", {
+        textDocument: { uri: URI },
+        range,
+        context,
+      });
+      return new Set(actions.map(({ kind }) => kind));
+    };
+    assert.deepEqual(await kinds(), new Set(["quickfix", "refactor.rewrite"]));
+    assert.deepEqual(await kinds(["quickfix"]), new Set(["quickfix"]));
+    assert.deepEqual(await kinds(["refactor"]), new Set(["refactor.rewrite"]));
+    assert.ok(FEATURES.codeActionProvider);
+    client.dispose();
+  });
+});

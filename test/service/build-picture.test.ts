@@ -1,0 +1,48 @@
+import assert from "node:assert/strict";
+import { exampleText } from "../support/examples.js";
+import { Plans, wallPlan } from "./plans.js";
+
+describe("the picture of a document", () => {
+  it("has the scene, counts by wall, and findings with their numbers and places", () => {
+    const plans = new Plans();
+    const document = plans.open(exampleText("faults.tileplan"));
+    const picture = plans.service.picture(document);
+    assert.deepEqual([picture.uri, picture.version], [document.uri, document.version]);
+    assert.equal(picture.whole, true);
+    assert.equal(picture.simplified, false);
+    assert.equal(picture.scene.walls.length, picture.walls.length);
+    const first = picture.walls.find(({ name }) => name === "first")!;
+    const errors = picture.findings.filter(
+      ({ wall, severity, allowed }) => wall === "first" && severity === "error" && allowed === null,
+    );
+    assert.equal(first.counts.error, errors.length);
+    const numbers = new Set(picture.scene.badges.map(({ number }) => number));
+    for (const { number } of errors) assert.ok(number !== null && numbers.has(number));
+  });
+
+  it("is not whole while part of the text can't be understood", () => {
+    const plans = new Plans();
+    const broken = wallPlan("    joint 1/16\n    up full course\n");
+    assert.equal(plans.service.picture(plans.open(broken)).whole, false);
+  });
+
+  it("is simplified when there are too many pieces to draw each", () => {
+    const plans = new Plans();
+    const stated =
+      "    joint 1/16\n    across tile centred on wall\n    up full course from bottom\n";
+    const text = wallPlan(stated, "  size 600ft x 100ft\n");
+    const picture = plans.service.picture(plans.open(text));
+    assert.equal(picture.simplified, true);
+    const boxes = picture.scene.walls[0]!.pieces.reduce(
+      (sum, { boxes }) => sum + boxes.length / 4,
+      0,
+    );
+    assert.ok(boxes < 10_000, `${boxes} boxes`);
+  });
+
+  it("can be posted: nothing in it but plain data", () => {
+    const plans = new Plans();
+    const picture = plans.service.picture(plans.open(exampleText("three-walls.tileplan")));
+    assert.deepEqual(JSON.parse(JSON.stringify(picture)), structuredClone(picture));
+  });
+});

@@ -1,0 +1,35 @@
+import assert from "node:assert/strict";
+import { run } from "../../src/engine.js";
+import { Figures } from "../../src/service/figures.js";
+import { hoverTile, hoverTrim, runWords } from "../../src/service/hover-stock.js";
+import { exampleSource, exampleText } from "../support/examples.js";
+
+describe("tiles and trims in figures", () => {
+  const name = "three-walls.tileplan";
+  const { plan, solved } = run(exampleText(name), exampleSource(name));
+  const figures = new Figures("inch");
+
+  it("tell a tile's face, lot and box, and its pieces on each wall", () => {
+    const text = hoverTile(plan.tiles[0]!, solved, figures);
+    assert.match(text, /face 5 7\/8 in x 2 7\/8 in, 5\/16 in thick/);
+    assert.match(text, /varies by 1\/32- in/);
+    assert.match(text, /88 pieces in a box/);
+    for (const { wall, lays } of solved.walls) {
+      assert.ok(text.includes(`${wall.name}: ${lays[0]!.pieces.count} pieces`), wall.name);
+    }
+  });
+
+  it("tell a trim's runs: round openings and along free edges", () => {
+    const text = hoverTrim(plan.trims[0]!, solved, figures);
+    assert.match(text, /left, left: \d+ pieces/);
+    assert.match(text, /back, top of sash: /);
+  });
+
+  it("tell of a run how many lengths stay uncut, and what the others are cut to", () => {
+    const runs = solved.walls.flatMap(({ trims }) => trims);
+    for (const each of runs) {
+      const uncut = each.pieces.filter(({ whole }) => whole).length;
+      assert.equal(runWords(each, figures).includes(`${uncut} uncut`), uncut > 0);
+    }
+  });
+});
