@@ -7,13 +7,12 @@ import { findPlans } from "./find-plans.js";
 import { inReadingOrder } from "./findings.js";
 import { sayFailure } from "./failure-text.js";
 import type { Host } from "./host.js";
-import { MANY } from "./many.js";
 import { shownPath } from "./paths.js";
 import { PlanFiles } from "./plan-files.js";
 import { sarifLog } from "./report-sarif.js";
 import { textReport } from "./report-text.js";
 import type { CheckRequest } from "./request.js";
-import { shardOf } from "./shard.js";
+import { MANY, shardOf } from "./split-work.js";
 import { takeStandardInput } from "./standard-input.js";
 import { counted, EXIT, exitOf, type Tally, tallyOf, tallyWords } from "./tally.js";
 

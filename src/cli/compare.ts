@@ -13,7 +13,7 @@ import { pairRevisions } from "./pair-revisions.js";
 import { shownPath } from "./paths.js";
 import type { PlanPair } from "./plan-pairs.js";
 import type { CompareRequest } from "./request.js";
-import { shardOf } from "./shard.js";
+import { shardOf } from "./split-work.js";
 import { EXIT } from "./tally.js";
 
 /** `gaugelath compare`: what a change does to the walls. What can't be read doesn't stop the rest. */

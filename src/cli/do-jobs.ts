@@ -2,7 +2,7 @@ import { availableParallelism } from "node:os";
 import { Worker } from "node:worker_threads";
 import type { Host } from "./host.js";
 import { type Answer, type Job, JobDesk, type Setting } from "./job-desk.js";
-import { MANY } from "./many.js";
+import { MANY } from "./split-work.js";
 import { Progress } from "./progress.js";
 
 /** Jobs are handed out so many at a time, few enough that all threads end together. */

@@ -1,9 +1,10 @@
-import type { Diagnostic } from "../model/index.js";
+import type { Diagnostic, Opening } from "../model/index.js";
 import { check } from "../rules/index.js";
 import { layReading } from "../sheets/index.js";
 import type { SolvedPlan, SolvedWall } from "../solver/index.js";
 import { alignmentChanges, alignmentsOf, type CommonName } from "./alignments.js";
 import type {
+  Alignment,
   Change,
   ComparedPlan,
   Comparison,
@@ -109,11 +110,25 @@ function compareWall(
     reading: { before: readingOf(before), after: readingOf(after) },
     alignments: both
       ? alignmentChanges(
-          alignmentsOf(plans.before, before),
-          alignmentsOf(plans.after, after),
+          alignmentsOf(plans.before, before).filter(isOfBoth(openings, "before")),
+          alignmentsOf(plans.after, after).filter(isOfBoth(openings, "after")),
           commonWords(common),
         )
       : [],
+  };
+}
+
+/** What a new or gone opening is in line with says nothing about a change. */
+function isOfBoth(openings: readonly Change<Opening>[], when: "before" | "after") {
+  const alone = new Set(
+    openings.flatMap((each) => {
+      const own = each[when];
+      return own && !(each.before && each.after) ? [`${own.kind} ${own.name}`] : [];
+    }),
+  );
+  return (alignment: Alignment): boolean => {
+    if (alignment.kind === "opening on a joint") return !alone.has(alignment.opening);
+    return alignment.kind !== "centred" || !alone.has(alignment.on);
   };
 }
 

@@ -43,9 +43,9 @@ function* sectionMarkdown({ title, lines }: Section, most: number): Generator<st
 export function markdown(text: string): string {
   return text
     .replace(/[\s\p{Cc}]+/gu, " ")
+    .replace(/[\\`*_{}[\]|~#]/g, "\\$&")
     .replace(/&/g, "&amp;")
     .replace(/</g, "&lt;")
     .replace(/>/g, "&gt;")
-    .replace(/@/g, "&#64;")
-    .replace(/[\\`*_{}[\]|~#]/g, "\\$&");
+    .replace(/@/g, "&#64;");
 }

@@ -5,6 +5,8 @@ import {
   cutOf,
   overlaps,
   pieceBounds,
+  rangeBetween,
+  type Region,
   type Ring,
   type SolvedLay,
   type SolvedWall,
@@ -75,7 +77,10 @@ function placeOf({ region }: SolvedWall, lay: SolvedLay, i: number, box: Box): s
       .filter((round) => overlaps(round.box, box))
       .map(({ hole }) => `round hole ${hole.name}`),
   ];
-  const at = SIDES.filter((side) => isCutAt(lay, i, box, side)).map((side) => {
+  const slopes = cutOf(lay.pieces, i) === "scribe";
+  const cutAt = (side: Side) =>
+    isCutAt(lay, i, box, side) || (slopes && isScribedAt(region, box, side));
+  const at = SIDES.filter(cutAt).map((side) => {
     const cutter = region.takeaways.find((takeaway) => liesOn(takeaway.box, box, side));
     if (!cutter) return AT_WALL[side];
     return `${AT_OPENING[side]} ${cutter.opening.kind} ${cutter.opening.name}`;
@@ -97,6 +102,14 @@ function isCutAt(lay: SolvedLay, i: number, box: Box, side: Side): boolean {
     case "top":
       return box.top < bottom + lay.lattice.face.up;
   }
+}
+
+/** Whether a measured side of the wall runs through the piece. */
+function isScribedAt(region: Region, box: Box, side: Side): boolean {
+  const upright = side === "left" || side === "right";
+  const [from, to] = upright ? [box.bottom, box.top] : [box.left, box.right];
+  const { low, high } = rangeBetween(region[side], from, to);
+  return side === "left" || side === "bottom" ? high > box[side] : low < box[side];
 }
 
 /** Whether an opening's box ends the piece at this side. */

@@ -11,24 +11,23 @@ export function findingChanges(
   after: readonly Diagnostic[],
   common: { readonly before: CommonName; readonly after: CommonName },
 ): FindingChange[] {
-  const pairs: FindingChange[] = [];
+  const twinOf = new Map<Told, Told>();
   let left = before.map((found) => tell(found, common.before));
-  let right = after.map((found) => tell(found, common.after));
+  const right = after.map((found) => tell(found, common.after));
+  let open = right;
   for (const keyOf of [toTheWord, exceptFigures]) {
-    const open = grouped(right, keyOf);
+    const groups = grouped(open, keyOf);
     left = left.filter((told) => {
-      const twin = open.get(keyOf(told))?.shift();
-      if (!twin) return true;
-      pairs.push({ before: told.found, after: twin.found });
-      right = right.filter((each) => each !== twin);
-      return false;
+      const twin = groups.get(keyOf(told))?.shift();
+      if (twin) twinOf.set(twin, told);
+      return !twin;
     });
+    open = open.filter((told) => !twinOf.has(told));
   }
-  const told = new Map(pairs.map((pair) => [pair.after, pair]));
-  const changed = after.flatMap((found) => {
-    const pair = told.get(found);
-    if (!pair) return [{ before: null, after: found }];
-    return isSame(pair.before!, found) ? [] : [pair];
+  const changed = right.flatMap((now): FindingChange[] => {
+    const old = twinOf.get(now);
+    if (!old) return [{ before: null, after: now.found }];
+    return isSame(old, now) ? [] : [{ before: old.found, after: now.found }];
   });
   return [...left.map(({ found }) => ({ before: found, after: null })), ...changed];
 }
@@ -72,6 +71,7 @@ function exceptFigures({ where, message }: Told): string {
   return `${where} ${words}`;
 }
 
-function isSame(a: Diagnostic, b: Diagnostic): boolean {
-  return a.message === b.message && a.severity === b.severity && a.allowed === b.allowed;
+function isSame(a: Told, b: Told): boolean {
+  const [old, now] = [a.found, b.found];
+  return a.message === b.message && old.severity === now.severity && old.allowed === now.allowed;
 }

@@ -29,7 +29,8 @@ export function matchRows(before: Row, after: Row): number {
 }
 
 function nearest(before: Row, after: Row): readonly number[] {
-  const near = Math.round((before.origin - after.origin) / after.module);
+  // Never minus zero.
+  const near = Math.round((before.origin - after.origin) / after.module) + 0;
   return [near - 1, near, near + 1];
 }
 

@@ -34,7 +34,7 @@ export function summarise(comparison: Comparison): readonly Section[] {
     { title: "Smallest cut, cut pieces", lines: onWalls((wall) => readingLines(wall, words)) },
     {
       title: "Alignments",
-      lines: onWalls((wall) => wall.alignments.map((each) => words.alignment(each))),
+      lines: onWalls((wall) => words.alignments(wall.alignments)),
     },
     { title: "Quantities", lines: quantityLines(comparison, words) },
     { title: "Pieces", lines: onWalls((wall) => pieceLines(wall, words)) },

@@ -1,4 +1,4 @@
-import type { Comparison, SeveralPieces, WallComparison } from "./comparison.js";
+import type { Comparison, WallComparison } from "./comparison.js";
 
 /** How many pieces met each fate. */
 export interface Totals {
@@ -32,11 +32,6 @@ export function totalsOf({ walls }: Comparison): Totals {
     }),
     { kept: 0, moved: 0, recut: 0, fresh: 0, gone: 0 },
   );
-}
-
-/** How many of these pieces are cut. */
-export function cutAmong(groups: readonly SeveralPieces[]): number {
-  return groups.reduce((sum, { piece, count }) => sum + (piece.cut === "none" ? 0 : count), 0);
 }
 
 /** Whether anything of a wall differs. */

@@ -1,5 +1,5 @@
 import { formatLength, type Nm, type Unit } from "../measure/index.js";
-import type { Diagnostic } from "../model/index.js";
+import type { Diagnostic, Side } from "../model/index.js";
 import type {
   Alignment,
   Change,
@@ -87,8 +87,9 @@ export class Words {
     const [first = 0, ...others] = across;
     if (others.length === 0) return `all courses move ${this.shift({ across: first, up })}`;
     const steps = across.map((by) => (by === 0 ? "not at all" : this.shift({ across: by, up: 0 })));
-    const level = up === 0 ? "" : `${this.shift({ across: 0, up })}, and `;
-    return `all courses move ${level}by their place in the bond ${steps.join(" or ")}`;
+    const way = `by their place in the bond: ${steps.join(" or ")}`;
+    if (up === 0) return `courses move ${way}`;
+    return `all courses move ${this.shift({ across: 0, up })}, and across ${way}`;
   }
 
   /** `8 pieces at the left end: 3 in wide -> 2 5/8 in wide, in courses 1 to 8`. */
@@ -185,8 +186,15 @@ export class Words {
     return `cut pieces: ${before.cuts} -> ${after.cuts}`;
   }
 
-  alignment({ before, after }: Change<Alignment>): string {
-    return after ? `gained: ${alignmentWords(after)}` : `lost: ${alignmentWords(before!)}`;
+  /** What was gained, then what was lost; the sides of one opening in one line. */
+  alignments(changes: readonly Change<Alignment>[]): string[] {
+    return (["after", "before"] as const).flatMap((when) => {
+      const list = changes.flatMap((each) =>
+        each[when === "after" ? "before" : "after"] === null ? each[when]! : [],
+      );
+      const label = when === "after" ? "gained" : "lost";
+      return alignmentWords(list).map((words) => `${label}: ${words}`);
+    });
   }
 
   quantity({ kind, name, pieces, boxes }: Quantity): string {
@@ -281,17 +289,22 @@ export function courseWords(courses: readonly number[]): string {
   return `in courses ${order.slice(0, -1).join(", ")} and ${last}`;
 }
 
-function alignmentWords(alignment: Alignment): string {
-  switch (alignment.kind) {
-    case "opening on a joint":
-      return `the ${alignment.side} of ${alignment.opening} on a joint`;
-    case "centred":
-      return alignment.on === "wall"
-        ? `a ${alignment.what} on the centre line of the wall`
-        : `a ${alignment.what} on the centre line of ${alignment.on}`;
-    case "courses meet":
-      return `the courses meet those of ${alignment.wall}`;
+function alignmentWords(list: readonly Alignment[]): string[] {
+  const sides = new Map<string, Side[]>();
+  for (const each of list) {
+    if (each.kind !== "opening on a joint") continue;
+    sides.set(each.opening, [...(sides.get(each.opening) ?? []), each.side]);
   }
+  const openings = [...sides].map(([opening, own]) => {
+    if (own.length === 1) return `the ${own[0]!} of ${opening} on a joint`;
+    return `the ${own.slice(0, -1).join(", ")} and ${own.at(-1)!} of ${opening} on joints`;
+  });
+  const others = list.flatMap((each) => {
+    if (each.kind === "courses meet") return [`the courses meet those of ${each.wall}`];
+    if (each.kind !== "centred") return [];
+    return [`a ${each.what} on the centre line of ${each.on === "wall" ? "the wall" : each.on}`];
+  });
+  return [...openings, ...others];
 }
 
 function findingWords({ code, severity, message }: Diagnostic, weight = severity): string {

@@ -9,3 +9,6 @@ export function shardOf<T>(list: readonly T[], shard: Shard | null): readonly T[
   const edge = (part: number) => Math.floor((list.length * part) / shard.of);
   return list.slice(edge(shard.part - 1), edge(shard.part));
 }
+
+/** Starting a thread costs as much as some plans: fewer than these are done one after the other. */
+export const MANY = 32;

@@ -1,0 +1,34 @@
+import assert from "node:assert/strict";
+import { holeFacts, openingFacts } from "../../src/compare/opening-facts.js";
+import { told, WALL } from "./wall.js";
+
+describe("openingFacts", () => {
+  const [shelf] = told(WALL).solved.walls[0]!.wall.openings;
+  const before = shelf!;
+
+  it("tells place, size, frame and soft joint", () => {
+    const after = {
+      ...before,
+      at: { x: 0, y: 0 },
+      size: { across: 5, up: 5 },
+      movement: null,
+    };
+    assert.deepEqual(
+      openingFacts({ before, after }).map(({ name }) => name),
+      ["place", "size", "soft joint"],
+    );
+  });
+
+  it("says nothing of one that is in one plan alone", () => {
+    assert.deepEqual(openingFacts({ before, after: null }), []);
+  });
+
+  it("tells a hole's place and diameter", () => {
+    const hole = { name: "spout", at: { x: 1, y: 2 }, across: 3, origin: before.origin };
+    const moved = { ...hole, at: { x: 2, y: 2 }, across: 4 };
+    assert.deepEqual(
+      holeFacts({ before: hole, after: moved }).map(({ name }) => name),
+      ["place", "diameter"],
+    );
+  });
+});
