@@ -45,7 +45,7 @@ describe("a session of typing, with all that editors do", () => {
       const methods = ["completion", "hover", "documentSymbol", "foldingRange"];
       const method = methods[version % methods.length]!;
       const params = { textDocument, position };
-      asked.push(client.request(`textDocument/${method}`, params).catch((error: Error) => error));
+      asked.push(client.request(`textDocument/${method}`, params).catch((error: unknown) => error));
     }
     const answers = await Promise.all(asked);
     for (const answer of answers) {
@@ -116,7 +116,7 @@ describe("a session of typing, with all that editors do", () => {
       const answer = client.connection
         .sendRequest<unknown>(method, params, source.token)
         .then(() => "answered")
-        .catch((error: Error) => error.message);
+        .catch((error: unknown) => (error as Error).message);
       return { source, answer };
     });
     // Every third, the last first; then one that is answered already, and one that never was.
