@@ -6,10 +6,10 @@ import { mkdirSync } from "node:fs";
 import path from "node:path";
 
 /**
- * Starts the server. `told` is called with each line that the tests tell, `reload` to load the window
- * anew; `shots` is a folder.
+ * Starts the server. `told` is called with each line that the tests tell, `secondPhase` before they
+ * load the window anew; `shots` is a folder.
  */
-export async function startHands({ shots, told, reload }) {
+export async function startHands({ shots, told, secondPhase }) {
   let page = null;
   let reported = null;
   const report = new Promise((resolve) => {
@@ -17,7 +17,7 @@ export async function startHands({ shots, told, reload }) {
   });
   const acts = {
     ...personActs(() => page, shots),
-    reload: () => reload(page),
+    secondPhase,
     tell: ({ line }) => told(line),
     report: ({ counts }) => reported(counts),
   };

@@ -44,11 +44,8 @@ async function sit(editor, sitting, grep) {
   const hands = await startHands({
     shots,
     told: (line) => console.log(line),
-    // The tests begin anew, and see that it is the second time.
-    reload: async (page) => {
-      writeTask(folder, { ...task, hands: hands.url, phase: 2 });
-      await page.reload();
-    },
+    // Once the window was loaded anew, the tests begin again, and see that it is the second time.
+    secondPhase: () => writeTask(folder, { ...task, hands: hands.url, phase: 2 }),
   });
   let window = null;
   try {

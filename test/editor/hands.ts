@@ -1,3 +1,4 @@
+import * as vscode from "vscode";
 import { readTask } from "./task.js";
 
 /**
@@ -70,8 +71,13 @@ export const hands = {
   emulate: (media: object) => act<null>("emulate", { media }),
   /** Takes a picture of the window; returns its file. */
   screenshot: (name: string) => act<string>("screenshot", { name }),
-  /** Loads the window anew: the tests begin again, in the second phase. It never answers. */
-  reload: () => act<never>("reload", {}),
+  /** Loads the window anew: the tests begin again, in the second phase. */
+  reload: async () => {
+    await act<null>("secondPhase", {});
+    await vscode.commands.executeCommand("workbench.action.reloadWindow");
+    // The first phase ends with its extension host, and reports nothing.
+    await new Promise(() => undefined);
+  },
   /** Tells a line of the tests' report. */
   tell: (line: string) => act<null>("tell", { line }),
   /** Closes the report. */

@@ -20,8 +20,8 @@ describe("a preview when the window is loaded anew", () => {
       await hands.click({ selector: "button[aria-label='Zoom in']", where: "preview" });
       await until("the pin", () => previewTabs()[0] === "Pinned: window.tileplan");
       writeFileSync(kept(), JSON.stringify(await preview.view()));
-      // The preview keeps its view once it has rested for a moment, the window its state.
-      await new Promise((resolve) => setTimeout(resolve, 1500));
+      // The preview keeps its view once it has rested for a moment.
+      await new Promise((resolve) => setTimeout(resolve, 500));
       await hands.reload();
       return;
     }
