@@ -12,6 +12,7 @@ const STEPS = [
   ["types of the core", () => runTool("typescript/bin/tsc", "-p", "tsconfig.core.json")],
   ["lint", () => runTool("eslint/bin/eslint.js", ".")],
   ["format", () => runTool("prettier/bin/prettier.cjs", "--check", "--log-level", "warn", ".")],
+  ["a test for each source file", () => runScript(".scripts/untested.mjs")],
 ];
 
 const failedSteps = STEPS.filter(([name, run]) => {
