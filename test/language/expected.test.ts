@@ -41,4 +41,15 @@ describe("what is expected at a place", () => {
     assert.equal(expectedIn("wall a {\n  size 1 x 2\n\n|")!.block, "plan");
     assert.equal(expectedIn("wall a {\n  size 1 x 2\n  |")!.block, "wall");
   });
+
+  it("goes by the braces where they match, whatever the indentation", () => {
+    assert.equal(expectedIn("wall a {\nlay b {\n|\n}\n}\n")!.block, "lay");
+  });
+
+  it("is an entry of the rules, each behind its comma", () => {
+    const next = expectedIn("rules { sliver 1, | }\n")!;
+    assert.deepEqual([next.block, next.statement], ["rules", null]);
+    const value = expectedIn("rules { sliver 1, half | }\n")!;
+    assert.deepEqual([value.statement, value.words], ["half", ["off", "on"]]);
+  });
 });

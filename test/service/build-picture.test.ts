@@ -45,4 +45,19 @@ describe("the picture of a document", () => {
     const picture = plans.service.picture(plans.open(exampleText("three-walls.tileplan")));
     assert.deepEqual(JSON.parse(JSON.stringify(picture)), structuredClone(picture));
   });
+
+  it("counts what is allowed no more, but still shows it with its reason", () => {
+    const plans = new Plans();
+    const text = wallPlan("    joint 1/16\n    across tile centred at 3 3/4\n");
+    const allowed = text.replace("    joint", '    allow cut/sliver "behind the door"\n    joint');
+    const [told, silenced] = [text, allowed].map((each) => plans.service.picture(plans.open(each)));
+    const slivers = told!.findings.filter(({ code }) => code === "cut/sliver");
+    assert.ok(slivers.length > 0);
+    const reasons = silenced!.findings.filter(({ code }) => code === "cut/sliver");
+    assert.ok(reasons.every((finding) => finding.allowed === "behind the door"));
+    assert.equal(reasons.length, slivers.length);
+    const { severity } = slivers[0]!;
+    const counts = [told, silenced].map((each) => each!.walls[0]!.counts[severity]);
+    assert.equal(counts[0]! - counts[1]!, slivers.length);
+  });
 });

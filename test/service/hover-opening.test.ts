@@ -1,4 +1,6 @@
 import assert from "node:assert/strict";
+import { stateOf } from "./state-of.js";
+import { wallPlan } from "./plans.js";
 import { run } from "../../src/engine.js";
 import { Figures } from "../../src/service/figures.js";
 import { hoverHole, hoverOpening } from "../../src/service/hover-opening.js";
@@ -18,5 +20,17 @@ describe("an opening in figures", () => {
   it("tells of a hole how wide it is and where its middle is", () => {
     const text = hoverHole(wall!.wall.holes[0]!, new Figures("mm"));
     assert.match(text, /60 mm across, centre 1205 mm from the left and 1060 mm up/);
+  });
+
+  it("tells from what to what, where courses end differently", () => {
+    // In a running bond the course ends at the window with a whole tile, the next with half of one.
+    const text = wallPlan(
+      "    joint 1/16\n    across full tile from left\n    up full course from bottom\n",
+      "  size 60 x 47 3/16\n  window s {\n    at 17 15/16, 12\n    size 20 x 20\n    movement 1/16\n  }\n",
+    ).replace("bond stack", "bond running 1/2");
+    const [back] = stateOf(text).outcome.solved.walls;
+    const told = hoverOpening(back!, back!.wall.openings[0]!, new Figures("inch"));
+    assert.match(told, /left of it: pieces 2 29\/32 in to 5 7\/8 in wide/);
+    assert.match(told, /under it: pieces 1\/16 in high/);
   });
 });

@@ -28,4 +28,14 @@ describe("a wall in figures", () => {
     const bare = run("wall a {\n  size 60 x 96\n}\n", { file: "a", root: "", read: () => null });
     assert.match(hoverWall(bare.solved.walls[0]!, new Figures("inch")), /no tile is laid on it/);
   });
+
+  it("says how many pieces a wall asks for that is too large to be laid", () => {
+    const text =
+      "units m\ntile t {\n  face 1mm x 1mm\n  thickness 1mm\n}\nwall w {\n  size 100 x 100\n  lay t {\n    bond stack\n    joint 1mm\n  }\n}\n";
+    const { solved: large } = run(text, { file: "a", root: "", read: () => null });
+    assert.match(
+      hoverWall(large.walls[0]!, new Figures("m")),
+      /size 100 m x 100 m {2}\nnot laid: it asks for \d{10} pieces, and the most is \d+$/,
+    );
+  });
 });

@@ -1,4 +1,6 @@
 import assert from "node:assert/strict";
+import { stateOf } from "./state-of.js";
+import { wallPlan } from "./plans.js";
 import { run } from "../../src/engine.js";
 import { Figures } from "../../src/service/figures.js";
 import { readPiece } from "../../src/service/read-piece.js";
@@ -19,5 +21,22 @@ describe("what a setter says of a piece", () => {
         }
       }
     }
+  });
+
+  it("is its place, its size, its cut and its reach", () => {
+    const [wall] = stateOf(
+      wallPlan("    joint 1/16\n    across tile centred on wall\n    up full course from bottom\n"),
+    ).outcome.solved.walls;
+    const first = readPiece(wall!, wall!.lays[0]!, 0, new Figures("inch"));
+    assert.deepEqual([first.title, first.piece], ["Course 1, piece 1", "back/1/1"]);
+    assert.deepEqual(first.facts, [
+      ["size", "3 1/8 in x 2 7/8 in"],
+      ["cut", "end cut"],
+      ["across", "1/8 in to 3 1/4 in"],
+      ["up", "1/8 in to 3 in"],
+      ["tile", "3 x 6 pressed wall tile, white"],
+    ]);
+    const second = readPiece(wall!, wall!.lays[0]!, 1, new Figures("inch"));
+    assert.deepEqual([second.title, second.facts[1]], ["Course 1, piece 2", ["cut", "whole tile"]]);
   });
 });

@@ -63,4 +63,11 @@ describe("what stands at a spot", () => {
     const question = { uri: document.uri, version: 99, wall: "north", x: 1, y: -1 };
     assert.equal(plans.service.spot(document, question, "plan"), null);
   });
+
+  it("is a hole as far as it reaches, and the tile round it", () => {
+    const titleAt = (x: number) => spotOf("niche-wall.tileplan", "north", x, 1060)?.title;
+    assert.equal(titleAt(1205 + 29), "Hole spout");
+    assert.equal(titleAt(1205 - 29), "Hole spout");
+    assert.match(titleAt(1205 + 31) ?? "", /^Course 4, piece 3$/);
+  });
 });

@@ -30,4 +30,9 @@ describe("a choice written down", () => {
       "    joint 1/16\n    across tile centred on wall\n    up full course from bottom\n";
     assert.equal(written(wallPlan(stated)), null);
   });
+
+  it("is none beside a start that can't be understood", () => {
+    assert.equal(written(wallPlan("    joint 1/16\n    across tile centred on\n")), null);
+    assert.equal(written(wallPlan("    joint 1/16\n    across tile centred on nothing\n")), null);
+  });
 });

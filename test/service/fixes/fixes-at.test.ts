@@ -22,4 +22,14 @@ describe("the fixes at a place", () => {
     assert.equal(new Set(keys).size, keys.length);
     assert.ok(keys.length > 5);
   });
+
+  it("leave out what is wrong elsewhere", () => {
+    const plans = new Plans();
+    const document = plans.open("units inhc\nrules { silver 1 }\n");
+    const titles = (line: number): string[] => {
+      const range = { start: { line, character: 0 }, end: { line, character: 20 } };
+      return plans.service.fixes(document, range).map(({ title }) => title);
+    };
+    assert.deepEqual([titles(0), titles(1)], [["Write `inch`"], ["Write `sliver`"]]);
+  });
 });
