@@ -31,7 +31,8 @@ export async function runEditorTests(names = [], grep = null) {
 
 function skip(sitting, why) {
   const suites = suitesOf(sitting);
-  console.log(`\n  Skipped: the editor tests "${sitting.name}" (${suites.length} suites): ${why}`);
+  const counted = suites.length === 1 ? "1 suite" : `${suites.length} suites`;
+  console.log(`\n  Skipped: the editor tests "${sitting.name}" (${counted}): ${why}`);
   return { passed: 0, failed: 0, skipped: suites.length };
 }
 

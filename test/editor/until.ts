@@ -7,7 +7,7 @@ const PAUSE = 25;
 /** Looks again and again until there is something; throws with its name when it doesn't come. */
 export async function until<Found>(
   what: string,
-  look: () => Found | null | undefined | false | Promise<Found | null | undefined | false>,
+  look: () => Found | null | undefined | false | PromiseLike<Found | null | undefined | false>,
 ): Promise<Found> {
   const end = Date.now() + PATIENCE;
   for (;;) {
