@@ -1,6 +1,8 @@
 import assert from "node:assert/strict";
 import type { PublishDiagnosticsParams } from "vscode-languageserver/node";
-import { clientInProcess } from "./in-process.js";
+import { clientFiles } from "../../src/server/client-files.js";
+import type { FindPlans } from "../../src/server/protocol.js";
+import { clientInProcess, connectionInProcess } from "./in-process.js";
 
 const URI = "vscode-vfs://github/plans/back.tileplan";
 const TEXT = 'use "stock.tileplan"\nwall a {\n  size 60 x 48\n  lay t {\n  }\n}\n'.replace("|", "");
@@ -37,5 +39,19 @@ describe("files by way of the client", () => {
 
   it("are missing where the client says nothing of them", async () => {
     assert.ok((await codesWith(false)).includes("plan/use-missing"));
+  });
+
+  it("are looked for by it, and are none where it fails or doesn't know the question", async () => {
+    const { server, client } = connectionInProcess();
+    server.listen();
+    const files = clientFiles(server, () => true);
+    assert.deepEqual([await files.read("a:/1"), await files.find(["a:/"], 7)], [null, []]);
+    client.onRequest("gaugelath/findPlans", ({ folders, most }: FindPlans) => [
+      ...folders,
+      `${most} at most`,
+    ]);
+    assert.deepEqual(await files.find(["a:/"], 7), ["a:/", "7 at most"]);
+    const unable = clientFiles(server, () => false);
+    assert.deepEqual(await unable.find(["a:/"], 7), []);
   });
 });

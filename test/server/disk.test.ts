@@ -1,5 +1,5 @@
 import assert from "node:assert/strict";
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, rmSync, truncateSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
@@ -38,5 +38,24 @@ describe("files on the disk", () => {
   it("of other file systems are left to whoever reaches those", async () => {
     assert.equal(await diskFiles(NOWHERE).read("vscode-vfs://github/a"), "elsewhere");
     assert.deepEqual(await diskFiles(NOWHERE).find(["vscode-vfs://github/a"], 9), ["x:y"]);
+  });
+
+  it("are none where they are too large for a plan", async () => {
+    const large = path.join(folder, "large.txt");
+    writeFileSync(large, "");
+    truncateSync(large, 16_000_001);
+    assert.equal(await diskFiles(NOWHERE).read(uriOf("large.txt")), null);
+    truncateSync(large, 3);
+    assert.equal((await diskFiles(NOWHERE).read(uriOf("large.txt")))?.length, 3);
+  });
+
+  it("count with those of other file systems towards the most", async () => {
+    const others = {
+      ...NOWHERE,
+      find: (folders: readonly string[], most: number) =>
+        Promise.resolve([`${folders[0]} ${most}`]),
+    };
+    const found = await diskFiles(others).find(["memfs:/plans", uriOf("rooms")], 10);
+    assert.deepEqual(found, [uriOf("rooms/b.tileplan"), "memfs:/plans 9"]);
   });
 });

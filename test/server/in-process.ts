@@ -1,5 +1,6 @@
 import { PassThrough } from "node:stream";
 import {
+  type Connection,
   createConnection,
   createProtocolConnection,
   type ProtocolConnection,
@@ -9,16 +10,23 @@ import {
 import type { FileSystem } from "../../src/server/file-system.js";
 import { startServer } from "../../src/server/start-server.js";
 
-/** A client of a server in this process, which has files by way of the client alone unless told otherwise. */
-export function clientInProcess(
-  filesOver: (client: FileSystem) => FileSystem = (client) => client,
-): ProtocolConnection {
+/** Both ends of a connection in this process; the server's still has to be told to listen. */
+export function connectionInProcess(): { server: Connection; client: ProtocolConnection } {
   const [toServer, toClient] = [new PassThrough(), new PassThrough()];
-  startServer(createConnection(toServer, toClient), filesOver);
+  const server = createConnection(toServer, toClient);
   const client = createProtocolConnection(
     new StreamMessageReader(toClient),
     new StreamMessageWriter(toServer),
   );
   client.listen();
+  return { server, client };
+}
+
+/** A client of a server in this process, which has files by way of the client alone unless told otherwise. */
+export function clientInProcess(
+  filesOver: (client: FileSystem) => FileSystem = (client) => client,
+): ProtocolConnection {
+  const { server, client } = connectionInProcess();
+  startServer(server, filesOver);
   return client;
 }

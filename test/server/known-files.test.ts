@@ -72,4 +72,32 @@ describe("known files", () => {
     assert.equal(files.rootOf(pathOf("file:///other/a.tileplan")), pathOf("file:///other"));
     assert.equal(files.rootOf("untitled:Untitled-1"), pathOf("file:///plans/rooms"));
   });
+
+  it("are one more once one came", async () => {
+    const { files } = counting({ [STOCK]: "bed 1" });
+    await files.readAll();
+    const added = "file:///plans/c.tileplan";
+    files.changed(added, true);
+    assert.deepEqual([...files.files()], [FILE, pathOf(added)]);
+  });
+
+  it("are all read again once they are forgotten", async () => {
+    const texts: Record<string, string> = { [STOCK]: "bed 1" };
+    const { files } = counting(texts);
+    await files.readAll();
+    texts[STOCK] = "bed 2";
+    assert.equal(files.read(FILE), "bed 1");
+    files.forgetAll();
+    files.read(FILE);
+    await files.settle();
+    assert.equal(files.read(FILE), "bed 2");
+  });
+
+  it("have the address by which the editor opened them", () => {
+    const { files } = counting({});
+    assert.equal(files.uriOf(FILE), STOCK);
+    const uri = "FILE:///plans/stock.tileplan";
+    files.open({ file: FILE, uri, version: 1, text: "" });
+    assert.equal(files.uriOf(FILE), uri);
+  });
 });

@@ -39,4 +39,27 @@ describe("the plan desk", () => {
     const desk = new PlanDesk({ read, find: () => Promise.resolve([]) }, () => documents);
     await assert.rejects(desk.ready(URI), /text has changed/);
   });
+
+  it("refuses, too, when it was overtaken while all plans were read", async () => {
+    const first = documentOf("bed 1\n", 1);
+    let newest = first;
+    const documents = { newest: () => newest, all: () => [newest] } as unknown as OpenDocuments;
+    const read = (): Promise<string | null> => Promise.resolve("bed 3\n");
+    const find = () => Promise.resolve(["file:///plans/b.tileplan"]);
+    const desk = new PlanDesk({ read, find }, () => documents);
+    await desk.readAll(first);
+    assert.equal(desk.files.read(pathOf("file:///plans/b.tileplan")), "bed 3\n");
+    newest = documentOf("bed 2\n", 2);
+    await assert.rejects(desk.readAll(first), /text has changed/);
+  });
+
+  it("counts no document among its own users", async () => {
+    const document = documentOf('use "a.tileplan"\n', 1);
+    const documents = { newest: () => document, all: () => [document] } as unknown as OpenDocuments;
+    const system = { read: () => Promise.resolve(null), find: () => Promise.resolve([]) };
+    const desk = new PlanDesk(system, () => documents);
+    desk.files.open(document);
+    await desk.ready(URI);
+    assert.deepEqual(desk.usersOf(document.file), []);
+  });
 });
