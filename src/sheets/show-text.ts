@@ -95,7 +95,7 @@ function courseText(wall: SolvedWall, lay: SolvedLay, course: number, length: Pr
   let count = 0;
   let last = "";
   const flush = () => {
-    if (count > 0) parts.push(count > 1 ? `${count} ${last}` : last);
+    if (count > 0) parts.push(several(count, last));
     count = 0;
   };
   let end: Nm | null = null;
@@ -158,7 +158,13 @@ function trimText({ along, side, pieces }: TrimRun, length: Print): string {
     if (run?.what === what) run.count++;
     else runs.push({ what, count: 1 });
   }
-  const list = runs.map(({ what, count }) => (count > 1 ? `${count} ${what}` : what)).join(" | ");
+  const list = runs.map(({ what, count }) => several(count, what)).join(" | ");
   if ("edge" in along) return `trim along the ${side}: ${list}`;
   return `trim ${along.opening.frame?.trim.name ?? ""}, ${side} of ${along.opening.name}: ${list}`;
+}
+
+/** `9 whole`, `2 at 3 in wide`. */
+function several(count: number, what: string): string {
+  if (count === 1) return what;
+  return /^\d/.test(what) ? `${count} at ${what}` : `${count} ${what}`;
 }

@@ -23,6 +23,7 @@ describe("readArguments", () => {
       command: "check",
       places: ["a.tileplan", "walls", "-"],
       format: "text",
+      shard: null,
       strict: false,
       root: null,
     });
@@ -33,6 +34,7 @@ describe("readArguments", () => {
       command: "check",
       places: ["a", "b"],
       format: "sarif",
+      shard: null,
       strict: true,
       root: "..",
     };
@@ -115,5 +117,58 @@ describe("readArguments", () => {
       said("--strict"),
       "unknown option --strict | a command comes first: gaugelath --help",
     );
+  });
+
+  it("reads a comparison of two places, or of revisions", () => {
+    const plain = {
+      command: "compare",
+      places: ["a", "b"],
+      from: null,
+      to: null,
+      format: "text",
+      output: null,
+      failOn: [],
+      shard: null,
+      strict: false,
+      root: null,
+    };
+    assert.deepEqual(read("compare a b"), plain);
+    assert.deepEqual(
+      read("compare --from HEAD~1 --to main --format markdown -o out --fail-on any,more-tiles a"),
+      {
+        ...plain,
+        places: ["a"],
+        from: "HEAD~1",
+        to: "main",
+        format: "markdown",
+        output: "out",
+        failOn: ["any", "more-tiles"],
+      },
+    );
+    assert.deepEqual((read("compare --from HEAD") as { places: string[] }).places, ["."]);
+  });
+
+  it("says what a comparison wants", () => {
+    const forms = "compare OLD NEW, or compare --from REV [--to REV] FILE...";
+    assert.equal(said("compare"), `compare wants two plans or two folders; found none | ${forms}`);
+    assert.equal(said("compare a"), `compare wants two plans or two folders; found 1 | ${forms}`);
+    assert.equal(said("compare --to a"), `--to wants --from REV, the revision before | ${forms}`);
+    assert.equal(
+      said("compare a b --fail-on all"),
+      '--fail-on does not know "all" | it knows new-findings, more-tiles, any',
+    );
+  });
+
+  it("reads a shard, one part of several", () => {
+    assert.deepEqual((read("check a --shard 2/4") as { shard: unknown }).shard, { part: 2, of: 4 });
+    for (const wrong of ["0/4", "5/4", "1", "a/b", "1/0", "-1/4"]) {
+      assert.match(said(`check a --shard=${wrong}`), /one part of several is wanted, such as 2\/4/);
+    }
+  });
+
+  it("reads what is shown and what is merged", () => {
+    assert.deepEqual(read("show a"), { command: "show", file: "a", strict: false, root: null });
+    assert.deepEqual(read("merge a b -o c"), { command: "merge", files: ["a", "b"], output: "c" });
+    assert.match(said("merge"), /merge wants reports to merge/);
   });
 });

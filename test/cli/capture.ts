@@ -1,6 +1,5 @@
 import { execute } from "../../src/cli/execute.js";
 import type { Host } from "../../src/cli/host.js";
-import type { Workplace } from "./workplace.js";
 
 /** What a command wrote and ended with. */
 export interface Captured {
@@ -11,7 +10,7 @@ export interface Captured {
 
 /** Runs a command in a workplace; `given.input` is its standard input. */
 export async function gaugelath(
-  { folder }: Workplace,
+  { folder }: { readonly folder: string },
   words: readonly string[],
   given: {
     readonly input?: string | Uint8Array;

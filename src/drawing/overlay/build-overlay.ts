@@ -27,7 +27,7 @@ export function buildOverlay(plan: Plan, compared: readonly ComparedWall[]): Ove
   const { walls, room } = placeWalls(unplaced, em);
   const glazed = shown.some((wall) => wall.openings.some(({ kind }) => kind === "window"));
   const notes = placeNotes(room, em, ({ single }) => [
-    legendBlock(walls, single),
+    ...(walls.length > 0 ? [legendBlock(walls, single)] : []),
     cautionsBlock(glazed, single),
   ]);
   const drawn = boxRound([room, ...notes.labels.map((label) => label.box)])!;
