@@ -124,7 +124,10 @@ export class PreviewPanel implements vscode.Disposable {
         if (!message.pinned) this.events.unpinned(this);
         return;
       case "select":
-        revealPlace(vscode.Uri.parse(message.uri), message.range).then(undefined, showError);
+        revealPlace(vscode.Uri.parse(message.uri), message.range, this.panel.viewColumn).then(
+          undefined,
+          showError,
+        );
         return;
       case "spot":
         void this.server

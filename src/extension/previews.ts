@@ -101,9 +101,12 @@ export class Previews implements vscode.WebviewPanelSerializer, vscode.Disposabl
   }
 
   #follow(): void {
-    const uri = activePlanEditor()?.document.uri;
-    if (!uri) return;
-    for (const panel of this.#panels) if (!panel.pinned) panel.show(uri);
+    const document = activePlanEditor()?.document;
+    if (!document) return;
+    // A list of stock has nothing to show: the plan that uses it stays, and shows what becomes of it.
+    if (hasWall(document)) {
+      for (const panel of this.#panels) if (!panel.pinned) panel.show(document.uri);
+    }
     this.#point();
   }
 
@@ -132,4 +135,8 @@ export class Previews implements vscode.WebviewPanelSerializer, vscode.Disposabl
 function activePlanEditor(): vscode.TextEditor | undefined {
   const editor = vscode.window.activeTextEditor;
   return editor?.document.languageId === LANGUAGE ? editor : undefined;
+}
+
+function hasWall(document: vscode.TextDocument): boolean {
+  return /^\s*wall\b/m.test(document.getText());
 }

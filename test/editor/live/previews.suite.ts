@@ -1,7 +1,7 @@
 import assert from "node:assert/strict";
 import * as vscode from "vscode";
 import { hands } from "../hands.js";
-import { closeAll, openPlan, planUri, writePlan } from "../plans.js";
+import { closeAll, openPlan, planUri, replace, writePlan } from "../plans.js";
 import { openPreview, previewTabs, ShownPreview } from "../preview.js";
 import { until } from "../until.js";
 
@@ -16,6 +16,16 @@ describe("the previews", () => {
     await preview.untilDrawn("window sash");
     await openPlan("plain.tileplan");
     await preview.untilDrawn("60 3/16");
+    assert.deepEqual(previewTabs(), ["Preview: plain.tileplan"]);
+  });
+
+  it("stay with a plan while the stock that it uses is changed, and show what becomes of it", async () => {
+    await openPlan("plain.tileplan");
+    const preview = await openPreview();
+    await preview.untilDrawn("60 3/16");
+    const stock = await openPlan("stock.tileplan");
+    await replace(stock, "5 15/16 x 5 15/16", "6 1/2 x 5 15/16");
+    await preview.untilListed("cut/sliver");
     assert.deepEqual(previewTabs(), ["Preview: plain.tileplan"]);
   });
 

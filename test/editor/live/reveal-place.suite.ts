@@ -2,7 +2,7 @@ import assert from "node:assert/strict";
 import * as vscode from "vscode";
 import { hands } from "../hands.js";
 import { closeAll, openPlan, rangeOf, replace } from "../plans.js";
-import { openPreview } from "../preview.js";
+import { openPreview, previewTabs, ShownPreview } from "../preview.js";
 import { until } from "../until.js";
 
 /** Waits until the text's selection begins on the line of a text. */
@@ -48,5 +48,20 @@ describe("from the preview to the text", () => {
     await hands.mouse("click", x + 10, y + 10);
     const editor = await until("the text", () => vscode.window.visibleTextEditors[0]);
     assert.ok(editor.document.uri.path.endsWith("/plain.tileplan"));
+  });
+
+  it("leaves a preview standing that is in the text's column", async () => {
+    await openPlan("plain.tileplan");
+    await vscode.commands.executeCommand("gaugelath.openPreview");
+    const preview = new ShownPreview("plain.tileplan");
+    await preview.untilDrawn("60 3/16");
+    const [first] = vscode.window.tabGroups.all;
+    const text = first!.tabs.filter(({ input }) => input instanceof vscode.TabInputText);
+    await vscode.window.tabGroups.close(text);
+    const { x, y } = await preview.middleOf("plain");
+    await hands.mouse("click", x + 10, y + 10);
+    const editor = await until("the text", () => vscode.window.visibleTextEditors[0]);
+    assert.equal(editor.viewColumn, vscode.ViewColumn.Two);
+    assert.deepEqual(previewTabs(), ["Preview: plain.tileplan"]);
   });
 });
