@@ -41,4 +41,28 @@ describe("the server's features", () => {
     assert.ok(FEATURES.codeActionProvider);
     client.dispose();
   });
+
+  it("show no hints where the settings say so", async () => {
+    const client = clientInProcess();
+    let hints = true;
+    client.onRequest("workspace/configuration", ({ items }: { items: unknown[] }) =>
+      items.map(() => ({ hints })),
+    );
+    const capabilities = { workspace: { configuration: true } };
+    await client.sendRequest("initialize", { processId: null, capabilities });
+    const text =
+      "tile t {\n  face 6 x 3\n  thickness 1/4\n}\nwall w {\n  size 60 x 47\n  lay t {\n    bond stack\n    joint 1/8\n  }\n}\n";
+    const textDocument = { uri: URI, languageId: "tileplan", version: 1, text };
+    await client.sendNotification("textDocument/didOpen", { textDocument });
+    const range = { start: { line: 0, character: 0 }, end: { line: 12, character: 0 } };
+    const shown = async (): Promise<number> => {
+      const asked = { textDocument: { uri: URI }, range };
+      return (await client.sendRequest<unknown[]>("textDocument/inlayHint", asked)).length;
+    };
+    assert.ok((await shown()) > 0);
+    hints = false;
+    await client.sendNotification("workspace/didChangeConfiguration", { settings: null });
+    assert.equal(await shown(), 0);
+    client.dispose();
+  });
 });

@@ -1,7 +1,31 @@
 import assert from "node:assert/strict";
-import type { InitializeResult } from "vscode-languageserver/node";
+import type {
+  InitializeResult,
+  ProtocolConnection,
+  PublishDiagnosticsParams,
+} from "vscode-languageserver/node";
 import { FEATURES } from "../../src/server/features.js";
+import type { FileSystem } from "../../src/server/file-system.js";
 import { clientInProcess } from "./in-process.js";
+
+/** Files in memory by their addresses. */
+function filesOf(texts: ReadonlyMap<string, string>): FileSystem {
+  return {
+    read: (uri) => Promise.resolve(texts.get(uri) ?? null),
+    find: () => Promise.resolve([...texts.keys()]),
+  };
+}
+
+async function open(client: ProtocolConnection, uri: string, text: string): Promise<void> {
+  const textDocument = { uri, languageId: "tileplan", version: 1, text };
+  await client.sendNotification("textDocument/didOpen", { textDocument });
+}
+
+function nextTold(client: ProtocolConnection): Promise<PublishDiagnosticsParams> {
+  return new Promise((resolve) => {
+    client.onNotification("textDocument/publishDiagnostics", resolve);
+  });
+}
 
 describe("the server's start", () => {
   it("takes a client that says nothing of itself, and tells all that it can do", async () => {
@@ -22,5 +46,33 @@ describe("the server's start", () => {
       await client.sendRequest("initialize", params);
       client.dispose();
     }
+  });
+
+  it("takes the one folder that an older client names as what a plan may use", async () => {
+    const codes = async (params: object): Promise<unknown[]> => {
+      const texts = new Map([["file:///plans/stock.tileplan", "let gap = 1\n"]]);
+      const client = clientInProcess(() => filesOf(texts));
+      await client.sendRequest("initialize", { processId: null, capabilities: {}, ...params });
+      await open(client, "file:///plans/rooms/a.tileplan", 'use "../stock.tileplan"\nbed gap\n');
+      const { diagnostics } = await nextTold(client);
+      client.dispose();
+      return diagnostics.map(({ code }) => code);
+    };
+    assert.deepEqual(await codes({ rootUri: "file:///plans" }), []);
+    assert.ok((await codes({})).length > 0);
+  });
+
+  it("looks at files again at each save where the client doesn't watch them", async () => {
+    const texts = new Map([["file:///plans/b.tileplan", "let gap = 1\n"]]);
+    const client = clientInProcess(() => filesOf(texts));
+    await client.sendRequest("initialize", { processId: null, capabilities: {} });
+    const uri = "file:///plans/a.tileplan";
+    await open(client, uri, 'use "b.tileplan"\nbed gap\n');
+    assert.deepEqual((await nextTold(client)).diagnostics, []);
+    texts.clear();
+    await client.sendNotification("textDocument/didSave", { textDocument: { uri } });
+    const { diagnostics } = await nextTold(client);
+    assert.ok(diagnostics.some(({ code }) => code === "plan/use-missing"));
+    client.dispose();
   });
 });
