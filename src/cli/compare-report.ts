@@ -9,7 +9,7 @@ import {
 import { paintFor } from "./colours.js";
 import type { CompareAnswer } from "./job-desk.js";
 import type { PlanPair } from "./plan-pairs.js";
-import { harmless } from "./source-line.js";
+import { harmless } from "./harmless.js";
 import { counted } from "./tally.js";
 
 /** A pair of plans and what its comparison says. */

@@ -1,12 +1,9 @@
 import { readArguments } from "./arguments.js";
-import { check } from "./check.js";
-import { draw } from "./draw.js";
 import { Failure } from "./failure.js";
 import { sayFailure } from "./failure-text.js";
 import { helpText } from "./help.js";
 import type { Host } from "./host.js";
 import type { Request } from "./request.js";
-import { solve } from "./solve.js";
 import { EXIT } from "./tally.js";
 import { version } from "./version.js";
 
@@ -21,6 +18,7 @@ export async function execute(words: readonly string[], host: Host): Promise<num
   }
 }
 
+/** Each command is loaded when it is asked for: none starts slower for the others. */
 async function carryOut(request: Request, host: Host): Promise<number> {
   switch (request.command) {
     case "help":
@@ -30,12 +28,12 @@ async function carryOut(request: Request, host: Host): Promise<number> {
       await host.out([`gaugelath ${version}\n`]);
       return EXIT.clean;
     case "check":
-      return check(request, host);
+      return (await import("./check.js")).check(request, host);
     case "solve":
-      return solve(request, host);
+      return (await import("./solve.js")).solve(request, host);
     case "draw":
-      return draw(request, host);
-    // Loaded when they are asked for: a check starts faster without them.
+      return (await import("./draw.js")).draw(request, host);
+
     case "tidy":
       return (await import("./tidy.js")).tidyPlans(request, host);
     case "serve":

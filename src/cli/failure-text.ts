@@ -1,7 +1,7 @@
 import { paintFor } from "./colours.js";
 import type { Failure } from "./failure.js";
 import type { Host } from "./host.js";
-import { harmless } from "./source-line.js";
+import { harmless } from "./harmless.js";
 
 /** Says on standard error why something could not run. */
 export function sayFailure({ message, hint }: Failure, host: Host): void {

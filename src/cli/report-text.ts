@@ -1,6 +1,7 @@
 import type { Diagnostic, Severity, SourceRange } from "../model/index.js";
 import type { Paint, Style } from "./colours.js";
-import { harmless, linesOf, sourceLine } from "./source-line.js";
+import { harmless } from "./harmless.js";
+import { linesOf, sourceLine } from "./source-line.js";
 
 /** What a report needs to show findings at their places. */
 export interface Sources {

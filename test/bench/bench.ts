@@ -3,6 +3,7 @@
 import { loadSubject } from "./bundle.js";
 import { benchChangedText, benchManyPieces } from "./changed-text.js";
 import { benchChoice } from "./choose-start.js";
+import { benchCompare, benchPortfolio } from "./compare-plans.js";
 import { benchGrowth, benchMillion } from "./million-pieces.js";
 import { benchPaintedPicture } from "./painted-picture.js";
 import { benchServerMemory } from "./server-memory.js";
@@ -25,9 +26,13 @@ for (const bench of benches) {
 }
 const wholeProcess = benchWholeProcess();
 timings.push(...wholeProcess.timings);
+const compared = benchCompare(subject);
+const portfolio = benchPortfolio();
+timings.push(...compared.timings, ...portfolio.timings);
+notes.push(portfolio.note);
 const growth = benchGrowth(subject);
 const memory = await benchServerMemory();
-bars.push(...wholeProcess.bars, ...growth.bars, ...memory.bars);
+bars.push(...wholeProcess.bars, ...compared.bars, ...growth.bars, ...memory.bars);
 notes.push(memory.note);
 
 console.log(`Node ${process.version}, ${process.platform} ${process.arch}\n`);

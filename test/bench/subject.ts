@@ -1,4 +1,5 @@
 // What the benchmark measures; bundled and minified first, as the command line is.
+export { compare, comparisonText } from "../../src/compare/index.js";
 export { drawHeadless } from "../../src/drawing/headless.js";
 export { buildScene } from "../../src/drawing/index.js";
 export { run } from "../../src/engine.js";
