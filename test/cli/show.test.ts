@@ -50,6 +50,7 @@ const USING = CLEAN.replace(/tile field[\s\S]*?\n}\n/, 'use "stock.tileplan"\n')
 describe("git with gaugelath show as its textconv", () => {
   const place = repository((here) => {
     git(here.folder, "config", "diff.tileplan.textconv", `"${process.execPath}" "${bundle}" show`);
+    git(here.folder, "config", "diff.tileplan.xfuncname", "^wall .*$");
     commit(here, "one", {
       ".gitattributes": "*.tileplan diff=tileplan\n",
       "bath.tileplan": CLEAN,
@@ -67,6 +68,7 @@ describe("git with gaugelath show as its textconv", () => {
     const diff = git(place.folder, "diff", "HEAD~2", "HEAD~1", "--", "bath.tileplan");
     assert.ok(diff.includes("\n-    3 whole\n+    3 at 3 in high\n"), diff);
     assert.ok(!diff.includes("size 12"), diff);
+    assert.match(diff, /^@@ .* @@ wall back "Back wall"$/m);
   });
 
   it("speaks of cuts in git log -p", () => {

@@ -2,6 +2,7 @@ import assert from "node:assert/strict";
 import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import path from "node:path";
+import { compare, comparisonText } from "../../src/compare/index.js";
 import { run } from "../../src/engine.js";
 import { RULES } from "../../src/rules/index.js";
 import { readingText } from "../../src/sheets/index.js";
@@ -22,6 +23,15 @@ describe("the README", () => {
     assert.deepEqual(diagnostics, []);
     const [told] = [...readingText(solved)].join("").split("\nBefore you cut");
     assert.equal(reading, told);
+  });
+
+  it("shows what a comparison really says", () => {
+    const plan = readFileSync(path.join(root, "examples", "niche-wall.tileplan"), "utf8");
+    const [before, after] = [plan, plan.replace("joint 2\n", "joint 3\n")].map((text) =>
+      run(text, { file: "a", root: "", read: () => null }),
+    );
+    const [shown] = blocksUnder("Reviewing a change");
+    assert.equal(shown, [...comparisonText(compare(before!, after!))].join(""));
   });
 
   it("has every rule in its table, with its severity", () => {
