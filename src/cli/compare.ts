@@ -5,7 +5,6 @@ import { writePictures } from "./compare-pictures.js";
 import { doJobs } from "./do-jobs.js";
 import { Failure } from "./failure.js";
 import { sayFailure } from "./failure-text.js";
-import { Git } from "./git.js";
 import type { Host } from "./host.js";
 import type { Setting } from "./job-desk.js";
 import { pairPlaces } from "./pair-places.js";
@@ -18,8 +17,8 @@ import { EXIT } from "./tally.js";
 
 /** `gaugelath compare`: what a change does to the walls. What can't be read doesn't stop the rest. */
 export async function compare(request: CompareRequest, host: Host): Promise<number> {
-  const folder = realpathSync(host.folder);
-  const { pairs: all, git } = pairsFor(request, folder);
+  const folder = realpathSync.native(host.folder);
+  const { pairs: all, git } = await pairsFor(request, folder);
   const pairs = shardOf(all, request.shard);
   const pictures =
     request.format === "svg" || (request.format === "markdown" && request.output !== null);
@@ -50,13 +49,14 @@ const FAILS: Readonly<Record<CompareRequest["failOn"][number], (each: ComparedPa
   any: ({ answer }) => !isEmpty(answer.comparison),
 };
 
-function pairsFor(
+async function pairsFor(
   request: CompareRequest,
   folder: string,
-): { readonly pairs: readonly PlanPair[]; readonly git: Setting["git"] } {
+): Promise<{ readonly pairs: readonly PlanPair[]; readonly git: Setting["git"] }> {
   if (request.from === null) return { pairs: pairPlaces(request.places, folder), git: null };
+  const { Git } = await import("./git.js");
   const git = new Git(folder);
-  const top = realpathSync(git.top());
+  const top = realpathSync.native(git.top());
   const from = git.commit(request.from);
   const to = request.to === null ? null : git.commit(request.to);
   const revisions = { git, top, from, to };

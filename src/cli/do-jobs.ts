@@ -1,5 +1,4 @@
-import { availableParallelism } from "node:os";
-import { Worker } from "node:worker_threads";
+import type { Worker } from "node:worker_threads";
 import type { Host } from "./host.js";
 import { type Answer, type Job, JobDesk, type Setting } from "./job-desk.js";
 import { MANY } from "./split-work.js";
@@ -16,11 +15,11 @@ export async function doJobs(
   doing: string,
 ): Promise<Answer[]> {
   const progress = new Progress(jobs.length, doing, host);
-  const threads = Math.min(availableParallelism(), Math.ceil(jobs.length / HANDFUL));
   try {
-    if (host.worker === null || jobs.length < MANY || threads < 2) {
-      return await doAlone(jobs, setting, progress);
-    }
+    if (host.worker === null || jobs.length < MANY) return await doAlone(jobs, setting, progress);
+    const { availableParallelism } = await import("node:os");
+    const threads = Math.min(availableParallelism(), Math.ceil(jobs.length / HANDFUL));
+    if (threads < 2) return await doAlone(jobs, setting, progress);
     return await doTogether(jobs, setting, { program: host.worker, threads, progress });
   } finally {
     progress.end();
@@ -32,7 +31,7 @@ async function doAlone(
   setting: Setting,
   progress: Progress,
 ): Promise<Answer[]> {
-  const desk = new JobDesk(setting);
+  const desk = await JobDesk.open(setting);
   const answers: Answer[] = [];
   for (let at = 0; at < jobs.length; at += HANDFUL) {
     answers.push(...(await desk.answer(jobs.slice(at, at + HANDFUL))));
@@ -74,6 +73,7 @@ async function doTogether(
       worker.on("exit", () => reject(new Error("a worker thread ended before its work")));
       hand();
     });
+  const { Worker } = await import("node:worker_threads");
   const workers = Array.from(
     { length: threads },
     () => new Worker(program, { workerData: setting }),

@@ -3,10 +3,8 @@ import { type Outcome, run } from "../engine.js";
 import type { Diagnostic } from "../model/index.js";
 import { Failure } from "./failure.js";
 import { inReadingOrder } from "./findings.js";
-import { Git } from "./git.js";
 import { PlanFiles } from "./plan-files.js";
 import type { PlanPair } from "./plan-pairs.js";
-import { RevisionFiles } from "./revision-files.js";
 
 /** One plan's work, which can be done in a thread of its own. */
 export type Job =
@@ -64,22 +62,32 @@ interface Reader {
   open(file: string): string;
   sourceOf(file: string): ReturnType<PlanFiles["sourceOf"]>;
   faultsOf(file: string): readonly Diagnostic[];
+  /** Reads many files at once, where that is cheaper. */
+  fetch?(files: readonly string[]): void;
 }
 
 /** Does jobs one after the other, and keeps what several plans read. Structured data in and out. */
 export class JobDesk {
   readonly #setting: Setting;
   readonly #plans: PlanFiles;
-  readonly #before: Reader & { fetch?(files: readonly string[]): void };
-  readonly #after: Reader & { fetch?(files: readonly string[]): void };
+  readonly #before: Reader;
+  readonly #after: Reader;
 
-  constructor(setting: Setting) {
+  private constructor(setting: Setting, before: Reader | null, after: Reader | null) {
     this.#setting = setting;
-    const { folder, root, git } = setting;
-    this.#plans = new PlanFiles(folder, root);
-    const at = (commit: string) => new RevisionFiles(new Git(git!.top), git!.top, commit);
-    this.#before = git ? at(git.from) : this.#plans;
-    this.#after = git?.to ? at(git.to) : this.#plans;
+    this.#plans = new PlanFiles(setting.folder, setting.root);
+    this.#before = before ?? this.#plans;
+    this.#after = after ?? this.#plans;
+  }
+
+  /** git is loaded only where revisions are read: starting other programs costs a start of its own. */
+  static async open(setting: Setting): Promise<JobDesk> {
+    const { git } = setting;
+    if (!git) return new JobDesk(setting, null, null);
+    const { Git } = await import("./git.js");
+    const { RevisionFiles } = await import("./revision-files.js");
+    const at = (commit: string) => new RevisionFiles(new Git(git.top), git.top, commit);
+    return new JobDesk(setting, at(git.from), git.to === null ? null : at(git.to));
   }
 
   async answer(jobs: readonly Job[]): Promise<Answer[]> {

@@ -6,8 +6,8 @@ import { workplace } from "./workplace.js";
 describe("JobDesk", () => {
   const place = workplace({ "clean.tileplan": CLEAN, "faulty.tileplan": FAULTY });
 
-  function desk(pictures = false): JobDesk {
-    return new JobDesk({ folder: place.folder, root: null, git: null, pictures });
+  function desk(pictures = false): Promise<JobDesk> {
+    return JobDesk.open({ folder: place.folder, root: null, git: null, pictures });
   }
 
   function pair(before: string | null, after: string | null) {
@@ -18,7 +18,7 @@ describe("JobDesk", () => {
 
   it("answers in the order of the jobs, and goes on after what it can't read", async () => {
     const files = ["faulty", "gone", "clean"].map((name) => place.path(`${name}.tileplan`));
-    const answers = await desk().answer(files.map((file) => ({ kind: "check", file })));
+    const answers = await (await desk()).answer(files.map((file) => ({ kind: "check", file })));
     assert.deepEqual(
       answers.map((each) => (each.kind === "check" ? each.diagnostics.length : each.kind)),
       [1, "failed", 0],
@@ -26,17 +26,17 @@ describe("JobDesk", () => {
   });
 
   it("answers with data that crosses threads", async () => {
-    const answers = await desk(true).answer([pair("clean.tileplan", "faulty.tileplan")]);
+    const answers = await (await desk(true)).answer([pair("clean.tileplan", "faulty.tileplan")]);
     assert.deepEqual(structuredClone(answers), answers);
   });
 
   it("lays nothing where the text is the same and uses no other file", async () => {
-    const [answer] = await desk().answer([pair("clean.tileplan", "clean.tileplan")]);
+    const [answer] = await (await desk()).answer([pair("clean.tileplan", "clean.tileplan")]);
     assert.deepEqual(answer, { kind: "same" });
   });
 
   it("compares a new plan with the same plan without walls", async () => {
-    const [answer] = await desk().answer([pair(null, "clean.tileplan")]);
+    const [answer] = await (await desk()).answer([pair(null, "clean.tileplan")]);
     assert.ok(answer?.kind === "compare" && !answer.sameText);
     assert.deepEqual(answer.comparison.facts, []);
     assert.equal(answer.comparison.walls[0]?.name.before, null);
@@ -44,7 +44,7 @@ describe("JobDesk", () => {
 
   it("draws where pictures are wanted and something changed", async () => {
     place.write({ "lower.tileplan": CLEAN.replace("x 8 5/16", "x 7 5/16") });
-    const [drawn] = await desk(true).answer([pair("clean.tileplan", "lower.tileplan")]);
+    const [drawn] = await (await desk(true)).answer([pair("clean.tileplan", "lower.tileplan")]);
     assert.ok(drawn?.kind === "compare");
     assert.match(drawn.pictures?.overlay ?? "", /^<svg /);
     assert.match(drawn.pictures?.sides ?? "", /Back wall, before/);
