@@ -3,7 +3,6 @@ import path from "node:path";
 import { type ComparedPair, markdownReport, type PicturePlaces } from "./compare-report.js";
 import { Failure, systemReason } from "./failure.js";
 import type { Host } from "./host.js";
-import type { PlanPair } from "./plan-pairs.js";
 import { writeWhole } from "./write-whole.js";
 
 const REPORT = "compare.md";
@@ -26,18 +25,14 @@ export async function writePictures(
     throw new Failure(`${found}: there is not one picture to write`, "-o FOLDER takes any number");
   }
   const folder = path.resolve(host.folder, output);
-  for (const { pair, answer } of drawn) {
-    const { overlay, sides } = filesOf(pair);
-    writeInto(folder, overlay, output, [answer.pictures!.overlay]);
-    writeInto(folder, sides, output, [answer.pictures!.sides]);
+  for (const each of drawn) {
+    const { overlay, sides } = each.answer.pictures!;
+    const files = filesOf(each);
+    writeInto(folder, files.overlay, output, [overlay]);
+    sides.forEach(({ svg }, i) => writeInto(folder, files.sides[i]!, output, [svg]));
   }
   if (!report) return;
-  writeInto(
-    folder,
-    REPORT,
-    output,
-    markdownReport(compared, same, (pair) => linksOf(pair)),
-  );
+  writeInto(folder, REPORT, output, markdownReport(compared, same, linksOf));
 }
 
 function writeInto(folder: string, file: string, shown: string, text: Iterable<string>): void {
@@ -51,23 +46,26 @@ function writeInto(folder: string, file: string, shown: string, text: Iterable<s
 }
 
 /** A plan's pictures by its own path; one that stands outside of the folder stays inside of it here. */
-export function filesOf({ name }: PlanPair): PicturePlaces {
-  const inside = name
+export function filesOf({ pair, answer }: ComparedPair): PicturePlaces {
+  const inside = pair.name
     .replace(/\.tileplan$/, "")
     .split("/")
     .filter((part) => part !== "" && part !== "." && part !== "..")
     .map((part) => part.replace(/[<>:"|?*\\\p{Cc}]/gu, "_"))
     .join("/");
-  return { overlay: `${inside}.overlay.svg`, sides: `${inside}.before-after.svg` };
+  const sides = (answer.pictures?.sides ?? []).map(
+    ({ wall }) => `${inside}.${wall}.before-after.svg`,
+  );
+  return { overlay: `${inside}.overlay.svg`, sides };
 }
 
-function linksOf(pair: PlanPair): PicturePlaces {
-  const { overlay, sides } = filesOf(pair);
+function linksOf(compared: ComparedPair): PicturePlaces {
+  const { overlay, sides } = filesOf(compared);
   const link = (file: string) =>
     file
       .split("/")
       .map(encodeURIComponent)
       .join("/")
       .replace(/[()]/g, (mark) => (mark === "(" ? "%28" : "%29"));
-  return { overlay: link(overlay), sides: link(sides) };
+  return { overlay: link(overlay), sides: sides.map(link) };
 }

@@ -21,7 +21,8 @@ export interface ComparedPair {
 /** Where a plan's pictures are, from the report. */
 export interface PicturePlaces {
   readonly overlay: string;
-  readonly sides: string;
+  /** One for each wall that changed. */
+  readonly sides: readonly string[];
 }
 
 export type Status = "new" | "gone" | "changed" | "text" | "same";
@@ -81,7 +82,7 @@ const FEW_PLANS = 8;
 export function* markdownReport(
   compared: readonly ComparedPair[],
   same: number,
-  picturesOf: ((pair: PlanPair) => PicturePlaces) | null,
+  picturesOf: ((pair: ComparedPair) => PicturePlaces) | null,
 ): Generator<string> {
   const told = compared.filter((each) => statusOf(each) !== "same");
   const most = told.length > FEW_PLANS ? FEW_LINES : MOST_LINES;
@@ -91,9 +92,12 @@ export function* markdownReport(
   for (const each of told) {
     const { comparison } = each.answer;
     const head = `#### ${markdown(titleOf(each))}\n\n`;
-    const places = isEmpty(comparison) ? null : picturesOf?.(each.pair);
+    const places = isEmpty(comparison) ? null : picturesOf?.(each);
     const pictures = places
-      ? `![overlay of both](${places.overlay})\n\n![before and after](${places.sides})\n\n`
+      ? [
+          `![overlay of both](${places.overlay})\n\n`,
+          ...places.sides.map((file) => `![before and after](${file})\n\n`),
+        ].join("")
       : "";
     const whole =
       head + pictures + [...comparisonMarkdown(comparison, { most })].join("").trimEnd();

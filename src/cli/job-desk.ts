@@ -52,7 +52,8 @@ export interface FailedAnswer {
 /** As SVG. */
 export interface Pictures {
   readonly overlay: string;
-  readonly sides: string;
+  /** A picture for each wall that changed. */
+  readonly sides: readonly { readonly wall: string; readonly svg: string }[];
 }
 
 /** A statement that brings another file. */
@@ -156,6 +157,9 @@ async function drawBoth(before: Told, after: Told): Promise<Pictures> {
   const { drawHeadless, drawOverlayHeadless } = await import("../drawing/headless.js");
   return {
     overlay: drawOverlayHeadless(overlayOf(before, after)),
-    sides: drawHeadless(sideBySide(before, after)),
+    sides: sideBySide(before, after).map(({ wall, scene }) => ({
+      wall,
+      svg: drawHeadless(scene),
+    })),
   };
 }

@@ -18,6 +18,7 @@ export type {
   WallComparison,
   WallReading,
 } from "./comparison.js";
+export type { WallSides } from "./side-by-side.js";
 export type { Section } from "./summary.js";
 export { comparisonJson } from "./comparison-json.js";
 export { comparisonMarkdown, comparisonText, markdown } from "./comparison-text.js";

@@ -1,31 +1,45 @@
 import { buildScene, type Scene } from "../drawing/index.js";
 import type { Diagnostic } from "../model/index.js";
-import type { SolvedPlan, SolvedWall } from "../solver/index.js";
+import type { SolvedWall } from "../solver/index.js";
 import { compare } from "./compare.js";
-import type { ComparedPlan } from "./comparison.js";
+import type { Change, ComparedPlan } from "./comparison.js";
 import { matchPlans } from "./match-plan.js";
 import { wallChanged } from "./totals.js";
 
-/** Every wall that changed, as it was and beside it as it is, each with its findings and dimensions. */
-export function sideBySide(before: ComparedPlan, after: ComparedPlan): Scene {
+/** One wall in both states. */
+export interface WallSides {
+  readonly wall: string;
+  readonly scene: Scene;
+}
+
+/**
+ * Every wall that changed (all where none did), each in a picture of its own: as it was and beside it
+ * as it is, with findings and dimensions. A new or gone wall stands alone.
+ */
+export function sideBySide(before: ComparedPlan, after: ComparedPlan): readonly WallSides[] {
   const { walls } = matchPlans(before.solved, after.solved);
   const { walls: told } = compare(before, after);
   const changed = walls.filter((_, i) => wallChanged(told[i]!));
+  return (changed.length > 0 ? changed : walls).map((pair) => ({
+    wall: (pair.after ?? pair.before)!.wall.name,
+    scene: sidesOf(pair, before, after),
+  }));
+}
+
+function sidesOf(pair: Change<SolvedWall>, before: ComparedPlan, after: ComparedPlan): Scene {
+  const states = [
+    { wall: pair.before, plan: before, when: "before" },
+    { wall: pair.after, plan: after, when: "after" },
+  ] as const;
   const shown: SolvedWall[] = [];
   const found: Diagnostic[] = [];
-  for (const pair of changed.length > 0 ? changed : walls) {
-    for (const [wall, plan, when] of [
-      [pair.before, before, "before"],
-      [pair.after, after, "after"],
-    ] as const) {
-      if (!wall) continue;
-      shown.push(calledBy(wall, when));
-      found.push(...findingsOf(plan, wall.wall.name, when));
-    }
+  for (const { wall, plan, when } of states) {
+    if (!wall) continue;
+    shown.push(calledBy(wall, when));
+    found.push(...findingsOf(plan, wall.wall.name, when));
   }
   const plan = { ...after.solved.plan, walls: shown.map(({ wall }) => wall) };
-  const both: SolvedPlan = { plan, walls: shown };
-  return buildScene(both, found);
+  return buildScene({ plan, walls: shown }, found);
 }
 
 type When = "before" | "after";

@@ -1,6 +1,7 @@
 import assert from "node:assert/strict";
 import { existsSync, readFileSync } from "node:fs";
 import { filesOf } from "../../src/cli/compare-pictures.js";
+import type { CompareAnswer } from "../../src/cli/job-desk.js";
 import { gaugelath } from "./capture.js";
 import { CLEAN } from "./plans.js";
 import { workplace } from "./workplace.js";
@@ -20,7 +21,7 @@ describe("the pictures of a comparison", () => {
     assert.deepEqual(await gaugelath(place, words), { exit: 0, out: "", err: "" });
     const report = readFileSync(place.path("out/compare.md"), "utf8");
     assert.ok(report.includes("![overlay of both](deep/bath%20%281%29.overlay.svg)"), report);
-    for (const name of ["overlay", "before-after"]) {
+    for (const name of ["overlay", "back.before-after"]) {
       assert.match(readFileSync(place.path(`out/deep/bath (1).${name}.svg`), "utf8"), /^<svg /);
     }
     assert.ok(!existsSync(place.path("out/same.overlay.svg")));
@@ -37,6 +38,7 @@ describe("the pictures of a comparison", () => {
 
   it("stay inside of their folder", () => {
     const pair = { name: "../../up/a:b.tileplan", before: null, after: null };
-    assert.equal(filesOf(pair).overlay, "up/a_b.overlay.svg");
+    const answer = { pictures: null } as Partial<CompareAnswer> as CompareAnswer;
+    assert.equal(filesOf({ pair, answer }).overlay, "up/a_b.overlay.svg");
   });
 });

@@ -47,6 +47,6 @@ describe("JobDesk", () => {
     const [drawn] = await (await desk(true)).answer([pair("clean.tileplan", "lower.tileplan")]);
     assert.ok(drawn?.kind === "compare");
     assert.match(drawn.pictures?.overlay ?? "", /^<svg /);
-    assert.match(drawn.pictures?.sides ?? "", /Back wall, before/);
+    assert.match(drawn.pictures?.sides[0]?.svg ?? "", /Back wall, before/);
   });
 });

@@ -5,7 +5,8 @@ import { edited, told, WALL } from "./wall.js";
 
 describe("sideBySide", () => {
   const moved = edited(WALL, ["at 16 5/8, 8 3/8", "at 17 5/8, 8 3/8"]);
-  const scene = sideBySide(told(WALL), told(moved));
+  const [sides] = sideBySide(told(WALL), told(moved));
+  const { scene } = sides!;
 
   it("shows each wall that changed as it was and as it is", () => {
     assert.deepEqual(
@@ -27,6 +28,14 @@ describe("sideBySide", () => {
   });
 
   it("shows a new wall once", () => {
-    assert.equal(sideBySide(told("units inch"), told(WALL)).walls.length, 1);
+    const [alone] = sideBySide(told("units inch"), told(WALL));
+    assert.equal(alone?.scene.walls.length, 1);
+  });
+
+  it("gives each wall that changed a picture of its own", () => {
+    const two = `${WALL}${WALL.slice(WALL.indexOf("wall back")).replace("wall back", "wall side")}`;
+    const wallsOf = (after: string) => sideBySide(told(two), told(after)).map(({ wall }) => wall);
+    assert.deepEqual(wallsOf(edited(two, ["at 16 5/8", "at 16 1/2"])), ["back"]);
+    assert.deepEqual(wallsOf(two), ["back", "side"]);
   });
 });
