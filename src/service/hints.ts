@@ -1,4 +1,4 @@
-import { exactLength, type Unit } from "../measure/index.js";
+import { exactLength, formatLength, type Nm, type Unit } from "../measure/index.js";
 import type { Position, SourceRange } from "../model/index.js";
 import { acrossWords, upWords } from "../sheets/index.js";
 import type { SolvedLay } from "../solver/index.js";
@@ -38,11 +38,17 @@ export function hintsOf(state: DocumentState, within?: SourceRange): Hint[] {
 /** `tile centred on wall, full course from bottom, joint 5/64`, as far as it was chosen. */
 export function chosenWords({ choice, across, up, joint }: SolvedLay, unit: Unit): string {
   const words = {
-    across: acrossWords(across, unit).replace(/^across /, ""),
-    up: upWords(up, unit).replace(/^up /, ""),
-    joint: `joint ${exactLength(joint, unit)}`,
+    across: acrossWords(across, unit, toldLength).replace(/^across /, ""),
+    up: upWords(up, unit, toldLength).replace(/^up /, ""),
+    joint: `joint ${toldLength(joint, unit)}`,
   };
   return (choice?.left ?? []).map((part) => words[part]).join(", ");
+}
+
+/** As a plan writes it where the plan's units can, else as people are told it. */
+function toldLength(nm: Nm, unit: Unit): string {
+  const exact = exactLength(nm, unit);
+  return exact.endsWith("mm") ? formatLength(nm, unit) : exact;
 }
 
 /** Behind the heading's last character, a comment included. */

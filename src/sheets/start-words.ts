@@ -2,7 +2,7 @@ import { exactLength, type Unit } from "../measure/index.js";
 import type { AcrossStart, UpStart } from "../model/index.js";
 
 /** A start as the plan would state it: `across tile centred on wall`. */
-export function acrossWords(start: AcrossStart, units: Unit): string {
+export function acrossWords(start: AcrossStart, units: Unit, length = exactLength): string {
   if (start.kind === "full-tile") return `across full tile from ${start.from}`;
   const { centre } = start;
   switch (centre.on) {
@@ -11,18 +11,18 @@ export function acrossWords(start: AcrossStart, units: Unit): string {
     case "opening":
       return `across ${start.kind} centred on ${centre.opening.name}`;
     case "place":
-      return `across ${start.kind} centred at ${exactLength(centre.x, units)}`;
+      return `across ${start.kind} centred at ${length(centre.x, units)}`;
   }
 }
 
 /** A start as the plan would state it: `up full course from bottom`. */
-export function upWords(start: UpStart, units: Unit): string {
+export function upWords(start: UpStart, units: Unit, length = exactLength): string {
   switch (start.kind) {
     case "full-course":
       return `up full course from ${start.from}`;
     case "at-opening":
       return `up full course ${start.relation} ${start.opening.name}`;
     case "joint":
-      return `up joint at ${exactLength(start.y, units)}`;
+      return `up joint at ${length(start.y, units)}`;
   }
 }

@@ -12,11 +12,11 @@ describe("hints", () => {
     assert.match(hint!.text, /^# chosen: (tile|joint|full tile) [a-z ]+$/);
   });
 
-  it("name the joint of a range, and write down what they say", () => {
+  it("name the joint of a range in the plan's units, and write down what they say", () => {
     const plans = new Plans();
     const text = wallPlan("    joint 1/16 to 1/8\n");
     const [hint] = plans.service.hints(plans.open(text));
-    assert.match(hint!.text, /^# chosen: .+, .+, joint [\d/ .]+(mm)?$/);
+    assert.match(hint!.text, /^# chosen: .+, .+, joint [\d/ .]+([+-]? in)?$/);
     assert.deepEqual(plans.service.hints(plans.open(edited(text, hint!.edits))), []);
   });
 
