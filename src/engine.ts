@@ -27,5 +27,11 @@ export function runTree(tree: SyntaxTree, source: Source): Outcome {
   const solved = solve(plan);
   const diagnostics = [...told, ...check(solved)];
   let scene: Scene | undefined;
-  return { plan, lets, solved, diagnostics, scene: () => (scene ??= buildScene(solved, diagnostics)) };
+  return {
+    plan,
+    lets,
+    solved,
+    diagnostics,
+    scene: () => (scene ??= buildScene(solved, diagnostics)),
+  };
 }

@@ -83,7 +83,7 @@ function outsideHalfEdge({ x, y, from }: PlanarGraph, part: ReadonlySet<number>)
     if (y[v]! !== y[w]!) return y[v]! < y[w]!;
     if (x[v]! !== x[w]!) return x[v]! < x[w]!;
     const [hv, gv] = [from[h ^ 1]!, from[g ^ 1]!];
-    return crossSign(x[gv]! - x[w]!, y[gv]! - y[w]!, x[hv]! - x[v]!, y[hv]! - y[v]!) > 0;
+    return crossSign(x[gv]! - x[w], y[gv]! - y[w], x[hv]! - x[v], y[hv]! - y[v]) > 0;
   };
   return [...part].reduce((best, h) => (isAfter(h, best) ? h : best));
 }
