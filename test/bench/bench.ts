@@ -1,5 +1,6 @@
 // The benchmark: seeded inputs, one run, a table. The engine is bundled and minified with esbuild
 // first, as the command line is; `gaugelath check` is the built dist/cli.cjs.
+import { benchActivation } from "./activation.js";
 import { loadSubject } from "./bundle.js";
 import { benchChangedText, benchManyPieces } from "./changed-text.js";
 import { benchChoice } from "./choose-start.js";
@@ -32,8 +33,10 @@ timings.push(...compared.timings, ...portfolio.timings);
 notes.push(portfolio.note);
 const growth = benchGrowth(subject);
 const memory = await benchServerMemory();
+const activation = benchActivation();
 bars.push(...wholeProcess.bars, ...compared.bars, ...growth.bars, ...memory.bars);
-notes.push(memory.note);
+bars.push(...activation.bars);
+notes.push(memory.note, activation.note);
 
 console.log(`Node ${process.version}, ${process.platform} ${process.arch}\n`);
 console.log(timingTable(timings));
