@@ -6,6 +6,17 @@ export type { Limit, LimitEntry, LimitName, Limits, LimitShape } from "./limits.
 export type { Frame, Hole, Opening } from "./opening.js";
 export type { Plan } from "./plan.js";
 export type { Origin, Position, SourceRange } from "./source.js";
+export type {
+  Bag,
+  Grout,
+  Money,
+  Mortar,
+  Saw,
+  Sealant,
+  Share,
+  Supplies,
+  TilePrice,
+} from "./stock.js";
 export type { Tile, Trim } from "./tile.js";
 export type { Wall } from "./wall.js";
 export { halfLimit, LIMITS, sliverLimit } from "./limits.js";

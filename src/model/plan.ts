@@ -1,11 +1,12 @@
 import type { Nm, Unit } from "../measure/index.js";
 import type { AllowingBlock } from "./allow.js";
 import type { Limits } from "./limits.js";
+import type { Supplies } from "./stock.js";
 import type { Tile, Trim } from "./tile.js";
 import type { Wall } from "./wall.js";
 
 /** A plan with every name resolved. Parts that could not be understood are left out. */
-export interface Plan extends AllowingBlock {
+export interface Plan extends AllowingBlock, Supplies {
   readonly title: string;
   readonly units: Unit;
   /** Mortar behind the tile, after embedding. */

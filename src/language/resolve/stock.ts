@@ -26,6 +26,11 @@ export function resolveTile(statement: TileStatement, scope: Scope): void {
     variation: variation ? lengthOf(variation.length, "not-negative", scope) : null,
     edges: parts.first("edges")?.finish ?? null,
     box: boxOf(parts, scope),
+    directional: false,
+    lot: null,
+    price: null,
+    breakage: null,
+    spares: null,
     allows: resolveAllows(statement.body, report),
     origin,
   };
@@ -53,6 +58,8 @@ export function resolveTrim(statement: TrimStatement, scope: Scope): void {
   const trim: Omit<Trim, "name" | "face"> = {
     title: statement.title?.text ?? "",
     thickness: thicknessOf(parts, statement, scope),
+    lot: null,
+    price: null,
     allows: resolveAllows(statement.body, report),
     origin,
   };

@@ -15,6 +15,11 @@ describe("a tile", () => {
       variation: 396_875,
       edges: "rectified",
       box: 88,
+      directional: false,
+      lot: null,
+      price: null,
+      breakage: null,
+      spares: null,
       allows: [],
     });
     assert.deepEqual(origin.head, {

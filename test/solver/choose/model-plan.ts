@@ -57,6 +57,8 @@ export const TRIM: Trim = {
   title: "",
   face: { along: inches(5.875), across: inches(1.875) },
   thickness: inches(0.3125),
+  lot: null,
+  price: null,
 };
 
 export function edge(side: Side, over: Partial<Edge> = {}): Edge {
@@ -102,6 +104,11 @@ export function oneWall(given: Given): OneWall {
     variation: null,
     edges: null,
     box: null,
+    directional: false,
+    lot: null,
+    price: null,
+    breakage: null,
+    spares: null,
   };
   const lay: Lay = {
     ...BLOCK,
@@ -138,6 +145,10 @@ export function oneWall(given: Given): OneWall {
     units: "inch",
     bed: NM_PER.inch / 8,
     limits: {},
+    saw: null,
+    mortar: null,
+    grout: null,
+    sealant: null,
     tiles: [tile],
     trims: [TRIM],
     walls: [wall, { ...wall, name: "side", openings: [], holes: [] }],

@@ -11,6 +11,8 @@ const trim: Trim = {
   title: "",
   face: { along: 60, across: 20 },
   thickness: 8,
+  lot: null,
+  price: null,
   origin,
   allows: [],
 };
