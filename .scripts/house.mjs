@@ -16,7 +16,10 @@ export const FLOORS = [
     packages: ["@svgdotjs/svg.js", "svgdom"],
     faces: ["index", "headless"],
   },
-  { name: "sheets", packages: [] },
+  {
+    name: "sheets",
+    packages: ["csv-stringify", "mdast", "mdast-util-gfm-table", "mdast-util-to-markdown"],
+  },
   { name: "compare", packages: [] },
   { name: "engine", packages: [] },
   { name: "service", packages: [] },
