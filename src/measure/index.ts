@@ -1,3 +1,4 @@
+export type { AmountKind, NumberReading, WrittenNumber } from "./amount.js";
 export type { Fraction } from "./fraction.js";
 export type { Nm, Unit } from "./nanometre.js";
 export type { LengthProblem, LengthReading, Quantity, QuantityReading } from "./read-length.js";
@@ -16,3 +17,5 @@ export { LENGTH_LITERAL, UNIT_WORDS } from "./literal.js";
 export { readLength, readQuantity, toNanometres } from "./read-length.js";
 export { formatLength } from "./format-length.js";
 export { exactLength } from "./exact-length.js";
+export { AMOUNT_UNITS, readMoney, readNumber, toWhole } from "./amount.js";
+export { formatAmount, formatMoney } from "./format-amount.js";
