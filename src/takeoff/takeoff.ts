@@ -36,7 +36,7 @@ export interface CutPiece {
   readonly tile: Tile;
   readonly course: number;
   readonly cut: PieceCut;
-  /** The edges that have to be the tile's own, since they show: those that meet a field joint. */
+  /** The edges that have to be the tile's own, since they show: at a field joint, or free without trim. */
   readonly factory: readonly Side[];
 }
 
@@ -66,6 +66,9 @@ export interface Fence {
 /** A side cut along a slope: the size left at its two ends, left and right or bottom and top. */
 export interface Taper {
   readonly side: Side;
+  /** Where along the side the slope begins and ends, from the piece's left end or its bottom. */
+  readonly from: Nm;
+  readonly to: Nm;
   readonly first: Nm;
   readonly last: Nm;
 }
@@ -132,9 +135,20 @@ export interface TileTakeoff {
   readonly boxes: { readonly count: number; readonly of: number; readonly over: number } | null;
   /** `needed`, breakage, spares, and what fills the last box. */
   readonly bought: number;
-  /** Areas in nm², twice over so that they are whole. */
-  readonly doubleArea: { readonly set: bigint; readonly offcuts: bigint; readonly kerf: bigint };
+  /** What the needed tiles come to: together their faces, exactly. */
+  readonly doubleArea: TileAreas;
   readonly cost: Cost | null;
+}
+
+/** Areas in nm², twice over so that they are whole. */
+export interface TileAreas {
+  /** Whole tiles and pieces, as they are set. */
+  readonly set: bigint;
+  readonly offcuts: bigint;
+  /** What the saw takes between pieces and offcuts. */
+  readonly kerf: bigint;
+  /** What is cut out of pieces: notches, holes, and what tapers take. */
+  readonly cutOut: bigint;
 }
 
 /** What a trim takes. */

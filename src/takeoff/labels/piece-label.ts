@@ -1,0 +1,18 @@
+import type { PieceTable } from "../../solver/index.js";
+
+/** The least digits of a course or a place in a label; larger numbers take more. */
+const DIGITS = 2;
+
+/**
+ * What is written on the back of a piece: wall, course and place, such as `B-05-03`. Further parts of
+ * one tile have a letter from `b` on, as in the piece's id.
+ */
+export function pieceLabel(mark: string, pieces: PieceTable, i: number): string {
+  const part = pieces.part[i]!;
+  const letter = part === 0 ? "" : String.fromCharCode("a".charCodeAt(0) + Math.min(part, 25));
+  return `${mark}-${padded(pieces.course[i]!)}-${padded(pieces.column[i]!)}${letter}`;
+}
+
+function padded(number: number): string {
+  return `${number}`.padStart(DIGITS, "0");
+}
