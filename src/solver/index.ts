@@ -23,7 +23,14 @@ export type {
 export { grown, overlaps } from "./box.js";
 export { isStraight, rangeBetween, valueAt } from "./chain.js";
 export { visibleExtent } from "./extent.js";
-export { courseBottom, courseShift, moduleAcross, moduleUp } from "./lattice.js";
+export {
+  courseBottom,
+  courseShift,
+  firstPast,
+  lastBefore,
+  moduleAcross,
+  moduleUp,
+} from "./lattice.js";
 export { FAULT, judgeOf, judgePiece, tileLeftOf } from "./judge.js";
 export {
   CUTS,
@@ -36,7 +43,7 @@ export {
   visibleShapes,
 } from "./piece-table.js";
 export { layPieces } from "./pieces.js";
-export { buildOf, frameInner, frameOuter, openingBox, regionOf } from "./region.js";
+export { bareSide, buildOf, frameInner, frameOuter, openingBox, regionOf } from "./region.js";
 export { boundsOf, doubleArea, doubleShapeArea, ringOf } from "./shape.js";
 export { MEASURES, nearestClean } from "./choose/index.js";
 export { MOST_PIECES, solve } from "./solve.js";

@@ -50,7 +50,8 @@ export function openingBox({ at, size }: Opening): Box {
   return { left: at.x, bottom: at.y, right: at.x + size.across, top: at.y + size.up };
 }
 
-function bareSide(edge: Edge, base: Nm): Chain {
+/** A side of the bare wall, bent by its site readings; `base` is where it would be without them. */
+export function bareSide(edge: Edge, base: Nm): Chain {
   if (edge.measured.length === 0) return { at: [0], value: [base] };
   return {
     at: edge.measured.map((reading) => reading.at),

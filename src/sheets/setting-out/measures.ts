@@ -1,0 +1,20 @@
+import type { Limits } from "../../model/index.js";
+import { judgeOf, type SolvedLay, type SolvedWall } from "../../solver/index.js";
+import type { Measures } from "./slack.js";
+
+/** The limits of a lay's pieces in one direction; `joint` is the border's own. */
+export function measuresOf(
+  wall: SolvedWall,
+  lay: SolvedLay,
+  limits: Limits,
+  direction: "across" | "up",
+  joint: number,
+): Measures {
+  const judge = judgeOf(wall.region, lay.lay, limits);
+  if (direction === "up") {
+    return { face: judge.up, half: judge.halfHeight, sliver: judge.sliverHeight, joint };
+  }
+  // A running bond forces the shorter of two alternating end cuts, which is held to the sliver alone.
+  const half = judge.forcesEnds ? 0 : judge.halfWidth;
+  return { face: judge.across, half, sliver: judge.sliverWidth, joint };
+}

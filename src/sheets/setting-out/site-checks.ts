@@ -1,0 +1,100 @@
+import type { Nm } from "../../measure/index.js";
+import type { Side } from "../../model/index.js";
+import {
+  buildOf,
+  moduleAcross,
+  moduleUp,
+  type SolvedLay,
+  type SolvedPlan,
+  type SolvedWall,
+} from "../../solver/index.js";
+import { workingLine } from "./level-line.js";
+import { measuresOf } from "./measures.js";
+import { openingChecks } from "./opening-checks.js";
+import { plumbLines } from "./plumb-lines.js";
+import { type SideGround, sideChecks, sideSlack } from "./side-checks.js";
+import type { SiteCheck, Stop } from "./site-check.js";
+import type { Room } from "./slack.js";
+
+/** So many tiles laid dry show a face that is not what the plan says (common practice: about ten). */
+const DRY_TILES = 10;
+
+/**
+ * The dimensions of a wall to measure before anything is cut, each with the values at which its plan
+ * no longer holds: worked out from the plan's own pieces, joints and limits.
+ */
+export function siteChecks(plan: SolvedPlan, wall: SolvedWall): SiteCheck[] {
+  const [lay] = wall.lays;
+  const level = workingLine(plan, wall);
+  if (!lay || !level) return [];
+  const [left, right] = plumbLines(wall, lay);
+  const ground: SideGround = {
+    wall,
+    lay,
+    lines: {
+      left: left?.x ?? wall.wall.size.across,
+      right: right?.x ?? 0,
+      bottom: level.y,
+      top: level.y,
+    },
+    measures: (direction, joint) => measuresOf(wall, lay, plan.plan.limits, direction, joint),
+  };
+  return [
+    ...sideChecks(ground),
+    ...openingChecks(ground),
+    ...buildChecks(plan, ground),
+    ...runChecks(ground),
+  ];
+}
+
+/** The tile and bed that cover an end: too thick hides too much, too thin shows the end's joint. */
+function buildChecks({ plan }: SolvedPlan, ground: SideGround): SiteCheck[] {
+  const { wall } = ground.wall;
+  return (["left", "right"] as const).flatMap((side) => {
+    const { meets, joint } = wall.edges[side];
+    const build = meets.kind === "corner" && meets.lap === "under" ? buildOf(plan, meets.wall) : 0;
+    const width = joint?.width ?? 0;
+    if (meets.kind !== "corner" || build <= width) return [];
+    const { shrink } = sideSlack(ground, side, null);
+    const measure = { kind: "build", side, other: meets.wall } as const;
+    const least: Stop = { at: width, then: "end-shows" };
+    const most: Stop | null = shrink && { at: build + shrink.by, then: shrink.then };
+    return [{ wall: wall.name, measure, planned: build, least, most }];
+  });
+}
+
+/** Faces that are larger or smaller than the plan says, by how much they may be over all of a run. */
+function runChecks(ground: SideGround): SiteCheck[] {
+  const { wall, lay, lines } = ground;
+  const { bounds } = wall.region;
+  const across = runCheck(ground, "across", lines.left, bounds.right, "right");
+  const up = runCheck(ground, "up", lines.bottom, bounds.top, "top");
+  return [...across, ...up].filter(() => lay.pieces.count > 0);
+}
+
+function runCheck(
+  ground: SideGround,
+  direction: "across" | "up",
+  from: Nm,
+  to: Nm,
+  side: Side,
+): SiteCheck[] {
+  const { lattice } = ground.lay;
+  const module = direction === "across" ? moduleAcross(lattice) : moduleUp(lattice);
+  const whole = Math.floor((to - from) / module);
+  const count = Math.min(DRY_TILES, whole);
+  if (count < 2) return [];
+  const planned = count * module;
+  const { shrink, grow } = sideSlack(ground, side, null);
+  // The run ends at the far side: what its tiles are larger by, its last piece is smaller by.
+  const share = (room: Room): Nm => Math.floor((room.by * count) / whole);
+  return [
+    {
+      wall: ground.wall.wall.name,
+      measure: { kind: "run", direction, count },
+      planned,
+      least: grow && { at: planned - share(grow), then: grow.then },
+      most: shrink && { at: planned + share(shrink), then: shrink.then },
+    },
+  ];
+}
