@@ -103,10 +103,10 @@ function tilesOf({ lattice, courses, pieces }: SolvedLay, course: number): Cours
     if (own) own.push(i);
     else parts.set(tile, [i]);
   }
-  const tiles = [...parts.keys()];
-  const first = Math.min(...tiles);
+  let [first, last] = [Infinity, -Infinity];
+  for (const tile of parts.keys()) [first, last] = [Math.min(first, tile), Math.max(last, tile)];
   const base = pieces.column[parts.get(first)![0]!]! - first;
-  const row = { origin, module, face: lattice.face.across, first, last: Math.max(...tiles), base };
+  const row = { origin, module, face: lattice.face.across, first, last, base };
   return { row, parts };
 }
 

@@ -16,17 +16,13 @@ import { FATE, type PieceMatch } from "./match-pieces.js";
 export function pieceChanges(walls: Change<SolvedWall>, match: PieceMatch): PieceChanges {
   const { before, after } = match.lays;
   const { fates, twin } = match;
-  const recut: RecutPieces[] = [];
-  const moved: MovedPieces[] = [];
-  if (before && after) {
-    const both = { before: walls.before!, after: walls.after! };
-    recut.push(...recutGroups(both, before, after, match));
-    moved.push(...movedGroups(before, after, twin, fates.before));
-  }
   return {
     kept: fates.before.reduce((sum, fate) => sum + (fate === FATE.kept ? 1 : 0), 0),
-    moved,
-    recut,
+    moved: before && after ? movedGroups(before, after, twin, fates.before) : [],
+    recut:
+      before && after
+        ? recutGroups({ before: walls.before!, after: walls.after! }, before, after, match)
+        : [],
     fresh: after ? apartGroups(walls.after!, after, fates.after) : [],
     gone: before ? apartGroups(walls.before!, before, fates.before) : [],
   };

@@ -213,7 +213,8 @@ export class Words {
     const said = `${counted(all, "piece")} only moved`;
     const told = groups.filter(({ by }) => by.across !== 0 || by.up !== 0);
     if (told.length === 1 && groups.length === 1) return `${said}, ${this.shift(told[0]!.by)}`;
-    const most = (way: keyof Shift) => Math.max(0, ...told.map(({ by }) => Math.abs(by[way])));
+    const most = (way: keyof Shift) =>
+      told.reduce((far, { by }) => Math.max(far, Math.abs(by[way])), 0);
     const ways = (["across", "up"] as const)
       .filter((way) => most(way) > 0)
       .map((way) => `${this.#far(most(way))} ${way === "up" ? "up or down" : "across"}`);

@@ -1,6 +1,7 @@
 import { findingGroups } from "../drawing/index.js";
 import type { Diagnostic, Severity } from "../model/index.js";
 import { blocksOf } from "./blocks.js";
+import { isWhole } from "./compared.js";
 import type { DocumentState } from "./document-state.js";
 import type { Picture, PictureFinding, PictureWall } from "./picture.js";
 import { MOST_DRAWN, simplifyScene } from "./simplify-scene.js";
@@ -17,7 +18,7 @@ export function buildPicture(state: DocumentState): Picture {
   return {
     uri: document.uri,
     version: document.version,
-    whole: !diagnostics.some(isOfLanguage),
+    whole: isWhole(outcome),
     simplified,
     scene: simplified ? simplifyScene(outcome.scene()) : outcome.scene(),
     walls: solved.walls.map(({ wall }): PictureWall => ({
@@ -38,11 +39,6 @@ export function buildPicture(state: DocumentState): Picture {
     })),
     blocks: blocksOf(state),
   };
-}
-
-/** Whether part of the text could not be understood, so that something may be missing from the picture. */
-function isOfLanguage({ code, severity }: Diagnostic): boolean {
-  return severity === "error" && /^(syntax|plan)\//.test(code);
 }
 
 function badgeNumbers({ outcome }: DocumentState): ReadonlyMap<Diagnostic, string> {

@@ -1,3 +1,14 @@
+export type {
+  ChangedWall,
+  ChangeLens,
+  ComparisonLook,
+  ComparisonPicture,
+  ComparisonWay,
+  OldPlan,
+  PictureChanges,
+  PlanComparison,
+  WallMarks,
+} from "./comparison.js";
 export type { Completion, CompletionKind } from "./completion.js";
 export type { PlanDiagnostic } from "./diagnostics.js";
 export type { PlanDocument } from "./document.js";

@@ -1,10 +1,20 @@
 import type { Unit } from "../measure/index.js";
 import type { Position, SourceRange } from "../model/index.js";
+import { buildComparison } from "./build-comparison.js";
 import { buildPicture } from "./build-picture.js";
+import { changeLenses } from "./change-lenses.js";
+import { Compared } from "./compared.js";
+import type {
+  ChangeLens,
+  ComparisonLook,
+  OldPlan,
+  PictureChanges,
+  PlanComparison,
+} from "./comparison.js";
 import { type Completion, completionsAt } from "./completion.js";
 import { diagnosticsOf, type PlanDiagnostic } from "./diagnostics.js";
 import type { PlanDocument } from "./document.js";
-import { DocumentStates } from "./document-state.js";
+import { DocumentState, DocumentStates } from "./document-state.js";
 import type { TextEdit } from "./edits.js";
 import { Figures } from "./figures.js";
 import { NameIndex } from "./file-names.js";
@@ -19,6 +29,7 @@ import { type Hover, hoverAt } from "./hover.js";
 import { type NameToken, nameTokens } from "./name-tokens.js";
 import { type OutlineItem, outlineOf } from "./outline.js";
 import type { Picture, SpotQuestion, SpotReading } from "./picture.js";
+import { pictureChanges } from "./picture-changes.js";
 import { readSpot } from "./read-spot.js";
 import { findRenamable, type Renamable, rename, type Renaming } from "./rename.js";
 import { selectionsAt } from "./selections.js";
@@ -79,12 +90,26 @@ export interface PlanService {
     question: SpotQuestion,
     units: FigureUnits,
   ) => SpotReading | null;
+
+  /** A text that documents can be compared with, such as that of a commit, and the files round it. */
+  readonly oldPlan: (document: PlanDocument, workspace: Workspace) => OldPlan;
+  /** What a document changes; the walls' picture as it is looked at. */
+  readonly comparison: (
+    document: PlanDocument,
+    old: OldPlan,
+    look: ComparisonLook,
+  ) => PlanComparison;
+  /** What stands over the walls that changed. */
+  readonly changeLenses: (document: PlanDocument, old: OldPlan) => ChangeLens[];
+  /** The changed pieces, to be marked in the picture; null while the text can't be understood whole. */
+  readonly pictureChanges: (document: PlanDocument, old: OldPlan) => PictureChanges | null;
 }
 
 /** The service over the files that a host knows. */
 export function createService(workspace: Workspace): PlanService {
   const states = new DocumentStates(workspace);
   const index = new NameIndex(workspace);
+  const compared = new Compared();
   const of = (document: PlanDocument) => states.of(document);
   const figures = (document: PlanDocument, units: FigureUnits): Figures =>
     new Figures(units === "plan" ? of(document).outcome.plan.units : units);
@@ -110,5 +135,9 @@ export function createService(workspace: Workspace): PlanService {
     rename: (document, at, newName, turns) => rename(of(document), index, at, newName, turns),
     picture: (document) => buildPicture(of(document)),
     spot: (document, question, units) => readSpot(of(document), question, figures(document, units)),
+    oldPlan: (document, round) => new DocumentState(document, round),
+    comparison: (document, old, look) => buildComparison(of(document), old, look, compared),
+    changeLenses: (document, old) => changeLenses(of(document), old, compared),
+    pictureChanges: (document, old) => pictureChanges(of(document), old, compared),
   };
 }
