@@ -34,6 +34,7 @@ export const FEATURES: ServerCapabilities = {
   selectionRangeProvider: true,
   documentFormattingProvider: true,
   inlayHintProvider: true,
+  codeLensProvider: {},
   codeActionProvider: FIXES,
   semanticTokensProvider: { legend: TOKEN_LEGEND, full: true, range: true },
 };

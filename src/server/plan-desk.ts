@@ -5,7 +5,7 @@ import { KnownFiles } from "./known-files.js";
 import type { OpenDocuments } from "./open-documents.js";
 
 /** Files that use files that use files: the language follows no longer chain. */
-const DEEPEST_USE = 60;
+export const DEEPEST_USE = 60;
 
 /** The service with the files that it needs: what is not read yet is read before a question is answered. */
 export class PlanDesk {

@@ -1,5 +1,12 @@
 /** What the language server and its clients say to each other beyond the Language Server Protocol. */
-import type { Picture, SpotQuestion, SpotReading } from "../service/index.js";
+import type {
+  ComparisonLook,
+  Picture,
+  PictureChanges,
+  PlanComparison,
+  SpotQuestion,
+  SpotReading,
+} from "../service/index.js";
 
 /**
  * Client to server, a notification: whether pictures of a plan are wanted. While they are, each new
@@ -10,12 +17,70 @@ export const WATCH_PICTURE = "gaugelath/watchPicture";
 export interface WatchPicture {
   readonly uri: string;
   readonly watching: boolean;
+  /** What each picture's changed pieces are told against, by a `gaugelath/changes` behind it; null for none. */
+  readonly marks?: OldText | null;
 }
 
 /** Server to client, a notification: the newest picture of a watched plan. Older versions may be left out. */
 export const PICTURE = "gaugelath/picture";
 
 export type PictureNotice = Picture;
+
+/** Server to client, a notification: the changed pieces of a watched plan's newest picture. */
+export const CHANGES = "gaugelath/changes";
+
+export type ChangesNotice = PictureChanges;
+
+/** A text that a plan is compared with. The server knows no git: what it needs, the client tells. */
+export interface OldText {
+  /** Where it stands, or stood: what it uses is looked for from there. */
+  readonly uri: string;
+  /** null for the file's text as it is now. */
+  readonly text: string | null;
+  /** Where the files that it uses are read (READ_OLD); null for the files as they are now. */
+  readonly revision: string | null;
+}
+
+/** Client to server, a notification: a plan's text in the last commit, for lenses over what changed; or null. */
+export const LAST_COMMIT = "gaugelath/lastCommit";
+
+export interface LastCommit {
+  readonly uri: string;
+  readonly old: OldText | null;
+}
+
+/**
+ * Client to server, a notification: a comparison is watched from now on, or (`old` null) no longer. It
+ * is told at once and after every change, by a `gaugelath/comparison`.
+ */
+export const WATCH_COMPARISON = "gaugelath/watchComparison";
+
+export interface WatchComparison {
+  /** The client's own number for it. */
+  readonly id: number;
+  readonly uri: string;
+  readonly old: OldText | null;
+  readonly look: ComparisonLook;
+}
+
+/** Server to client, a notification. */
+export const COMPARISON = "gaugelath/comparison";
+
+export interface ComparisonNotice {
+  readonly id: number;
+  readonly comparison: PlanComparison;
+}
+
+/** Server to client, a request: a file's text in a revision; null where it has none. */
+export const READ_OLD = "gaugelath/readOld";
+
+export interface ReadOld {
+  readonly uri: string;
+  readonly revision: string;
+}
+
+/** The command of a lens over a changed wall: its arguments are the plan's address and the wall's name. */
+export const SHOW_CHANGES = "gaugelath.showChanges";
 
 /** Client to server, a request: what stands at a spot of a wall. null when nothing does, or the version is gone. */
 export const SPOT = "gaugelath/spot";
@@ -29,13 +94,20 @@ export interface ServerSettings {
   readonly units: "plan" | "inch" | "mm";
   /** Whether inlay hints show what was left to the solver. */
   readonly hints: boolean;
+  /** Whether lenses stand over walls that changed since the last commit. */
+  readonly changes: boolean;
   /** Milliseconds of quiet before a changed text is solved. */
   readonly debounce: number;
 }
 
 export const SETTINGS_SECTION = "gaugelath";
 
-export const DEFAULT_SETTINGS: ServerSettings = { units: "plan", hints: true, debounce: 60 };
+export const DEFAULT_SETTINGS: ServerSettings = {
+  units: "plan",
+  hints: true,
+  changes: true,
+  debounce: 60,
+};
 
 /** What the client says of itself in `initializationOptions`. */
 export interface ClientAbilities {

@@ -3,8 +3,9 @@ import type { PlanDocument } from "../service/index.js";
 import { lspDiagnostic } from "./convert-diagnostics.js";
 import type { OpenDocuments } from "./open-documents.js";
 import type { PlanDesk } from "./plan-desk.js";
-import { PICTURE, type PictureNotice } from "./protocol.js";
+import { PICTURE, type PictureNotice, type WatchPicture } from "./protocol.js";
 import type { Settings } from "./settings.js";
+import type { ChangeDesk } from "./change-desk.js";
 
 /**
  * Tells the client what becomes of changed documents: diagnostics, and pictures where they are
@@ -20,12 +21,13 @@ export class Publisher {
     private readonly desk: PlanDesk,
     private readonly documents: () => OpenDocuments,
     private readonly settings: Settings,
+    private readonly changes: ChangeDesk,
   ) {}
 
   /** Has a changed document told of, and those that use it. */
   changed(document: PlanDocument): void {
     this.schedule(document.uri);
-    for (const user of this.desk.usersOf(document.file)) this.schedule(user.uri);
+    this.#scheduleOthers(document.file);
   }
 
   closed({ uri, file }: PlanDocument): void {
@@ -33,15 +35,26 @@ export class Publisher {
     this.#waiting.delete(uri);
     this.settings.forget(uri);
     void this.connection.sendDiagnostics({ uri, diagnostics: [] });
-    for (const user of this.desk.usersOf(file)) this.schedule(user.uri);
+    this.#scheduleOthers(file);
   }
 
-  watch(uri: string, watching: boolean): void {
+  /** Those that use a file, and those that are compared with it. */
+  #scheduleOthers(file: string): void {
+    const users = this.desk.usersOf(file).map(({ uri }) => uri);
+    for (const uri of new Set([...users, ...this.changes.comparedWith(file)])) this.schedule(uri);
+  }
+
+  watch({ uri, watching, marks = null }: WatchPicture): void {
+    this.changes.setMarks(uri, watching ? marks : null);
     if (!watching) {
       this.#watched.delete(uri);
       return;
     }
     this.#watched.add(uri);
+    this.tellNow(uri);
+  }
+
+  tellNow(uri: string): void {
     void this.#tell(uri);
   }
 
@@ -74,6 +87,8 @@ export class Publisher {
         .diagnostics(document)
         .map((diagnostic) => lspDiagnostic(diagnostic, files.uriOf));
       await this.connection.sendDiagnostics({ uri, version, diagnostics });
+      // Last: the picture must not wait for what is marked in it.
+      await this.changes.tell(document);
     } catch (error) {
       // A newer version came while files were read: it is told of in its turn.
       if (this.documents().newest(uri) !== undefined && !isStale(error)) {

@@ -49,10 +49,11 @@ export class Settings {
 export function readSettings(told: unknown): ServerSettings {
   const given: Readonly<Record<string, unknown>> =
     typeof told === "object" && told !== null ? { ...told } : {};
-  const { units, hints, debounce } = given;
+  const { units, hints, changes, debounce } = given;
   return {
     units: units === "inch" || units === "mm" ? units : DEFAULT_SETTINGS.units,
     hints: typeof hints === "boolean" ? hints : DEFAULT_SETTINGS.hints,
+    changes: typeof changes === "boolean" ? changes : DEFAULT_SETTINGS.changes,
     debounce:
       typeof debounce === "number" && debounce >= 0
         ? Math.min(debounce, LONGEST_DEBOUNCE)

@@ -1,4 +1,5 @@
 import {
+  CodeLensRefreshRequest,
   type Connection,
   DidChangeWatchedFilesNotification,
   FileChangeType,
@@ -6,9 +7,12 @@ import {
   type InitializeResult,
   TextDocumentSyncKind,
 } from "vscode-languageserver";
-import { clientFiles } from "./client-files.js";
+import { answerChanges } from "./answer-changes.js";
+import { ChangeDesk } from "./change-desk.js";
+import { clientFiles, oldFiles } from "./client-files.js";
 import type { FileSystem } from "./file-system.js";
 import { answerFeatures, FEATURES } from "./features.js";
+import { OldPlans } from "./old-plans.js";
 import { OpenDocuments } from "./open-documents.js";
 import { PlanDesk } from "./plan-desk.js";
 import * as protocol from "./protocol.js";
@@ -27,7 +31,9 @@ export function startServer(
   const settings = new Settings(connection, () => client.workspace?.configuration === true);
   const system = filesOver(clientFiles(connection, () => abilities.files === true));
   const desk = new PlanDesk(system, () => documents);
-  const publisher = new Publisher(connection, desk, () => documents, settings);
+  const oldPlans = new OldPlans(desk.service, desk.files, oldFiles(connection));
+  const changes = new ChangeDesk(connection, desk, oldPlans);
+  const publisher = new Publisher(connection, desk, () => documents, settings, changes);
 
   connection.onInitialize((params): InitializeResult => {
     client = params.capabilities;
@@ -66,6 +72,7 @@ export function startServer(
     if (client.workspace?.inlayHint?.refreshSupport) {
       void connection.languages.inlayHint.refresh();
     }
+    if (canRefresh()) void connection.sendRequest(CodeLensRefreshRequest.type);
   });
 
   connection.onDidChangeWatchedFiles(({ changes }) => {
@@ -75,8 +82,8 @@ export function startServer(
     publisher.scheduleAll();
   });
 
-  connection.onNotification(protocol.WATCH_PICTURE, ({ uri, watching }: protocol.WatchPicture) =>
-    publisher.watch(uri, watching),
+  connection.onNotification(protocol.WATCH_PICTURE, (watched: protocol.WatchPicture) =>
+    publisher.watch(watched),
   );
 
   connection.onRequest(
@@ -90,6 +97,8 @@ export function startServer(
   );
 
   answerFeatures(connection, desk, settings);
+  const canRefresh = (): boolean => client.workspace?.codeLens?.refreshSupport === true;
+  answerChanges(connection, { desk, changes, publisher, settings, canRefresh });
 
   /** Where files aren't watched, a save or an opened document is the time to look at them again. */
   const lookAgain = (): void => {
