@@ -22,7 +22,7 @@ function checkOf(ground: SideGround, { opening, box }: Takeaway, side: Side): Si
   const beyond = border.tile === 1 ? box[side] >= bounds[side] : box[side] <= bounds[side];
   const floor = opening.kind === "door" && side === "bottom";
   const line = lines[side];
-  if (beyond || floor || border.at === line) return [];
+  if (beyond || floor || line === null || border.at === line) return [];
   return [
     {
       wall: wall.wall.name,

@@ -9,9 +9,9 @@ import {
   visibleBounds,
 } from "../../solver/index.js";
 import { bareSideOf, placesAlong } from "./bare-sides.js";
-import { acrossRow, firstWholePast, lastWholeBefore } from "./tile-row.js";
+import { acrossRow, secondBefore, secondPast } from "./tile-row.js";
 
-/** An upright line near one end of a wall, at the edge of course 1's first whole width. */
+/** An upright line near one end of a wall: where course 1's second tile from that end begins. */
 export interface PlumbLine {
   readonly side: "left" | "right";
   /** From the wall's left substrate at the level line. */
@@ -32,13 +32,13 @@ export interface EndCut {
 /** A running bond's courses repeat after q; more than these would say the same once more. */
 const MOST_COURSES_TOLD = 3;
 
-/** The plumb lines of a wall, left then right; none where no whole width fits between its ends. */
+/** The plumb lines of a wall, left then right; none where no tile fits between the end ones. */
 export function plumbLines(wall: SolvedWall, lay: SolvedLay): PlumbLine[] {
   const { region } = wall;
   const row = acrossRow(lay.lattice, 1);
   const reach = (chain: Chain) => rangeBetween(chain, region.bounds.bottom, region.bounds.top);
-  const left = firstWholePast(row, reach(region.left).high);
-  const right = lastWholeBefore(row, reach(region.right).low);
+  const left = secondPast(row, reach(region.left).high);
+  const right = secondBefore(row, reach(region.right).low);
   if (right <= left) return [];
   return [
     { side: "left", x: left, fromEnd: distances(wall, "left", left), ends: endCuts(lay, "left") },

@@ -1,6 +1,12 @@
 import type { Nm } from "../../measure/index.js";
 import type { Side } from "../../model/index.js";
-import { moduleUp, type SolvedLay, type SolvedWall, valueAt } from "../../solver/index.js";
+import {
+  isStraight,
+  moduleUp,
+  type SolvedLay,
+  type SolvedWall,
+  valueAt,
+} from "../../solver/index.js";
 import { bareSideOf, placesAlong } from "./bare-sides.js";
 import { type Border, type SiteCheck, stopsFrom } from "./site-check.js";
 import { leastSlack, type Measures, type Rest, type Slack, slackOf } from "./slack.js";
@@ -10,9 +16,9 @@ import { acrossRow, restBefore, restPast, upRow } from "./tile-row.js";
 export interface SideGround {
   readonly wall: SolvedWall;
   readonly lay: SolvedLay;
-  /** The plumb line or level line that faces each side. */
-  readonly lines: Readonly<Record<Side, Nm>>;
-  readonly measures: (direction: "across" | "up", joint: Nm) => Measures;
+  /** The plumb line or level line that faces each side; null where there is none. */
+  readonly lines: Readonly<Record<Side, Nm | null>>;
+  readonly measures: (direction: "across" | "up", joint: Nm | null) => Measures;
 }
 
 const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
@@ -26,26 +32,32 @@ export function sideChecks(ground: SideGround): SiteCheck[] {
     const straight = edge.measured.length === 0;
     const places = placesAlong(ground.wall.wall, side);
     const distinct = straight ? places.slice(0, 1) : places;
-    return distinct.map((at) => checkAt(ground, side, at, straight));
+    const line = ground.lines[side];
+    return line === null ? [] : distinct.map((at) => checkAt(ground, side, at, line, straight));
   });
 }
 
-function checkAt(ground: SideGround, side: Side, at: Nm, straight: boolean): SiteCheck {
-  const { wall, lines } = ground;
+function checkAt(ground: SideGround, side: Side, at: Nm, line: Nm, straight: boolean): SiteCheck {
+  const { wall } = ground;
   const bare = valueAt(bareSideOf(wall.wall, side), at);
   const border: Border = { at: bare, tile: side === "left" || side === "bottom" ? 1 : -1 };
   return {
     wall: wall.wall.name,
     measure: { kind: "side", side, at: straight ? null : at },
-    ...stopsFrom(lines[side], border, sideSlack(ground, side, straight ? null : at)),
+    ...stopsFrom(line, border, sideSlack(ground, side, straight ? null : at)),
   };
 }
 
-/** The room at a side, at one place along it or (null) all along a straight one. */
+/** The room at a side, at one place along it or (null) all along it. */
 export function sideSlack(ground: SideGround, side: Side, at: Nm | null): Slack {
   const { wall, lay, measures } = ground;
+  const { measured } = wall.wall.edges[side];
+  if (at === null && measured.length > 0) {
+    return leastSlack(measured.map((reading) => sideSlack(ground, side, reading.at)));
+  }
   const upright = side === "left" || side === "right";
-  const joint = wall.wall.edges[side].joint?.width ?? 0;
+  const scribed = !upright && !isStraight(wall.region[side]);
+  const joint = scribed ? null : (wall.wall.edges[side].joint?.width ?? 0);
   const limits = measures(upright ? "across" : "up", joint);
   const rests = upright ? endRests(wall, lay, side, at) : [levelRest(wall, lay, side, at ?? 0)];
   return leastSlack(rests.map((rest) => slackOf(rest, limits)));

@@ -21,6 +21,8 @@ export interface Stop {
 export type SiteMeasure =
   /** From a plumb line to the end of the bare wall, or from the level line to its bottom or top. */
   | { readonly kind: "side"; readonly side: Side; readonly at: Nm | null }
+  /** From end to end, where a wall is too narrow for plumb lines. */
+  | { readonly kind: "width"; readonly at: Nm }
   /** From a plumb line, or from the level line, to that side of the rough opening. */
   | { readonly kind: "opening"; readonly opening: Opening; readonly side: Side }
   /** The other wall's tile and bed together, where they cover this wall's end. */

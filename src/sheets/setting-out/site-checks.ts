@@ -4,17 +4,18 @@ import {
   buildOf,
   moduleAcross,
   moduleUp,
-  type SolvedLay,
   type SolvedPlan,
   type SolvedWall,
+  valueAt,
 } from "../../solver/index.js";
+import { bareSideOf, placesAlong } from "./bare-sides.js";
 import { workingLine } from "./level-line.js";
 import { measuresOf } from "./measures.js";
 import { openingChecks } from "./opening-checks.js";
 import { plumbLines } from "./plumb-lines.js";
 import { type SideGround, sideChecks, sideSlack } from "./side-checks.js";
-import type { SiteCheck, Stop } from "./site-check.js";
-import type { Room } from "./slack.js";
+import { type SiteCheck, type Stop, stopsFrom } from "./site-check.js";
+import { leastSlack, type Room } from "./slack.js";
 
 /** So many tiles laid dry show a face that is not what the plan says (common practice: about ten). */
 const DRY_TILES = 10;
@@ -32,19 +33,34 @@ export function siteChecks(plan: SolvedPlan, wall: SolvedWall): SiteCheck[] {
     wall,
     lay,
     lines: {
-      left: left?.x ?? wall.wall.size.across,
-      right: right?.x ?? 0,
+      left: left?.x ?? null,
+      right: right?.x ?? null,
       bottom: level.y,
       top: level.y,
     },
     measures: (direction, joint) => measuresOf(wall, lay, plan.plan.limits, direction, joint),
   };
   return [
+    ...widthChecks(ground),
     ...sideChecks(ground),
     ...openingChecks(ground),
     ...buildChecks(plan, ground),
     ...runChecks(ground),
   ];
+}
+
+/** A wall without plumb lines is measured from end to end, at the bottom and at the top. */
+function widthChecks(ground: SideGround): SiteCheck[] {
+  const { wall, lines } = ground;
+  const { left, right } = wall.wall.edges;
+  if (lines.left !== null || left.meets.kind === "free" || right.meets.kind === "free") return [];
+  const slack = leastSlack([sideSlack(ground, "left", null), sideSlack(ground, "right", null)]);
+  const bare = { left: bareSideOf(wall.wall, "left"), right: bareSideOf(wall.wall, "right") };
+  return placesAlong(wall.wall, "right").map((at) => ({
+    wall: wall.wall.name,
+    measure: { kind: "width", at },
+    ...stopsFrom(valueAt(bare.left, at), { at: valueAt(bare.right, at), tile: -1 }, slack),
+  }));
 }
 
 /** The tile and bed that cover an end: too thick hides too much, too thin shows the end's joint. */
@@ -65,11 +81,13 @@ function buildChecks({ plan }: SolvedPlan, ground: SideGround): SiteCheck[] {
 
 /** Faces that are larger or smaller than the plan says, by how much they may be over all of a run. */
 function runChecks(ground: SideGround): SiteCheck[] {
-  const { wall, lay, lines } = ground;
+  const { wall, lines } = ground;
   const { bounds } = wall.region;
-  const across = runCheck(ground, "across", lines.left, bounds.right, "right");
-  const up = runCheck(ground, "up", lines.bottom, bounds.top, "top");
-  return [...across, ...up].filter(() => lay.pieces.count > 0);
+  const { left, bottom } = lines;
+  return [
+    ...(left === null ? [] : runCheck(ground, "across", left, bounds.right, "right")),
+    ...(bottom === null ? [] : runCheck(ground, "up", bottom, bounds.top, "top")),
+  ];
 }
 
 function runCheck(

@@ -32,12 +32,13 @@ export interface Measures {
   readonly half: Nm;
   /** 0 where the rule is off. */
   readonly sliver: Nm;
-  readonly joint: Nm;
+  /** null where the tiles along the border are cut one by one, so that a whole one may be cut too. */
+  readonly joint: Nm | null;
 }
 
 export function slackOf({ size, seen }: Rest, { face, half, sliver, joint }: Measures): Slack {
   const grow: Room | null = size < face ? { by: face - size, then: "joint-opens" } : null;
-  if (size === face && seen === face) {
+  if (size === face && seen === face && joint !== null) {
     return { shrink: joint > 0 ? { by: joint, then: "joint-closes" } : null, grow };
   }
   if (half > 0 && seen >= half) return { shrink: { by: seen - half, then: "under-half" }, grow };

@@ -32,13 +32,14 @@ export function restBefore({ origin, face, joint }: TileRow, border: Nm): Nm {
   return Math.min(border, begin + face) - begin;
 }
 
-/** Where the first tile begins that lies wholly beyond the border. */
-export function firstWholePast({ origin, face, joint }: TileRow, border: Nm): Nm {
-  return origin + Math.ceil((border - origin) / (face + joint)) * (face + joint);
+/** Where the second tile beyond the border begins: the first one is the end's, whole or cut. */
+export function secondPast({ origin, face, joint }: TileRow, border: Nm): Nm {
+  const module = face + joint;
+  return origin + (firstPast(origin, face, module, border) + 1) * module;
 }
 
-/** Where the last tile ends that lies wholly before the border. */
-export function lastWholeBefore({ origin, face, joint }: TileRow, border: Nm): Nm {
+/** Where the last tile but one before the border ends. */
+export function secondBefore({ origin, face, joint }: TileRow, border: Nm): Nm {
   const module = face + joint;
-  return origin + Math.floor((border - origin - face) / module) * module + face;
+  return origin + lastBefore(origin, module, border) * module - joint;
 }
