@@ -16,9 +16,14 @@ export const FLOORS = [
     packages: ["@svgdotjs/svg.js", "svgdom"],
     faces: ["index", "headless"],
   },
+  // Its second face prints (PDF, DXF): it brings heavy packages that most programs don't need.
   {
     name: "sheets",
-    packages: ["csv-stringify", "mdast", "mdast-util-gfm-table", "mdast-util-to-markdown"],
+    packages: [
+      ...["csv-stringify", "mdast", "mdast-util-gfm-table", "mdast-util-to-markdown"],
+      ...["pdfkit", "fontkit", "@tarikjabiri/dxf"],
+    ],
+    faces: ["index", "print"],
   },
   { name: "compare", packages: [] },
   { name: "engine", packages: [] },
@@ -28,8 +33,8 @@ export const FLOORS = [
 /** The programs on top: each may use every floor, and none knows another. */
 export const ROOFS = ["cli", "server", "extension", "preview"];
 
-/** A second face of a folder: what only programs without a page may load. */
-export const FACES = ["drawing/headless.js"];
+/** The second face of a folder: what only programs without a page, or those that print, may load. */
+export const FACES = ["drawing/headless.js", "sheets/print.js"];
 
 /** What programs say to each other: the only files of a roof that another roof may import. */
 export const CONTRACTS = ["server/protocol.js", "preview/messages.js"];

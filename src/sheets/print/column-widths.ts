@@ -1,0 +1,43 @@
+import type { Table } from "../paper/paper.js";
+import type { Weight } from "./sheet.js";
+
+/** A short table is not torn apart to the sheet's whole width: a column grows by this much at most. */
+const MOST_GROWTH = 30;
+
+/**
+ * How wide each column is, so that the table fits in `width`: as wide as its longest cell where there
+ * is room for all; else columns give way in measure of what they have over their longest word, and at
+ * last words are broken. `measure` gives a cell's width with its white.
+ */
+export function columnWidths(
+  table: Table,
+  width: number,
+  measure: (text: string, weight: Weight) => number,
+): number[] {
+  const wanted = table.columns.map(({ title }, i) =>
+    Math.max(measure(title, "bold"), ...table.rows.map((cells) => measure(cells[i] ?? "", "regular"))),
+  );
+  const total = sum(wanted);
+  if (total <= width) {
+    const growth = Math.min(MOST_GROWTH, (width - total) / wanted.length);
+    return wanted.map((each) => each + growth);
+  }
+  const least = table.columns.map(({ title }, i) =>
+    Math.max(
+      longestWord(title, (word) => measure(word, "bold")),
+      ...table.rows.map((cells) => longestWord(cells[i] ?? "", (word) => measure(word, "regular"))),
+    ),
+  );
+  const tight = sum(least);
+  if (tight >= width) return least.map((each) => (each * width) / tight);
+  const share = (width - tight) / (total - tight);
+  return least.map((each, i) => each + (wanted[i]! - each) * share);
+}
+
+function longestWord(text: string, measure: (word: string) => number): number {
+  return Math.max(...text.split(/\s+/).map(measure));
+}
+
+function sum(numbers: readonly number[]): number {
+  return numbers.reduce((total, each) => total + each, 0);
+}
