@@ -22,7 +22,10 @@ const TITLE_SIZE = 1.9;
  * scene, to the last digit.
  */
 export function buildScene(solved: SolvedPlan, diagnostics: readonly Diagnostic[]): Scene {
-  const setting = settingOf(solved.plan);
+  const setting = settingOf(
+    solved.plan,
+    solved.walls.map((each) => each.wall),
+  );
   const { groups, untold } = findingGroups(
     solved.walls.map((each) => each.wall.name),
     diagnostics,

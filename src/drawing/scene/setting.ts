@@ -1,6 +1,6 @@
 import type { Nm } from "../../measure/index.js";
 import { formatLength } from "../../measure/index.js";
-import type { Plan } from "../../model/index.js";
+import type { Plan, Wall } from "../../model/index.js";
 import { arrange } from "./arrangement.js";
 
 /** What every part of a picture shares: the plan, the size of text, the plan's own units. */
@@ -17,10 +17,11 @@ export interface Setting {
 /** The picture names its unit once, at the top. */
 const UNIT_BEHIND = / (?:in|mm|cm|m)$/;
 
-export function settingOf(plan: Plan): Setting {
+/** `shown` are the walls in the picture: all of the plan, or some of them. */
+export function settingOf(plan: Plan, shown: readonly Wall[] = plan.walls): Setting {
   return {
     plan,
-    ...arrange(plan.walls),
+    ...arrange(shown),
     length: (nm) => formatLength(nm, plan.units).replace(UNIT_BEHIND, ""),
   };
 }

@@ -18,6 +18,13 @@ describe("the setting of a picture", () => {
     assert.equal(setting(planOf(wallText(), "foot")).length(342_900_000), `1' 1 1/2"`);
   });
 
+  it("arranges the walls that are shown, where they are not all of the plan's", () => {
+    const walls = [wallText().replace("40 x 30", "600 x 96"), wallText("", "other")];
+    const { plan } = solvedOf(planOf(walls.join("\n")));
+    assert.deepEqual(settingOf(plan, plan.walls.slice(1)).rows, [1]);
+    assert.ok(settingOf(plan, plan.walls.slice(1)).em < settingOf(plan).em);
+  });
+
   it("holds a plan without walls", () => {
     assert.ok(setting("").em > 0);
   });
