@@ -18,6 +18,7 @@ export type {
   TileAreas,
   TileTakeoff,
   TrimCut,
+  TrimPlace,
   TrimTakeoff,
   WallCuts,
 } from "./takeoff.js";

@@ -169,8 +169,14 @@ export interface TrimCut {
   /** Mitred ends, seen from the front with the finished edge up; none for a square cut or a whole piece. */
   readonly mitred: readonly ("left" | "right")[];
   readonly whole: boolean;
-  /** Where they go, such as `sash bottom`. */
-  readonly where: readonly string[];
+  /** Where they go, one place a piece. */
+  readonly where: readonly TrimPlace[];
+}
+
+export interface TrimPlace {
+  readonly wall: string;
+  /** Such as `sash bottom`, or `left end`. */
+  readonly along: string;
 }
 
 export interface Cost {
