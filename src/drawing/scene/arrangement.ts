@@ -100,7 +100,7 @@ function filled(sizes: readonly Size[], beside: number, most: number): Size[][] 
 }
 
 /** The smallest preferred number that is no less, from a thousandth up. */
-function preferred(value: number): number {
+export function preferred(value: number): number {
   const decade = 10 ** Math.floor(Math.log10(Math.max(value, 0.001)));
   const step = R20.find((each) => each * decade >= value) ?? 10;
   return rounded(step * decade);

@@ -50,7 +50,8 @@ export function placeNotes(
   };
 }
 
-function movedBlock(block: Block, dx: number, dy: number): PlacedNotes {
+/** The block elsewhere. */
+export function movedBlock(block: Block, dx: number, dy: number): PlacedNotes {
   return {
     labels: block.labels.map((label) => movedLabel(label, dx, dy)),
     swatches: block.swatches.map(({ kind, box }) => ({ kind, box: movedBox(box, dx, dy) })),

@@ -1,5 +1,6 @@
 import type { Table } from "../paper/paper.js";
 import type { Weight } from "./sheet.js";
+import { BREAKS } from "./wrap-lines.js";
 
 /** A short table is not torn apart to the sheet's whole width: a column grows by this much at most. */
 const MOST_GROWTH = 30;
@@ -35,7 +36,7 @@ export function columnWidths(
 }
 
 function longestWord(text: string, measure: (word: string) => number): number {
-  return Math.max(...text.split(/\s+/).map(measure));
+  return Math.max(...text.split("\n").flatMap((line) => line.trim().split(BREAKS)).map(measure));
 }
 
 function sum(numbers: readonly number[]): number {

@@ -39,7 +39,7 @@ export async function pdfOf(
  * dictionary alone.
  */
 class SheetPdf extends PDFDocument {
-  endMetadata(): void {
+  override endMetadata(): void {
     // Nothing is to be written.
   }
 }

@@ -1,5 +1,5 @@
 /** Lines break at spaces, but not inside `4 3/4 in`: the figure and its unit are read together. */
-const BREAKS = / +(?!\d+\/\d+|(?:in|ft|mm|cm|m)\b)/;
+export const BREAKS = / +(?!\d+\/\d+|(?:in|ft|mm|cm|m)\b)/;
 
 /**
  * A text in lines no wider than `width`: broken at spaces, and where a word alone is too wide, between
