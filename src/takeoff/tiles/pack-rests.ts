@@ -1,0 +1,116 @@
+import type { Nm } from "../../measure/index.js";
+import type { Cutting } from "./cutting.js";
+import { type Demand, type Pose, posesOf } from "./demand.js";
+import { hasEdges, type Edges } from "./edges.js";
+import { type FirstCut, fits, heightOf, type Rest, widthOf } from "./rest.js";
+import type { Alike, RestShelf } from "./rest-shelf.js";
+
+/** The most kinds of rests that are weighed for one piece: keeps strange plans quick. */
+const MOST_WEIGHED = 500;
+
+/** Past so many pieces one way of packing them is tried, not all. */
+const FEW = 500;
+
+interface Item {
+  readonly demand: Demand;
+  readonly poses: readonly Pose[];
+}
+
+type Order = (a: Demand, b: Demand) => number;
+
+const area = ({ width, height }: Demand) => width * height;
+const longer = ({ width, height }: Demand) => Math.max(width, height);
+const edges = ({ needs }: Demand) =>
+  (needs & 1) + ((needs >> 1) & 1) + ((needs >> 2) & 1) + (needs >> 3);
+
+/** In which order pieces are packed; the hard ones have to come first, and there is more than one sense of hard. */
+const ORDERS: readonly Order[] = [
+  (a, b) => edges(b) - edges(a) || area(b) - area(a),
+  (a, b) => area(b) - area(a),
+  (a, b) => longer(b) - longer(a) || area(b) - area(a),
+];
+
+/** Which cut goes first; `larger`: the one that leaves the larger rest in one piece. */
+const RULES: readonly ("larger" | FirstCut)[] = ["larger", "upright", "level"];
+
+/**
+ * Cuts pieces from what is left of the tiles, and from new ones when nothing suits: the rest that is
+ * filled best, cut through from edge to edge. Tries several orders and keeps the one that takes the
+ * fewest tiles; stops at `bound`, below which there is none.
+ */
+export function packRests(cutting: Cutting, demands: readonly Demand[], bound: number): Cutting {
+  if (demands.length === 0) return cutting;
+  let best: Cutting | null = null;
+  for (const order of ORDERS) {
+    const items = [...demands]
+      .sort(order)
+      .map((demand) => ({ demand, poses: posesOf(demand, cutting.face) }));
+    for (const rule of RULES) {
+      const packed = packInOrder(cutting.copy(), items, rule);
+      if (!best || packed.tiles < best.tiles) best = packed;
+      if (best.tiles <= bound || demands.length > FEW) return best;
+    }
+  }
+  return best!;
+}
+
+function packInOrder(cutting: Cutting, items: readonly Item[], rule: "larger" | FirstCut): Cutting {
+  const { shelf } = cutting;
+  const suits = suitsSome(items);
+  shelf.setAside((rest) => !suits(rest));
+  for (const { demand, poses } of items) {
+    const spot = bestSpot(shelf, poses);
+    const rest = spot ? shelf.take(spot.alike) : cutting.openTile();
+    const pose = spot?.pose ?? poses[0]!;
+    const first = rule === "larger" ? largerRest(rest, pose) : rule;
+    for (const left of cutting.cut(rest, demand, pose, first)) {
+      if (suits(left)) shelf.lay(left);
+      else shelf.putAside(left);
+    }
+  }
+  return cutting;
+}
+
+/** Where the least is left over, of the rests that the piece fits. */
+function bestSpot(
+  shelf: RestShelf,
+  poses: readonly Pose[],
+): { readonly alike: Alike; readonly pose: Pose } | null {
+  let best: { alike: Alike; pose: Pose } | null = null;
+  let least = Infinity;
+  let weighed = 0;
+  for (const alike of shelf.kinds()) {
+    if (++weighed > MOST_WEIGHED) break;
+    const rest = alike.rests[0]!;
+    const size = widthOf(rest) * heightOf(rest);
+    if (size >= least) continue;
+    const pose = poses.find((candidate) => fits(candidate, rest));
+    if (pose) [best, least] = [{ alike, pose }, size];
+  }
+  return best;
+}
+
+/** The cut that leaves the larger of the two possible large rests. */
+function largerRest(rest: Rest, pose: Pose): FirstCut {
+  const beside = (widthOf(rest) - pose.width) * heightOf(rest);
+  const over = (heightOf(rest) - pose.height) * widthOf(rest);
+  return beside >= over ? "upright" : "level";
+}
+
+/** Whether some of the pieces may fit a rest: a quick look that lets none through the net that does. */
+function suitsSome(items: readonly Item[]): (rest: Rest) => boolean {
+  const least = new Map<Edges, { width: Nm; height: Nm }>();
+  for (const { needs, width, height } of items.flatMap(({ poses }) => poses)) {
+    const known = least.get(needs);
+    least.set(needs, {
+      width: Math.min(width, known?.width ?? width),
+      height: Math.min(height, known?.height ?? height),
+    });
+  }
+  const kinds = [...least];
+  return (rest) =>
+    kinds.some(
+      ([needs, { width, height }]) =>
+        hasEdges(rest.own, needs) && width <= widthOf(rest) && height <= heightOf(rest),
+    );
+}

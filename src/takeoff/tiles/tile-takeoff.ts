@@ -1,0 +1,90 @@
+import type { Nm } from "../../measure/index.js";
+import type { Tile } from "../../model/index.js";
+import { type Box, cutOf, doublePieceArea, type SolvedPlan } from "../../solver/index.js";
+import type { CutPiece, CutTile, TileTakeoff, WallCuts } from "../takeoff.js";
+import { cutTiles } from "./cut-tiles.js";
+import { type Demand, demandOf } from "./demand.js";
+import { purchaseOf } from "./purchase.js";
+
+/** What every tile of the plan takes that is laid somewhere, in the order of the plan. */
+export function tileTakeoffs(
+  solved: SolvedPlan,
+  cuts: readonly WallCuts[],
+  kerf: Nm,
+): TileTakeoff[] {
+  return solved.plan.tiles.flatMap((tile) => {
+    const laid = solved.walls.some(({ lays }) => lays.some(({ lay }) => lay.tile === tile));
+    return laid ? [tileTakeoff(solved, tile, cuts, kerf)] : [];
+  });
+}
+
+function tileTakeoff(
+  solved: SolvedPlan,
+  tile: Tile,
+  cuts: readonly WallCuts[],
+  kerf: Nm,
+): TileTakeoff {
+  const { face, directional } = tile;
+  const demands = demandsOf(tile, cuts);
+  const { tiles, bound, doubleKerf } = cutTiles({ ...face, directional, kerf }, demands);
+  const counts = setOf(solved, tile);
+  const needed = counts.whole + tiles.length;
+  return {
+    tile,
+    whole: counts.whole,
+    cut: tiles,
+    cutBound: bound,
+    needed,
+    ...purchaseOf(tile, needed),
+    doubleArea: {
+      set: counts.doubleWhole + counts.doubleCut,
+      offcuts: sum(tiles.flatMap(({ offcuts }) => offcuts.map(doubleBoxArea))),
+      kerf: doubleKerf,
+      cutOut: boundsArea(tiles) - counts.doubleCut,
+    },
+  };
+}
+
+/** The cut pieces of a tile on all walls; courses are counted through, wall after wall. */
+function demandsOf(tile: Tile, cuts: readonly WallCuts[]): Demand[] {
+  let below = 0;
+  return cuts.flatMap(({ pieces }) => {
+    const base = below;
+    below += highestCourse(pieces);
+    return pieces
+      .filter((piece) => piece.tile === tile)
+      .map((piece) => demandOf(piece, base + piece.course));
+  });
+}
+
+/** Pieces are listed course by course, so the last one's is the highest. */
+function highestCourse(pieces: readonly CutPiece[]): number {
+  return pieces.at(-1)?.course ?? 0;
+}
+
+/** What is set of a tile: whole tiles, and the areas of both sorts in nm², twice over. */
+function setOf({ walls }: SolvedPlan, tile: Tile) {
+  let whole = 0;
+  let doubleCut = 0n;
+  for (const { lay, pieces } of walls.flatMap(({ lays }) => lays)) {
+    if (lay.tile !== tile) continue;
+    for (let i = 0; i < pieces.count; i++) {
+      if (cutOf(pieces, i) === "none") whole++;
+      else doubleCut += doublePieceArea(pieces, i);
+    }
+  }
+  const doubleWhole = BigInt(whole) * 2n * BigInt(tile.face.across) * BigInt(tile.face.up);
+  return { whole, doubleWhole, doubleCut };
+}
+
+function boundsArea(tiles: readonly CutTile[]): bigint {
+  return sum(tiles.flatMap(({ pieces }) => pieces.map(({ box }) => doubleBoxArea(box))));
+}
+
+function doubleBoxArea({ left, bottom, right, top }: Box): bigint {
+  return 2n * BigInt(right - left) * BigInt(top - bottom);
+}
+
+function sum(areas: readonly bigint[]): bigint {
+  return areas.reduce((total, area) => total + area, 0n);
+}
