@@ -1,6 +1,7 @@
 import type { CstNode, IToken } from "chevrotain";
 import type { Problems } from "./build-expression.js";
 import { buildExpression, buildLiteral } from "./build-expression.js";
+import { buildAmount, buildNumber } from "./build-amount.js";
 import { nearest } from "./nearest.js";
 import { nodeAt, nodesAt, spanOf, textOf, tokenAt, wordOf } from "./cst.js";
 import type { Span } from "./line-table.js";
@@ -28,6 +29,14 @@ class TreeBuilder {
   pair(node: CstNode): { first: S.Expression; second: S.Expression } {
     const pair = nodeAt(node, "pair")!;
     return { first: this.length(pair, "first"), second: this.length(pair, "second") };
+  }
+
+  number(node: CstNode): S.WrittenNumber {
+    return buildNumber(nodeAt(node, "number")!, this.problems);
+  }
+
+  amount(node: CstNode, label: "mass" | "volume" | "area"): S.WrittenAmount {
+    return buildAmount(nodeAt(node, label)!, this.problems);
   }
 
   /** The statements of a block, in the order of the text. */
@@ -85,13 +94,46 @@ function nameOf(node: CstNode): S.Word | null {
 }
 
 function titleOf(node: CstNode): S.Word | null {
-  const token = tokenAt(nodeAt(node, "titledHeading") ?? node, "Text");
+  const heading = nodeAt(node, "titledHeading") ?? nodeAt(node, "namelessHeading");
+  const token = tokenAt(heading ?? node, "Text");
   return token ? textOf(token) : null;
 }
 
 const measured =
-  (kind: "bed" | "thickness" | "variation" | "box" | "inset" | "movement"): Build =>
+  (kind: MeasuredKind): Build =>
   (node, tree, stated) => ({ kind, ...stated, length: tree.length(node) });
+
+type MeasuredKind =
+  | "bed"
+  | "thickness"
+  | "variation"
+  | "box"
+  | "spares"
+  | "kerf"
+  | "rip"
+  | "back-butter"
+  | "depth"
+  | "inset"
+  | "movement";
+
+const price: Build = (node, tree, stated) => ({
+  kind: "price",
+  ...stated,
+  price: tree.number(node),
+  per: tokenAt(node, "per")!.image as S.PricedPer,
+});
+
+/** A block without a name. */
+const supply =
+  (kind: "mortar" | "grout" | "sealant", part: string): Build =>
+  (node, tree, stated) =>
+    ({
+      kind,
+      ...stated,
+      name: null,
+      title: titleOf(node),
+      body: tree.body(node, part),
+    }) as S.Statement;
 
 const BUILD: Readonly<Record<string, Build>> = {
   plan: (node, _, stated) => ({ kind: "plan", ...stated, title: textOf(tokenAt(node, "Text")!) }),
@@ -133,6 +175,50 @@ const BUILD: Readonly<Record<string, Build>> = {
     finish: tokenAt(node, "finish")!.image as S.EdgesStatement["finish"],
   }),
   box: measured("box"),
+  directional: (_node, _tree, stated) => ({ kind: "directional", ...stated }),
+  lot: (node, _, stated) => ({ kind: "lot", ...stated, lot: textOf(tokenAt(node, "Text")!) }),
+  tilePrice: price,
+  trimPrice: price,
+  bagPrice: price,
+  tubePrice: price,
+  breakage: (node, tree, stated) => ({
+    kind: "breakage",
+    ...stated,
+    percent: tree.number(node),
+  }),
+  spares: measured("spares"),
+  saw: (node, tree, stated) => ({
+    kind: "saw",
+    ...stated,
+    name: null,
+    body: tree.body(node, "sawStatement") as S.SawPart[],
+  }),
+  kerf: measured("kerf"),
+  rip: measured("rip"),
+  mortar: supply("mortar", "mortarStatement"),
+  notch: (node, tree, stated) => ({ kind: "notch", ...stated, ...tree.pair(node) }),
+  mortarBag: (node, tree, stated) => ({
+    kind: "bag",
+    ...stated,
+    mass: tree.amount(node, "mass"),
+    covers: tree.amount(node, "area"),
+  }),
+  backButter: measured("back-butter"),
+  grout: supply("grout", "groutStatement"),
+  density: (node, tree, stated) => ({ kind: "density", ...stated, density: tree.number(node) }),
+  groutBag: (node, tree, stated) => ({
+    kind: "bag",
+    ...stated,
+    mass: tree.amount(node, "mass"),
+    covers: null,
+  }),
+  sealant: supply("sealant", "sealantStatement"),
+  tube: (node, tree, stated) => ({
+    kind: "tube",
+    ...stated,
+    volume: tree.amount(node, "volume"),
+  }),
+  depth: measured("depth"),
   wall: (node, tree, stated) => ({
     kind: "wall",
     ...stated,

@@ -1,4 +1,5 @@
 import type { IToken, TokenType } from "chevrotain";
+import type { AmountKind } from "../measure/index.js";
 import { cleanLine } from "./clean-line.js";
 import { tableLines } from "./line-table.js";
 import { areBracesMatched, cutLines, endOf, type Line } from "./lines.js";
@@ -9,7 +10,7 @@ import { type BlockKind, INNER_WORDS, START, STATEMENTS } from "./vocabulary.js"
 /** What may be named at a place. */
 export type NameWanted =
   /** A name that is being given, so nothing can be offered. */
-  "new" | "let" | "tile" | "trim" | "wall" | "opening" | "unit" | "code";
+  "new" | "let" | "tile" | "trim" | "wall" | "opening" | "unit" | AmountKind | "code";
 
 /** What may come next at a place of a text, broken or not. */
 export interface Expected {
@@ -144,7 +145,9 @@ function askGrammar(block: BlockKind, line: readonly IToken[]): Asked {
     statement,
     words: types.flatMap(wordOf),
     names: [...new Set(names)],
-    length: types.includes(T.Length),
+    length: next.some(
+      ({ nextTokenType, ruleStack }) => nextTokenType === T.Length && ruleStack.at(-1) !== "number",
+    ),
     text: types.includes(T.Text) ? "may-begin" : null,
   };
 }
@@ -173,6 +176,10 @@ function nameWanted(statement: string, rule: string): NameWanted {
       return "opening";
     case "units":
       return "unit";
+    case "mass":
+    case "volume":
+    case "area":
+      return rule;
     case "allow":
       return "code";
     case "heading":

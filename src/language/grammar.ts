@@ -1,10 +1,10 @@
 import * as T from "./tokens.js";
 import { START, WORD } from "./vocabulary.js";
 import type { GrammarOptions } from "./line-grammar.js";
-import { WallGrammar } from "./wall-grammar.js";
+import { StockGrammar } from "./stock-grammar.js";
 
 /** The whole language; its door is `text`. */
-export class PlanGrammar extends WallGrammar {
+export class PlanGrammar extends StockGrammar {
   constructor(options: GrammarOptions) {
     super(options);
     this.performSelfAnalysis();
@@ -42,62 +42,6 @@ export class PlanGrammar extends WallGrammar {
     this.CONSUME(T.LineEnd);
   });
 
-  protected readonly variation = this.RULE("variation", () => {
-    this.CONSUME(START.variation.token);
-    this.SUBRULE(this.expression);
-    this.CONSUME(T.LineEnd);
-  });
-
-  protected readonly edges = this.RULE("edges", () => {
-    this.CONSUME(START.edges.token);
-    this.OR([
-      { ALT: () => this.CONSUME(WORD.pressed, { LABEL: "finish" }) },
-      { ALT: () => this.CONSUME(WORD.rectified, { LABEL: "finish" }) },
-    ]);
-    this.CONSUME(T.LineEnd);
-  });
-
-  protected readonly box = this.RULE("box", () => {
-    this.CONSUME(START.box.token);
-    this.SUBRULE(this.expression);
-    this.CONSUME(T.LineEnd);
-  });
-
-  protected readonly tileStatement = this.RULE("tileStatement", () => {
-    this.OR([
-      { ALT: () => this.SUBRULE(this.face) },
-      { ALT: () => this.SUBRULE(this.thickness) },
-      { ALT: () => this.SUBRULE(this.variation) },
-      { ALT: () => this.SUBRULE(this.edges) },
-      { ALT: () => this.SUBRULE(this.box) },
-      { ALT: () => this.SUBRULE(this.allow) },
-    ]);
-  });
-
-  protected readonly tile = this.RULE("tile", () => {
-    this.CONSUME(START.tile.token);
-    this.SUBRULE(this.titledHeading);
-    this.MANY(() => this.SUBRULE(this.tileStatement));
-    this.CONSUME(T.CloseBrace);
-    this.CONSUME(T.LineEnd);
-  });
-
-  protected readonly trimStatement = this.RULE("trimStatement", () => {
-    this.OR([
-      { ALT: () => this.SUBRULE(this.face) },
-      { ALT: () => this.SUBRULE(this.thickness) },
-      { ALT: () => this.SUBRULE(this.allow) },
-    ]);
-  });
-
-  protected readonly trim = this.RULE("trim", () => {
-    this.CONSUME(START.trim.token);
-    this.SUBRULE(this.titledHeading);
-    this.MANY(() => this.SUBRULE(this.trimStatement));
-    this.CONSUME(T.CloseBrace);
-    this.CONSUME(T.LineEnd);
-  });
-
   protected readonly limit = this.RULE("limit", () => {
     this.CONSUME(START.limit.token);
     this.OR({
@@ -116,13 +60,9 @@ export class PlanGrammar extends WallGrammar {
     this.SUBRULE(this.limit);
   });
 
-  protected readonly rulesHeading = this.RULE("rulesHeading", () => {
-    this.CONSUME(T.OpenBrace);
-  });
-
   protected readonly rules = this.RULE("rules", () => {
     this.CONSUME(START.rules.token);
-    this.SUBRULE(this.rulesHeading);
+    this.SUBRULE(this.bareHeading);
     this.MANY(() => this.SUBRULE(this.rulesStatement));
     this.CONSUME(T.CloseBrace);
     this.CONSUME(T.LineEnd);
@@ -137,6 +77,10 @@ export class PlanGrammar extends WallGrammar {
       { ALT: () => this.SUBRULE(this.use) },
       { ALT: () => this.SUBRULE(this.tile) },
       { ALT: () => this.SUBRULE(this.trim) },
+      { ALT: () => this.SUBRULE(this.saw) },
+      { ALT: () => this.SUBRULE(this.mortar) },
+      { ALT: () => this.SUBRULE(this.grout) },
+      { ALT: () => this.SUBRULE(this.sealant) },
       { ALT: () => this.SUBRULE(this.wall) },
       { ALT: () => this.SUBRULE(this.rules) },
       { ALT: () => this.SUBRULE(this.allow) },

@@ -94,6 +94,17 @@ export class LineGrammar extends CstParser {
     this.CONSUME(T.OpenBrace);
   });
 
+  /** {  */
+  protected readonly bareHeading = this.RULE("bareHeading", () => {
+    this.CONSUME(T.OpenBrace);
+  });
+
+  /** "title" {  */
+  protected readonly namelessHeading = this.RULE("namelessHeading", () => {
+    this.OPTION(() => this.CONSUME(T.Text));
+    this.CONSUME(T.OpenBrace);
+  });
+
   /** NAME {  */
   protected readonly heading = this.RULE("heading", () => {
     this.CONSUME(T.Name);

@@ -11,6 +11,7 @@ export type SyntaxCode =
   | "syntax/character"
   | "syntax/length"
   | "syntax/nesting"
+  | "syntax/number"
   | "syntax/statement"
   | "syntax/text"
   | "syntax/too-long"

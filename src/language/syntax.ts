@@ -1,4 +1,4 @@
-import type { Quantity } from "../measure/index.js";
+import type { Fraction, Quantity } from "../measure/index.js";
 import type { Side } from "../model/index.js";
 import type { LineTable, Span } from "./line-table.js";
 import type { SyntaxProblem } from "./syntax-problem.js";
@@ -108,6 +108,11 @@ export type TilePart =
   | Measured<"variation">
   | EdgesStatement
   | Measured<"box">
+  | Stated<"directional">
+  | LotStatement
+  | PriceStatement
+  | BreakageStatement
+  | Measured<"spares">
   | AllowStatement
   | BrokenStatement;
 
@@ -121,7 +126,81 @@ export interface TrimStatement extends Block<"trim", TrimPart> {
   readonly title: Word | null;
 }
 
-export type TrimPart = FaceStatement | Measured<"thickness"> | AllowStatement | BrokenStatement;
+export type TrimPart =
+  | FaceStatement
+  | Measured<"thickness">
+  | LotStatement
+  | PriceStatement
+  | AllowStatement
+  | BrokenStatement;
+
+/** A number that is no length. */
+export interface WrittenNumber extends Span {
+  /** null when it can't be read, which has been told. */
+  readonly number: Fraction | null;
+  /** Without its sign. */
+  readonly image: string;
+}
+
+/** A number and its unit, such as `50 lb`. */
+export interface WrittenAmount extends WrittenNumber {
+  /** Its unit as written, behind the number or part of it. */
+  readonly unit: Word | null;
+}
+
+export interface LotStatement extends Stated<"lot"> {
+  readonly lot: Word;
+}
+
+/** What may be bought at a price. */
+export type PricedPer = "box" | "piece" | "bag" | "tube";
+
+export interface PriceStatement extends Stated<"price"> {
+  readonly price: WrittenNumber;
+  readonly per: PricedPer;
+}
+
+export interface BreakageStatement extends Stated<"breakage"> {
+  readonly percent: WrittenNumber;
+}
+
+/** `saw { ... }`; it has no name, as mortar, grout and sealant have none. */
+export type SawStatement = Block<"saw", SawPart>;
+
+export type SawPart = Measured<"kerf"> | Measured<"rip"> | BrokenStatement;
+
+export interface MortarStatement extends Block<"mortar", MortarPart> {
+  readonly title: Word | null;
+}
+
+export type MortarPart =
+  Paired<"notch"> | BagStatement | Measured<"back-butter"> | PriceStatement | BrokenStatement;
+
+export interface BagStatement extends Stated<"bag"> {
+  readonly mass: WrittenAmount;
+  /** The area that it covers; null where a bag is only weighed. */
+  readonly covers: WrittenAmount | null;
+}
+
+export interface GroutStatement extends Block<"grout", GroutPart> {
+  readonly title: Word | null;
+}
+
+export type GroutPart = DensityStatement | BagStatement | PriceStatement | BrokenStatement;
+
+export interface DensityStatement extends Stated<"density"> {
+  readonly density: WrittenNumber;
+}
+
+export interface SealantStatement extends Block<"sealant", SealantPart> {
+  readonly title: Word | null;
+}
+
+export type SealantPart = TubeStatement | Measured<"depth"> | PriceStatement | BrokenStatement;
+
+export interface TubeStatement extends Stated<"tube"> {
+  readonly volume: WrittenAmount;
+}
 
 export interface WallStatement extends Block<"wall", WallPart> {
   readonly title: Word | null;
@@ -249,9 +328,23 @@ export type PlanStatement =
   | AllowStatement
   | TileStatement
   | TrimStatement
+  | SawStatement
+  | MortarStatement
+  | GroutStatement
+  | SealantStatement
   | WallStatement
   | RulesStatement
   | BrokenStatement;
 
 export type Statement =
-  PlanStatement | TilePart | TrimPart | WallPart | OpeningPart | LayPart | LimitStatement;
+  | PlanStatement
+  | TilePart
+  | TrimPart
+  | SawPart
+  | MortarPart
+  | GroutPart
+  | SealantPart
+  | WallPart
+  | OpeningPart
+  | LayPart
+  | LimitStatement;

@@ -1,10 +1,10 @@
-import type { IToken } from "chevrotain";
+import type { IToken, TokenType } from "chevrotain";
 import { areBracesMatched, endOf } from "./lines.js";
 import { tableLines } from "./line-table.js";
 import { parse } from "./parse.js";
 import { tokenise } from "./reader.js";
 import * as T from "./tokens.js";
-import { INNER_WORDS, STATEMENTS } from "./vocabulary.js";
+import { STATEMENTS, WORD } from "./vocabulary.js";
 
 /** How much further in a block's statements stand. */
 const STEP = "  ";
@@ -115,18 +115,20 @@ function spaced(tokens: readonly IToken[]): string {
   let code = "";
   for (const [i, token] of tokens.entries()) {
     const before = tokens[i - 1];
-    if (before && wantsSpace(before, token, tokens[i - 2])) code += " ";
+    if (before && wantsSpace(before, token, tokens.slice(0, i - 1))) code += " ";
     code += token.tokenType === T.Length ? token.image.replace(/[ \t]+/g, " ") : token.image;
   }
   return code;
 }
 
-function wantsSpace(before: IToken, token: IToken, beforeThat: IToken | undefined): boolean {
-  const { tokenType } = token;
-  if (tokenType === T.Comma || tokenType === T.Colon || tokenType === T.CloseParen) return false;
-  if (before.tokenType === T.OpenParen) return false;
+/** Marks that stand right behind what they follow. */
+const TIGHT: ReadonlySet<TokenType> = new Set([T.Comma, T.Colon, T.CloseParen, T.Percent]);
+
+/** Whether a space stands between two tokens; `earlier` are those that the first one follows. */
+function wantsSpace(before: IToken, token: IToken, earlier: readonly IToken[]): boolean {
+  if (TIGHT.has(token.tokenType) || before.tokenType === T.OpenParen) return false;
   if (isSlashOfCode(before, token)) return false;
-  return !isSign(before, beforeThat);
+  return !isSign(before, earlier);
 }
 
 /** The slash of `cut/sliver` has no space round it; that of a division has. */
@@ -136,18 +138,39 @@ function isSlashOfCode(before: IToken, token: IToken): boolean {
 }
 
 /** A `-` or `+` that nothing stands before which it could take from, so that it belongs to what follows. */
-function isSign(token: IToken, before: IToken | undefined): boolean {
+function isSign(token: IToken, earlier: readonly IToken[]): boolean {
   if (token.tokenType !== T.Minus && token.tokenType !== T.Plus) return false;
+  const before = earlier.at(-1);
   if (!before) return true;
   const { tokenType, image } = before;
-  if (T.isWord(before)) return INNER_WORDS.has(image) || STARTERS.has(image);
+  if (T.isWord(before)) return BEFORE_LENGTH.has(image) || isStarter(earlier);
   return tokenType !== T.Length && tokenType !== T.CloseParen;
 }
+
+/** The words inside a line behind which a length stands. */
+const BEFORE_LENGTH: ReadonlySet<string> = new Set(
+  [
+    WORD.x,
+    WORD.measured,
+    WORD.movement,
+    WORD.joint,
+    WORD.to,
+    WORD.at,
+    WORD.across,
+    WORD.covers,
+  ].map(({ LABEL }) => LABEL!.slice(1, -1)),
+);
 
 /** The words that begin statements. */
 const STARTERS: ReadonlySet<string> = new Set(
   Object.values(STATEMENTS).flatMap((statements) => [...statements.keys()]),
 );
+
+/** Whether the last of a line's tokens begins a statement: elsewhere the same word may be a length's name. */
+function isStarter(line: readonly IToken[]): boolean {
+  const before = line.at(-2);
+  return STARTERS.has(line.at(-1)!.image) && (!before || before.tokenType === T.OpenBrace);
+}
 
 /** Of blank lines in a row the first stays, and none at the beginning or the end. */
 function withoutBlankRuns(lines: readonly Tidied[]): Tidied[] {

@@ -130,6 +130,14 @@ export const CloseParen = mark("CloseParen", ")");
 export const Comma = mark("Comma", ",");
 export const Colon = mark("Colon", ":");
 export const Equals = mark("Equals", "=");
+/** Elsewhere than behind a number a `%` is stray. */
+export const Percent = createToken({
+  name: "Percent",
+  pattern: /(?<=\d[ \t]?)%/,
+  label: "`%`",
+  start_chars_hint: ["%"],
+  line_breaks: false,
+});
 export const Plus = mark("Plus", "+", [Operator, Sign]);
 export const Minus = mark("Minus", "-", [Operator, Sign]);
 export const Star = mark("Star", "*", [Operator]);
@@ -152,6 +160,7 @@ export const LEXED: readonly TokenType[] = [
   Comma,
   Colon,
   Equals,
+  Percent,
   Plus,
   Minus,
   Star,

@@ -3,7 +3,18 @@ import { createToken, Lexer } from "chevrotain";
 import { Name } from "./tokens.js";
 
 /** Where a statement may stand: at the top of the plan or in a block. */
-export type BlockKind = "plan" | "tile" | "trim" | "wall" | "opening" | "lay" | "rules";
+export type BlockKind =
+  | "plan"
+  | "tile"
+  | "trim"
+  | "saw"
+  | "mortar"
+  | "grout"
+  | "sealant"
+  | "wall"
+  | "opening"
+  | "lay"
+  | "rules";
 
 /** A word that begins a statement, and the block that it opens, if any. */
 export interface Starter {
@@ -26,6 +37,10 @@ export const START = {
   use: word("use"),
   tile: word("tile", "tile"),
   trim: word("trim", "trim"),
+  saw: word("saw", "saw"),
+  mortar: word("mortar", "mortar"),
+  grout: word("grout", "grout"),
+  sealant: word("sealant", "sealant"),
   wall: word("wall", "wall"),
   rules: word("rules", "rules"),
   allow: word("allow"),
@@ -34,6 +49,25 @@ export const START = {
   variation: word("variation"),
   edges: word("edges"),
   box: word("box"),
+  directional: word("directional"),
+  lot: word("lot"),
+  breakage: word("breakage"),
+  spares: word("spares"),
+  /** `price` says per what, which is another word in each block. */
+  tilePrice: starter("TilePrice", "`price`"),
+  trimPrice: starter("TrimPrice", "`price`"),
+  bagPrice: starter("BagPrice", "`price`"),
+  tubePrice: starter("TubePrice", "`price`"),
+  kerf: word("kerf"),
+  rip: word("rip"),
+  notch: word("notch"),
+  /** A bag of mortar covers an area; one of grout is only weighed. */
+  mortarBag: starter("MortarBag", "`bag`"),
+  groutBag: starter("GroutBag", "`bag`"),
+  backButter: starter("BackButter", "`back-butter`"),
+  density: word("density"),
+  tube: word("tube"),
+  depth: word("depth"),
   size: word("size"),
   edge: starter("Edge", "a side"),
   opening: starter("Opening", "`window`, `niche` or `door`", "opening"),
@@ -58,9 +92,45 @@ const { edge, opening } = START;
  * line (`movement`, `joint`, `at`), and any of them may be a name: only its place decides.
  */
 export const STATEMENTS: Readonly<Record<BlockKind, ReadonlyMap<string, Starter>>> = {
-  plan: named(["plan", "units", "bed", "let", "use", "tile", "trim", "wall", "rules", "allow"]),
-  tile: named(["face", "thickness", "variation", "edges", "box", "allow"]),
-  trim: named(["face", "thickness", "allow"]),
+  plan: named([
+    "plan",
+    "units",
+    "bed",
+    "let",
+    "use",
+    "tile",
+    "trim",
+    "saw",
+    "mortar",
+    "grout",
+    "sealant",
+    "wall",
+    "rules",
+    "allow",
+  ]),
+  tile: new Map<string, Starter>([
+    ...named(["face", "thickness", "variation", "edges", "box", "directional", "lot"]),
+    ["price", START.tilePrice],
+    ...named(["breakage", "spares", "allow"]),
+  ]),
+  trim: new Map<string, Starter>([
+    ...named(["face", "thickness", "lot"]),
+    ["price", START.trimPrice],
+    ...named(["allow"]),
+  ]),
+  saw: named(["kerf", "rip"]),
+  mortar: new Map<string, Starter>([
+    ...named(["notch"]),
+    ["bag", START.mortarBag],
+    ["back-butter", START.backButter],
+    ["price", START.bagPrice],
+  ]),
+  grout: new Map<string, Starter>([
+    ...named(["density"]),
+    ["bag", START.groutBag],
+    ["price", START.bagPrice],
+  ]),
+  sealant: new Map<string, Starter>([...named(["tube", "depth"]), ["price", START.tubePrice]]),
   wall: new Map<string, Starter>([
     ...named(["size"]),
     ["bottom", edge],
@@ -122,6 +192,12 @@ export const WORD = {
   ceiling: inner("ceiling"),
   counter: inner("counter"),
   wall: inner("wall"),
+  a: inner("a"),
+  box: inner("box"),
+  piece: inner("piece"),
+  bag: inner("bag"),
+  tube: inner("tube"),
+  covers: inner("covers"),
 } as const;
 
 /** The token type of each word that has a meaning inside a line. */

@@ -20,6 +20,7 @@ const SYMBOL: Readonly<Record<OutlineKind, SymbolKind>> = {
   opening: SymbolKind.Property,
   hole: SymbolKind.Event,
   lay: SymbolKind.Method,
+  supply: SymbolKind.Object,
   rules: SymbolKind.Namespace,
 };
 

@@ -1,5 +1,5 @@
 import { type BlockKind, type Expected, expectedAt, type NameWanted } from "../language/index.js";
-import { UNIT_WORDS } from "../measure/index.js";
+import { AMOUNT_UNITS, type AmountKind, UNIT_WORDS } from "../measure/index.js";
 import { LIMITS, type Position, type SourceRange } from "../model/index.js";
 import { RULES } from "../rules/index.js";
 import type { DocumentState } from "./document-state.js";
@@ -47,7 +47,7 @@ class Completing {
     const { words, names, text, unit, length, block, statement } = this.expected;
     if (text === "inside") return statement === "use" ? this.files() : [];
     // Directly behind a number nothing else may stand.
-    if (unit) return UNITLESS.includes(statement ?? "") ? [] : this.units();
+    if (unit) return this.unitsBehind();
     return [
       ...(block === "rules" && statement === null ? this.limits() : []),
       ...words.filter((word) => !this.isSaid(word)).map((word) => this.word(word)),
@@ -98,6 +98,10 @@ class Completing {
           ...this.offer("code", code, title),
           range: this.behind(/[\w/-]*$/),
         }));
+      case "mass":
+      case "volume":
+      case "area":
+        return this.amountUnits(wanted);
       case "opening":
         return [
           ...(this.expected.statement === "across"
@@ -141,6 +145,21 @@ class Completing {
     if (kind === "wall") return plan.walls.find((wall) => wall.name === name)?.title ?? "";
     if (kind === "let") return "A named length.";
     return "An opening of this wall.";
+  }
+
+  /** The units that may stand directly behind a number. */
+  private unitsBehind(): Completion[] {
+    const amounts = this.expected.names.filter(isAmount);
+    if (amounts.length > 0) return amounts.flatMap((kind) => this.amountUnits(kind));
+    return UNITLESS.includes(this.expected.statement ?? "") ? [] : this.units();
+  }
+
+  private amountUnits(kind: AmountKind): Completion[] {
+    const range = this.behind(/[A-Za-z]*$/);
+    return [...AMOUNT_UNITS[kind].keys()].map((unit) => ({
+      ...this.offer("unit", unit, keywordHelp(unit, kind) ?? ""),
+      range,
+    }));
   }
 
   private units(): Completion[] {
@@ -204,13 +223,29 @@ const STATEMENT_KIND: Readonly<Record<string, string>> = {
 };
 
 /** Statements whose numbers are no lengths. */
-const UNITLESS: readonly string[] = ["bond", "box", "allow"];
+const UNITLESS: readonly string[] = [
+  "bond",
+  "box",
+  "allow",
+  "price",
+  "breakage",
+  "spares",
+  "density",
+];
+
+function isAmount(wanted: NameWanted): wanted is AmountKind {
+  return Object.hasOwn(AMOUNT_UNITS, wanted);
+}
 
 /** What may be said more than once in a block. */
 const MANY: Readonly<Record<BlockKind, readonly string[]>> = {
   plan: ["let", "use", "tile", "trim", "wall", "allow"],
   tile: ["allow"],
   trim: ["allow"],
+  saw: [],
+  mortar: [],
+  grout: [],
+  sealant: [],
   wall: ["window", "niche", "door", "hole", "allow"],
   opening: ["allow"],
   lay: ["allow"],

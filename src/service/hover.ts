@@ -137,8 +137,7 @@ class Hovering {
   }
 
   private literal(statement: Syntax.Statement): Hover | null {
-    // The offset of a bond, a ratio's limit and the pieces in a box are no lengths.
-    if (statement.kind === "bond" || statement.kind === "box") return null;
+    if (PLAIN_NUMBERS.includes(statement.kind)) return null;
     for (const expression of expressionsOf(statement)) {
       for (const leaf of leavesOf(expression)) {
         if (leaf.kind !== "literal" || !this.holds(leaf) || !leaf.quantity) continue;
@@ -191,6 +190,9 @@ class Hovering {
     return this.tell(word, keywordHelp(text.slice(word.start, word.end), kind));
   }
 }
+
+/** The offset of a bond and numbers of pieces are no lengths. */
+const PLAIN_NUMBERS: readonly Syntax.Statement["kind"][] = ["bond", "box", "spares"];
 
 /** Past this a length in other units tells nobody anything (1 km). */
 const MOST_SHOWN = 1000 * NM_PER.m;

@@ -3,7 +3,18 @@ import type { SourceRange } from "../model/index.js";
 import type { DocumentState } from "./document-state.js";
 
 export type OutlineKind =
-  "plan" | "use" | "let" | "tile" | "trim" | "wall" | "edge" | "opening" | "hole" | "lay" | "rules";
+  | "plan"
+  | "use"
+  | "let"
+  | "tile"
+  | "trim"
+  | "supply"
+  | "wall"
+  | "edge"
+  | "opening"
+  | "hole"
+  | "lay"
+  | "rules";
 
 /** An entry of the outline. */
 export interface OutlineItem {
@@ -50,6 +61,12 @@ function itemsOf(statement: Syntax.Statement, tree: Syntax.SyntaxTree): OutlineI
         statement.name?.text ?? statement.kind,
         statement.title?.text ?? "",
       );
+    case "saw":
+      return item("supply", "saw", "");
+    case "mortar":
+    case "grout":
+    case "sealant":
+      return item("supply", statement.kind, statement.title?.text ?? "");
     case "rules":
       return item("rules", "rules", "");
     case "edge":

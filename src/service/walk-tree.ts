@@ -37,6 +37,11 @@ export function expressionsOf(statement: Syntax.Statement): readonly Syntax.Expr
     case "thickness":
     case "variation":
     case "box":
+    case "spares":
+    case "kerf":
+    case "rip":
+    case "back-butter":
+    case "depth":
     case "inset":
     case "movement":
       return [statement.length];
@@ -44,6 +49,7 @@ export function expressionsOf(statement: Syntax.Statement): readonly Syntax.Expr
       return [statement.value];
     case "face":
     case "size":
+    case "notch":
       return [statement.first, statement.second];
     case "edge":
       return statement.clauses.flatMap((clause) =>

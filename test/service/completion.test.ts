@@ -30,6 +30,11 @@ describe("completion", () => {
       "variation",
       "edges",
       "box",
+      "directional",
+      "lot",
+      "price",
+      "breakage",
+      "spares",
       "allow",
     ]);
     const inWall = labelsAt("wall a {\n  left wall\n  |\n}\n");
@@ -44,9 +49,40 @@ describe("completion", () => {
   });
 
   it("has a line of help with each", () => {
-    for (const text of ["|", "wall a {\n  |\n}\n", "wall a {\n  left |\n}\n", "rules { | }"]) {
+    for (const text of [
+      "|",
+      "wall a {\n  |\n}\n",
+      "wall a {\n  left |\n}\n",
+      "rules { | }",
+      "mortar {\n  |\n}\n",
+    ]) {
       for (const { label, help } of completionsAt(text)) assert.ok(help.length > 5, label);
     }
+  });
+
+  it("offers the units of stock, behind a number and in it", () => {
+    const inBlock = (block: string, line: string): string[] =>
+      labelsAt(`${block} {\n  ${line}\n}\n`);
+    assert.deepEqual(inBlock("grout", "bag 25 |"), ["lb", "oz", "kg", "g"]);
+    assert.deepEqual(inBlock("grout", "bag 25|"), ["lb", "oz", "kg", "g"]);
+    assert.deepEqual(inBlock("mortar", "bag 50 lb |"), ["covers"]);
+    assert.deepEqual(inBlock("mortar", "bag 50 lb covers 40 |"), ["sqft", "m2"]);
+    assert.deepEqual(inBlock("sealant", "tube 10.1|"), ["floz", "ml", "l"]);
+    assert.deepEqual(inBlock("sealant", "depth 1|"), ["in", "ft", "mm", "cm", "m"]);
+    assert.equal(
+      taken("sealant {\n  tube 10.1 |\n}\n", "floz"),
+      "sealant {\n  tube 10.1 floz\n}\n",
+    );
+    for (const line of ["price 9|", "density 1|"]) assert.deepEqual(inBlock("grout", line), []);
+  });
+
+  it("offers what a price is for in each block", () => {
+    assert.deepEqual(labelsAt("tile a {\n  price 42.50 a |\n}\n"), ["box", "piece"]);
+    assert.deepEqual(labelsAt("trim a {\n  price 3 a |\n}\n"), ["piece"]);
+    assert.deepEqual(labelsAt("grout {\n  price 3 a |\n}\n"), ["bag"]);
+    assert.deepEqual(labelsAt("sealant {\n  price 3 |\n}\n"), ["a"]);
+    // A price is no length, so that no length's name may stand there.
+    assert.deepEqual(labelsAt("let a = 1\nsealant {\n  price |\n}\n"), []);
   });
 
   it("offers what an edge may meet, and its clauses", () => {

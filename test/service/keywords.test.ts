@@ -14,6 +14,8 @@ const KINDS = [
   "up",
   "joint",
   "limit",
+  "price",
+  "bag",
 ];
 
 describe("the help for words", () => {

@@ -7,6 +7,7 @@ import { Parts } from "./parts.js";
 import { Report } from "./report.js";
 import { Scope } from "./scope.js";
 import { resolveTile, resolveTrim } from "./stock.js";
+import { resolveSupplies } from "./supplies.js";
 import type { Library } from "./library.js";
 
 /** A file whose names are declared: what a plan and the files that it uses have in common. */
@@ -34,6 +35,7 @@ export function resolveFile(tree: SyntaxTree, file: string, library: Library): R
   resolveLets(parts.all("let"), scope);
   for (const tile of parts.all("tile")) resolveTile(tile, scope);
   for (const trim of parts.all("trim")) resolveTrim(trim, scope);
+  resolveSupplies(parts, scope);
   return { scope, parts };
 }
 

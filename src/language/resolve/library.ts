@@ -25,7 +25,7 @@ export class Library {
     this.open = [pathFrom(source.file, source.root, nameOf(source.file))];
   }
 
-  /** Brings the tiles, trims and lengths of a used file into a scope; what hinders it is told at the `use`. */
+  /** Brings the stock and the lengths of a used file into a scope; what hinders it is told at the `use`. */
   bring(use: UseStatement, scope: Scope): void {
     const path = this.pathOf(use, scope);
     if (path === null) return;
@@ -38,6 +38,7 @@ export class Library {
     bringLets(file, use, scope);
     bringNames(file.scope.tiles, scope.tiles, use, scope);
     bringNames(file.scope.trims, scope.trims, use, scope);
+    scope.shelf.bring(file.scope.shelf, use.path);
     tellFaults(file.scope.report.diagnostics, use, scope);
     tellLeftOut(file.parts.all("wall"), use, scope);
   }
@@ -151,6 +152,6 @@ function tellFaults(faults: readonly Diagnostic[], use: UseStatement, { report }
 
 function tellLeftOut(walls: readonly PlanStatement[], use: UseStatement, { report }: Scope): void {
   if (walls.length === 0) return;
-  const message = `found ${walls.length === 1 ? "a wall" : `${walls.length} walls`} in \`${use.path.text}\`, wanted tiles, trims and lengths alone: the rest of a used file is left out`;
+  const message = `found ${walls.length === 1 ? "a wall" : `${walls.length} walls`} in \`${use.path.text}\`, wanted stock and lengths alone: the rest of a used file is left out`;
   report.tell("plan/use-left-out", use.path, message, { severity: "warning" });
 }

@@ -4,12 +4,14 @@ import type { NameUse } from "../syntax.js";
 import type { Value } from "./evaluate.js";
 import { Names } from "./names.js";
 import type { Report } from "./report.js";
+import { Shelf } from "./shelf.js";
 
 /** What the statements of one file may refer to, and where they tell what is wrong. */
 export class Scope {
   readonly lets = new Names<Value>("a length");
   readonly tiles = new Names<Tile>("a tile");
   readonly trims = new Names<Trim>("a trim");
+  readonly shelf = new Shelf();
 
   constructor(
     readonly report: Report,

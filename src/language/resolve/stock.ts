@@ -1,7 +1,7 @@
 import type { Tile, Trim } from "../../model/index.js";
-import type { TileStatement, TilePart, TrimStatement } from "../syntax.js";
+import type { LotStatement, TileStatement, TilePart, TrimStatement } from "../syntax.js";
 import { resolveAllows } from "./allows.js";
-import { evaluate } from "./evaluate.js";
+import { breakageOf, countOf, moneyOf } from "./amounts.js";
 import { lengthOf } from "./lengths.js";
 import { Parts } from "./parts.js";
 import type { Scope } from "./scope.js";
@@ -25,12 +25,8 @@ export function resolveTile(statement: TileStatement, scope: Scope): void {
     thickness,
     variation: variation ? lengthOf(variation.length, "not-negative", scope) : null,
     edges: parts.first("edges")?.finish ?? null,
-    box: boxOf(parts, scope),
-    directional: false,
-    lot: null,
-    price: null,
-    breakage: null,
-    spares: null,
+    ...boughtTile(parts, scope),
+    directional: parts.first("directional") !== undefined,
     allows: resolveAllows(statement.body, report),
     origin,
   };
@@ -55,11 +51,12 @@ export function resolveTrim(statement: TrimStatement, scope: Scope): void {
   );
   const along = faceStatement && lengthOf(faceStatement.first, "positive", scope);
   const across = faceStatement && lengthOf(faceStatement.second, "positive", scope);
+  const price = parts.first("price");
   const trim: Omit<Trim, "name" | "face"> = {
     title: statement.title?.text ?? "",
     thickness: thicknessOf(parts, statement, scope),
-    lot: null,
-    price: null,
+    lot: lotOf(parts.first("lot"), scope),
+    price: price ? moneyOf(price.price, scope) : null,
     allows: resolveAllows(statement.body, report),
     origin,
   };
@@ -87,16 +84,40 @@ function thicknessOf<Part extends TilePart>(
   return (thickness && lengthOf(thickness.length, "positive", scope)) ?? 0;
 }
 
-const LARGEST_BOX = 1_000_000n;
-
-function boxOf(parts: Parts<TilePart>, scope: Scope): number | null {
+/** How a tile is bought. */
+function boughtTile(
+  parts: Parts<TilePart>,
+  scope: Scope,
+): Pick<Tile, "box" | "lot" | "price" | "breakage" | "spares"> {
   const box = parts.first("box");
-  const value = box && evaluate(box.length, scope);
-  if (!box || !value) return null;
-  const { numerator, denominator } = value.amount;
-  const isCount = value.kind !== "length" && denominator === 1n;
-  if (isCount && numerator > 0n && numerator <= LARGEST_BOX) return Number(numerator);
-  const message = "found no number of pieces, wanted a whole number, such as 88";
-  scope.report.tell("plan/box", box.length, message);
+  const breakage = parts.first("breakage");
+  const spares = parts.first("spares");
+  return {
+    box: box ? countOf(box.length, 1, { code: "plan/box", example: 88 }, scope) : null,
+    lot: lotOf(parts.first("lot"), scope),
+    price: tilePriceOf(parts, scope),
+    breakage: breakage ? breakageOf(breakage, scope) : null,
+    spares: spares ? countOf(spares.length, 0, { code: "plan/spares", example: 6 }, scope) : null,
+  };
+}
+
+function tilePriceOf(parts: Parts<TilePart>, scope: Scope): Tile["price"] {
+  const statement = parts.first("price");
+  const hundredths = statement && moneyOf(statement.price, scope);
+  if (!statement || typeof hundredths !== "number") return null;
+  const per = statement.per === "box" ? "box" : "piece";
+  if (per === "box" && !parts.first("box") && !parts.isBroken("box")) {
+    const message = "found a price a box without `box`, wanted how many pieces are in one";
+    scope.report.tell("plan/price", statement.head, message);
+  }
+  return { hundredths, per };
+}
+
+function lotOf(statement: LotStatement | undefined, scope: Scope): string | null {
+  if (!statement) return null;
+  const lot = statement.lot.text.trim();
+  if (lot !== "") return lot;
+  const message = 'found no lot, wanted its name in the quotes, such as "7B"';
+  scope.report.tell("plan/lot", statement.lot, message);
   return null;
 }
