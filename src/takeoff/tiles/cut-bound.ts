@@ -22,7 +22,8 @@ interface Kind {
  */
 export function cutBound(face: Face, demands: readonly Demand[], ends: EndTiles): number {
   const kinds = kindsOf(face, demands);
-  return Math.max(spanBound(face, kinds, ends), cornerBound(demands), areaBound(face, kinds));
+  const known = Math.max(spanBound(face, kinds, ends), cornerBound(demands));
+  return areaBound(face, kinds, known);
 }
 
 function kindsOf(face: Face, demands: readonly Demand[]): Kind[] {
@@ -80,38 +81,51 @@ function bits(edges: number): number {
 
 /**
  * By area, each piece and the tile a kerf wider and higher, since every piece is cut from its
- * neighbour; and by what sizes count for, one way or both ways.
+ * neighbour; and by what sizes count for, one way or both ways. `known` is a bound already found.
  */
-function areaBound(face: Face, kinds: readonly Kind[]): number {
+function areaBound(face: Face, kinds: readonly Kind[], known: number): number {
   const { kerf } = face;
   const [width, height] = [face.across + kerf, face.up + kerf];
   const poses = kinds.flatMap((kind) => kind.poses);
   const most = Math.floor(Math.sqrt(EFFORT / (poses.length + 1)));
-  const across = thresholds(
-    poses.map((pose) => pose.width + kerf),
-    width,
-    most,
-  );
-  const up = thresholds(
-    poses.map((pose) => pose.height + kerf),
-    height,
-    most,
-  );
-  const tile = BigInt(width) * BigInt(height);
-  let bound = 0;
-  for (const leastAcross of across) {
-    for (const leastUp of up) {
-      const countOf = (pose: Pose) =>
-        BigInt(counted(pose.width + kerf, width, leastAcross)) *
-        BigInt(counted(pose.height + kerf, height, leastUp));
-      const sum = kinds.reduce((s, kind) => s + BigInt(kind.count) * least(kind, countOf), 0n);
-      bound = Math.max(bound, Number((sum + tile - 1n) / tile));
+  const widths = poses.map((pose) => pose.width + kerf);
+  const heights = poses.map((pose) => pose.height + kerf);
+  let bound = known;
+  for (const leastAcross of thresholds(widths, width, most)) {
+    for (const leastUp of thresholds(heights, height, most)) {
+      const sizeOf = (pose: Pose) => ({
+        across: counted(pose.width + kerf, width, leastAcross),
+        up: counted(pose.height + kerf, height, leastUp),
+      });
+      // Worked out exactly only where the quick sum promises more.
+      if (Math.ceil(quickSum(kinds, sizeOf) / (width * height)) <= bound) continue;
+      const tile = BigInt(width) * BigInt(height);
+      const tiles = (exactSum(kinds, sizeOf) + tile - 1n) / tile;
+      bound = Math.max(bound, Number(tiles));
     }
   }
   return bound;
 }
 
-/** What a kind counts for in the pose that counts least. */
-function least({ poses }: Kind, countOf: (pose: Pose) => bigint): bigint {
-  return poses.map(countOf).reduce((a, b) => (b < a ? b : a));
+type SizeOf = (pose: Pose) => { readonly across: Nm; readonly up: Nm };
+
+/** What all pieces count for, each in the pose that counts least. */
+function quickSum(kinds: readonly Kind[], sizeOf: SizeOf): number {
+  let sum = 0;
+  for (const { count, poses } of kinds) {
+    let least = Infinity;
+    for (const pose of poses) {
+      const { across, up } = sizeOf(pose);
+      least = Math.min(least, across * up);
+    }
+    sum += count * least;
+  }
+  return sum;
+}
+
+function exactSum(kinds: readonly Kind[], sizeOf: SizeOf): bigint {
+  return kinds.reduce((sum, { count, poses }) => {
+    const areas = poses.map(sizeOf).map(({ across, up }) => BigInt(across) * BigInt(up));
+    return sum + BigInt(count) * areas.reduce((a, b) => (b < a ? b : a));
+  }, 0n);
 }

@@ -46,7 +46,7 @@ export class OpenPlaces {
   private nth(n: number): number {
     let at = 0;
     let left = n;
-    for (let step = this.top; step > 0; step /= 2) {
+    for (let step = this.top; step >= 1; step /= 2) {
       const next = at + step;
       if (next < this.counts.length && this.counts[next]! < left) {
         left -= this.counts[next]!;
