@@ -68,9 +68,17 @@ class Layout implements LaidOut {
     } else if (line.ending === "open") {
       this.tell("syntax/brace", line.brace!, "found `{` without a heading such as `wall back`");
       // One that has no partner is best forgotten.
-      if (this.matched) this.enter(this.block.kind, "bare", line);
+      if (this.matched)
+        this.enter(this.block.kind, this.isForeign(next) ? "skipped" : "bare", line);
     }
     if (line.ending === "close") this.close(line, next);
+  }
+
+  /** Whether a line begins a statement of other blocks: then the block has lost its heading, and one message is enough. */
+  private isForeign(line: Line | undefined): boolean {
+    const word = line?.tokens[0]?.image ?? "";
+    const { kind } = this.block;
+    return !STATEMENTS[kind].has(word) && Object.values(STATEMENTS).some((each) => each.has(word));
   }
 
   private placeStatement(line: Line, next: Line | undefined): void {

@@ -13,7 +13,10 @@ describe("the grammar", () => {
     assert.deepEqual(problems, []);
     assert.deepEqual(
       statements.map(({ kind }) => kind),
-      ["plan", "units", "bed", "let", "let", "tile", "trim", "wall", "wall", "rules", "allow"],
+      [
+        ...["plan", "units", "bed", "let", "let", "tile", "trim"],
+        ...["saw", "mortar", "grout", "sealant", "wall", "wall", "rules", "allow"],
+      ],
     );
   });
 

@@ -104,6 +104,12 @@ describe("braces", () => {
     ]);
   });
 
+  it("whose heading has lost its words are told, and once for all that is in them", () => {
+    assert.deepEqual(told("{\n  tube 10.1 floz\n  depth 1/4\n  price 9 a tube\n}\nbed 1/8\n"), [
+      "syntax/brace [{] found `{` without a heading such as `wall back`",
+    ]);
+  });
+
   it("that follow no heading are told, and what is in them is read", () => {
     const text = "{\n  wall a {\n    size 4 x 5\n  }\n}\n";
     assert.deepEqual(told(text), [

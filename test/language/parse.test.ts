@@ -14,7 +14,7 @@ describe("parsing", () => {
     for (const lineEnd of ["\n", "\r\n", "\r"]) {
       const { statements, problems } = parse(FULL.replaceAll("\n", lineEnd));
       assert.deepEqual(problems, []);
-      assert.equal(statements.length, 11);
+      assert.equal(statements.length, 15);
     }
   });
 

@@ -74,12 +74,43 @@ tile field "3 x 6 pressed wall tile, white" {
   variation 1/64
   edges pressed
   box 88
+  directional
+  lot "7B"
+  price 42.50 a box
+  breakage 3%
+  spares 6
   allow joint/too-narrow "the maker allows it"
 }
 
 trim nose "bullnose" {
   face 5 7/8 x 1 7/8
   thickness 5/16
+  lot "7B"
+  price 3.10 a piece
+}
+
+saw {
+  kerf 3/32
+  rip 24
+}
+
+mortar "white, for glazed tile" {
+  notch 1/4 x 3/8
+  bag 50 lb covers 40sqft
+  back-butter 1/16
+  price 24 a bag
+}
+
+grout "warm grey" {
+  density 1.6
+  bag 25lb
+  price 31 a bag
+}
+
+sealant {
+  tube 10.1 floz
+  depth 1/4
+  price 9 a tube
 }
 
 wall back "Back wall" {
