@@ -1,3 +1,4 @@
+import { formatMoney } from "../measure/index.js";
 import type { Tile, Trim } from "../model/index.js";
 import { boundsOf, type SolvedPlan, type TrimRun } from "../solver/index.js";
 import { counted, type Figures } from "./figures.js";
@@ -5,7 +6,7 @@ import { heading, lines, paragraphs, plain } from "./markdown.js";
 
 /** A tile in figures, and how many pieces of it each wall takes. */
 export function hoverTile(tile: Tile, { walls }: SolvedPlan, figures: Figures): string {
-  const { face, thickness, variation, edges, box } = tile;
+  const { face, thickness, variation, edges, directional, box } = tile;
   const laid = walls.flatMap((solved) =>
     solved.lays
       .filter(({ lay }) => lay.tile === tile)
@@ -17,15 +18,29 @@ export function hoverTile(tile: Tile, { walls }: SolvedPlan, figures: Figures): 
       `face ${figures.size(face.across, face.up)}, ${figures.length(thickness)} thick`,
       variation === null ? null : `varies by ${figures.length(variation)}`,
       edges === null ? null : `${edges} edges`,
+      directional ? "may not be turned" : null,
       box === null ? null : `${counted(box, "piece")} in a box`,
+      boughtWords(tile),
       ...laid,
     ]),
   ]);
 }
 
+/** `lot 7B, 42.50 a box, breakage 3%, 6 spares`; empty where the plan says none of it. */
+function boughtWords({ lot, price, breakage, spares }: Tile): string {
+  return [
+    lot === null ? "" : `lot ${plain(lot)}`,
+    price === null ? "" : `${formatMoney(price.hundredths)} a ${price.per}`,
+    breakage === null ? "" : `breakage ${(100 * breakage.p) / breakage.q}%`,
+    spares === null ? "" : counted(spares, "spare"),
+  ]
+    .filter((part) => part !== "")
+    .join(", ");
+}
+
 /** A trim in figures, and its runs. */
 export function hoverTrim(trim: Trim, { walls }: SolvedPlan, figures: Figures): string {
-  const { face, thickness } = trim;
+  const { face, thickness, lot, price } = trim;
   const runs = walls.flatMap(({ trims, wall }) =>
     trims
       .filter((run) => trimOf(run) === trim)
@@ -34,7 +49,11 @@ export function hoverTrim(trim: Trim, { walls }: SolvedPlan, figures: Figures): 
   return paragraphs([
     heading("trim", trim.name, trim.title),
     `${figures.length(face.along)} long, ${figures.length(face.across)} wide, ${figures.length(thickness)} thick`,
-    lines(runs),
+    lines([
+      lot === null ? null : `lot ${plain(lot)}`,
+      price === null ? null : `${formatMoney(price)} a piece`,
+      ...runs,
+    ]),
   ]);
 }
 

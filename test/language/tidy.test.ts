@@ -43,6 +43,14 @@ describe("tidy", () => {
     assert.equal(tidy(text), tidied);
   });
 
+  it("keeps a percent sign with its number, and a unit as it was written", () => {
+    assert.equal(tidy("tile a {\n  breakage  3 %\n}\n"), "tile a {\n  breakage 3%\n}\n");
+    assert.equal(
+      tidy('mortar  "thin"{\nbag 50  lb   covers 40sqft\nnotch 1/4x3/8\n}\n'),
+      'mortar "thin" {\n  bag 50 lb covers 40sqft\n  notch 1/4 x 3/8\n}\n',
+    );
+  });
+
   it("aligns comments behind statements, a paragraph at a time", () => {
     const text =
       "units inch # a\nbed 1/8   # b\n\nlet a-rather-long-name-of-a-length = 46 1/4 + 3 # c\n";
@@ -56,6 +64,10 @@ describe("tidy", () => {
     assert.equal(tidy("let a = (3-b)*-2\n"), "let a = (3 - b) * -2\n");
     assert.equal(tidy("let a=-3/16\n"), "let a = -3/16\n");
     assert.equal(tidy("bed -  3\n"), "bed -3\n");
+    assert.equal(tidy("saw { kerf  - 3 }\n"), "saw { kerf -3 }\n");
+    // A length may have the name of a statement.
+    assert.equal(tidy("let low = depth-a -3\n"), "let low = depth-a - 3\n");
+    assert.equal(tidy("let low = 4 + depth -3\n"), "let low = 4 + depth - 3\n");
   });
 
   it("keeps lengths as they were written, and the slash of a rule's code tight", () => {

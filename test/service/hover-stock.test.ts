@@ -19,6 +19,17 @@ describe("tiles and trims in figures", () => {
     }
   });
 
+  it("tell how they are bought", () => {
+    const text =
+      'tile a {\n  face 6 x 3\n  thickness 1/4\n  directional\n  lot "7B"\n  price 0.85 a piece\n  breakage 2.5%\n  spares 6\n}\n' +
+      "trim b {\n  face 6 x 2\n  thickness 1/4\n  price 3.1 a piece\n}\n";
+    const bought = run(text, { file: "a", root: "", read: () => null });
+    const [tile, trim] = [bought.plan.tiles[0]!, bought.plan.trims[0]!];
+    const told = hoverTile(tile, bought.solved, figures);
+    assert.match(told, /may not be turned {2}\nlot 7B, 0\.85 a piece, breakage 2\.5%, 6 spares$/);
+    assert.match(hoverTrim(trim, bought.solved, figures), /\n\n3\.10 a piece$/);
+  });
+
   it("tell a trim's runs: round openings and along free edges", () => {
     const text = hoverTrim(plan.trims[0]!, solved, figures);
     assert.match(text, /left, left: \d+ pieces/);

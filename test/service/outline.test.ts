@@ -28,6 +28,17 @@ describe("the outline", () => {
     ]);
   });
 
+  it("lists saw, mortar, grout and sealant by what they are", () => {
+    const plans = new Plans();
+    const text = 'saw {\n  kerf 1/8\n}\nmortar "white" {\n}\ngrout "grey" {\n}\nsealant {\n}\n';
+    assert.deepEqual(shown(plans.service.outline(plans.open(text))), [
+      "supply: saw",
+      "supply: mortar (white)",
+      "supply: grout (grey)",
+      "supply: sealant",
+    ]);
+  });
+
   it("has each head inside its range, also in a broken text", () => {
     const plans = new Plans();
     const text = 'let a = \nuse "x.tileplan"\nwall {\n  left corner b under\n  lay {\nrules {\n';
