@@ -1,59 +1,86 @@
 import type { Nm } from "../../measure/index.js";
+import { couldShare } from "./could-share.js";
 import type { EndTiles } from "./cut-ends.js";
 import { type Demand, type Pose, posesOf } from "./demand.js";
-import { EDGE, hasEdges, turnedEdges } from "./edges.js";
+import { edgeBound } from "./edge-bound.js";
+import { EDGE, hasEdges } from "./edges.js";
 import type { Face } from "./face.js";
 import { counted, thresholds } from "./scales.js";
 
 /** How much is weighed for a bound, in kinds of pieces times ways to count them. */
 const EFFORT = 20_000;
 
-const CORNERS = 4;
-
 /** Pieces of one size that need the same edges. */
 interface Kind {
+  readonly demand: Demand;
   readonly count: number;
   readonly poses: readonly Pose[];
 }
 
 /**
- * How many tiles it takes at least to cut these pieces: the best of three bounds. `ends` are the fewest
- * that whole-sized pieces and ends take, no two of which kinds can share a tile.
+ * How many tiles it takes at least to cut these pieces: the best of several bounds. `ends` are the
+ * fewest that whole-sized pieces and ends take.
  */
 export function cutBound(face: Face, demands: readonly Demand[], ends: EndTiles): number {
   const kinds = kindsOf(face, demands);
-  const known = Math.max(spanBound(face, kinds, ends), cornerBound(demands));
+  const known = Math.max(spanBound(face, kinds, ends), edgeBound(face, demands));
   return areaBound(face, kinds, known);
 }
 
 function kindsOf(face: Face, demands: readonly Demand[]): Kind[] {
-  const kinds = new Map<string, { count: number; poses: readonly Pose[] }>();
+  const kinds = new Map<string, { demand: Demand; count: number; poses: readonly Pose[] }>();
   for (const demand of demands) {
     const key = `${demand.width}x${demand.height}/${demand.needs}`;
     const kind = kinds.get(key);
     if (kind) kind.count++;
-    else kinds.set(key, { count: 1, poses: posesOf(demand, face) });
+    else kinds.set(key, { demand, count: 1, poses: posesOf(demand, face) });
   }
   return [...kinds.values()];
 }
 
-/** What spans a tile one way shares it with nothing that spans it the other way. */
+/**
+ * What spans a tile one way shares it with nothing that spans it the other way, and with none of the
+ * other pieces that are too large beside it.
+ */
 function spanBound(face: Face, kinds: readonly Kind[], ends: EndTiles): number {
-  const spansUp = (pose: Pose) => hasEdges(pose.needs, EDGE.bottom | EDGE.top);
-  const spansAcross = (pose: Pose) => hasEdges(pose.needs, EDGE.left | EDGE.right);
-  const widths: [Nm, number][] = [];
-  const heights: [Nm, number][] = [];
-  for (const { count, poses } of kinds) {
-    const up = poses.find((pose) => spansUp(pose) && pose.width < face.across);
-    const across = poses.find((pose) => spansAcross(pose) && pose.height < face.up);
-    if (up) widths.push([up.width, count]);
-    else if (across) heights.push([across.height, count]);
-  }
-  return (
-    ends.whole +
-    Math.max(ends.crosscuts, rowBound(widths, face.across, face.kerf)) +
-    Math.max(ends.rips, rowBound(heights, face.up, face.kerf))
+  const { upright, level, others } = sortedOut(face, kinds);
+  const widths = upright.map(({ poses, count }) => [poses.find(spansUp)!.width, count] as const);
+  const heights = level.map(
+    ({ poses, count }) => [poses.find(spansAcross)!.height, count] as const,
   );
+  const crosscuts = Math.max(ends.crosscuts, rowBound(widths, face.across, face.kerf));
+  const rips = Math.max(ends.rips, rowBound(heights, face.up, face.kerf));
+  const withUpright = edgeBound(face, demandsOf([...upright, ...apartFrom(face, others, level)]));
+  const withLevel = edgeBound(face, demandsOf([...level, ...apartFrom(face, others, upright)]));
+  return ends.whole + Math.max(crosscuts + rips, withUpright + rips, crosscuts + withLevel);
+}
+
+/** Kinds by how they span a tile; those that are as large as one are left out. */
+function sortedOut(face: Face, kinds: readonly Kind[]) {
+  const upright: Kind[] = [];
+  const level: Kind[] = [];
+  const others: Kind[] = [];
+  for (const kind of kinds) {
+    const { width, height } = kind.demand;
+    if (width === face.across && height === face.up) continue;
+    if (kind.poses.some(spansUp)) upright.push(kind);
+    else if (kind.poses.some(spansAcross)) level.push(kind);
+    else others.push(kind);
+  }
+  return { upright, level, others };
+}
+
+const spansUp = (pose: Pose) => hasEdges(pose.needs, EDGE.bottom | EDGE.top);
+const spansAcross = (pose: Pose) => hasEdges(pose.needs, EDGE.left | EDGE.right);
+
+function demandsOf(kinds: readonly Kind[]): Demand[] {
+  return kinds.flatMap(({ demand, count }) => Array<Demand>(count).fill(demand));
+}
+
+/** Those that can share a tile with none of the others; none when there are too many to look at. */
+function apartFrom(face: Face, kinds: readonly Kind[], others: readonly Kind[]): readonly Kind[] {
+  if (kinds.length * others.length > EFFORT) return [];
+  return kinds.filter(({ poses }) => !others.some((o) => couldShare(face, poses, o.poses)));
 }
 
 /** How many lengths it takes at least to cut these sizes, each with its kerf. */
@@ -67,16 +94,6 @@ function rowBound(sizes: readonly (readonly [Nm, number])[], length: Nm, kerf: N
     bound = Math.max(bound, Math.ceil(sum / whole));
   }
   return bound;
-}
-
-/** A piece that needs two edges that meet takes one of a tile's four corners. */
-function cornerBound(demands: readonly Demand[]): number {
-  const taken = demands.reduce((sum, { needs }) => sum + bits(needs & turnedEdges(needs, 1)), 0);
-  return Math.ceil(taken / CORNERS);
-}
-
-function bits(edges: number): number {
-  return (edges & 1) + ((edges >> 1) & 1) + ((edges >> 2) & 1) + (edges >> 3);
 }
 
 /**
