@@ -1,5 +1,6 @@
 import type { Nm } from "../../measure/index.js";
 import {
+  type Course,
   courseBottom,
   moduleUp,
   rangeBetween,
@@ -41,8 +42,8 @@ export function levelLine(wall: SolvedWall, y: Nm, course: number | null): Level
 }
 
 /**
- * The line that a wall is set from: the bottom of the lowest course that its bottom doesn't cut,
- * where a ledger goes. All walls share one where each of them has a course there, since the level
+ * The line that a wall is set from: the bottom of the lowest course that its bottom doesn't cut, where
+ * a ledger goes; where that is course 1, which stands too low for a line, of the next one. All walls share one where each of them has a course there, since the level
  * line runs round all walls (BS 5385-1:2018 cl. 7.1.5, quoted in
  * tilersforums.com/threads/tiling-standards.40411). null where no course is laid.
  */
@@ -60,11 +61,18 @@ function sharedLine({ walls }: SolvedPlan): Nm | null {
   return laid.every((wall) => courseAt(wall, highest) !== null) ? highest : null;
 }
 
-function ownLine({ lays: [lay], region }: SolvedWall): Nm | null {
+/** The lowest course that the wall's bottom doesn't cut anywhere; null where there is none. */
+export function startCourse({ lays: [lay], region }: SolvedWall): Course | null {
   if (!lay) return null;
   const { high } = rangeBetween(region.bottom, region.bounds.left, region.bounds.right);
-  const course = lay.courses.find(({ bottom }) => bottom >= high);
-  return course?.bottom ?? null;
+  return lay.courses.find(({ bottom }) => bottom >= high) ?? null;
+}
+
+function ownLine(wall: SolvedWall): Nm | null {
+  const start = startCourse(wall);
+  if (start === null) return null;
+  const next = start.number === 1 ? wall.lays[0]!.courses[1] : undefined;
+  return (next ?? start).bottom;
 }
 
 /** The number of the course whose bottom is at that height. */

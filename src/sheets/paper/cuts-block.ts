@@ -1,0 +1,48 @@
+import { plainText } from "../../drawing/index.js";
+import type { Batch, WallCuts } from "../../takeoff/index.js";
+import { NONE, tableOfSome, text } from "./blocks.js";
+import { cutSteps, KIND_WORDS } from "./cut-words.js";
+import type { Ground } from "./ground.js";
+import { labelList } from "./label-list.js";
+import type { Block } from "./paper.js";
+import { counted } from "../counted.js";
+import { sidesWords, titleOf } from "./words.js";
+
+const COLUMNS = [
+  ">Batch",
+  "Kind",
+  "Set and cut",
+  ">Count",
+  "Factory edges kept",
+  "Goes to",
+] as const;
+
+/** A wall's cuts in batches, each with its fence setting and where its pieces go. */
+export function cutsBlocks({ both }: Ground, cuts: WallCuts): Block[] {
+  if (cuts.batches.length === 0) return [];
+  const example = cuts.batches[0]!.labels[0]!;
+  const several = new Set(cuts.batches.map((batch) => batch.tile)).size > 1;
+  return [
+    text(
+      `${counted(cuts.pieces.length, "piece")} to cut. A label is wall, course from the bottom, place from ` +
+        `the left: write it on the back before it leaves the saw, such as ${example}.`,
+    ),
+    ...tableOfSome(
+      "Cuts, in the order of work",
+      COLUMNS,
+      cuts.batches.map((batch, i) => [
+        `${i + 1}`,
+        KIND_WORDS[batch.cut.kind] + (several ? ` of ${titleOf(batch.tile)}` : ""),
+        stepsCell(batch, both),
+        `${batch.labels.length}`,
+        batch.keeps.length === 0 ? NONE : sidesWords(batch.keeps),
+        labelList(batch.labels),
+      ]),
+    ),
+  ];
+}
+
+function stepsCell(batch: Batch, both: Ground["both"]): string {
+  const beyond = batch.beyondSaw.map((words) => `Not on this saw: ${plainText(words)}`);
+  return [...cutSteps(batch, both), ...beyond].join("; ");
+}

@@ -1,0 +1,23 @@
+import { plainText } from "../../drawing/index.js";
+import type { Block } from "./paper.js";
+import type { Diagnostic } from "../../model/index.js";
+import { list } from "./blocks.js";
+
+/** What must be settled before a wall is cut: its errors; warnings are told under them. */
+export function findingsBlocks(diagnostics: readonly Diagnostic[], wall: string | null): Block[] {
+  const mine = diagnostics.filter(
+    (found) => (found.wall ?? null) === wall && found.allowed === undefined,
+  );
+  const errors = mine.filter(({ severity }) => severity === "error").map(findingWords);
+  const warnings = mine.filter(({ severity }) => severity === "warning").map(findingWords);
+  return [
+    ...(errors.length === 0
+      ? []
+      : [{ kind: "caution", lines: ["Do not cut before this is settled:", ...errors] } as const]),
+    ...(warnings.length === 0 ? [] : [list(warnings.map((words) => `Look at this: ${words}`))]),
+  ];
+}
+
+function findingWords({ code, message, source }: Diagnostic): string {
+  return `${plainText(message)} [${code}${source === undefined ? "" : `; ${source}`}]`;
+}

@@ -1,0 +1,128 @@
+import type { SolvedWall } from "../../solver/index.js";
+import { plainText } from "../../drawing/index.js";
+import { courseRows } from "../setting-out/course-table.js";
+import { type LevelLine, startCourse, workingLine } from "../setting-out/level-line.js";
+import { CONTACT, FLATNESS, PLUMB } from "../setting-out/trade.js";
+import { wallOrder } from "../setting-out/wall-order.js";
+import { waterOf } from "../setting-out/water.js";
+import type { Ground } from "./ground.js";
+import { andList, openingWords, titleOf } from "./words.js";
+
+/** The whole job in its order: one step an item. */
+export function orderOfWork(ground: Ground): string[] {
+  const { solved } = ground;
+  const laid = solved.walls.filter((wall) => wall.lays.length > 0);
+  if (laid.length === 0) return [];
+  const order = wallOrder(laid);
+  const { wet } = waterOf(solved);
+  return [
+    backingStep(laid),
+    ...(wet
+      ? [
+          "Waterproof the wall behind wet tile, let it cure, and flood-test the pan before any tile stands on it.",
+        ]
+      : []),
+    linesStep(ground, order),
+    "Measure what the table of checks names, and stop where a figure passes its limit.",
+    "Lay the first uncut course dry along the lath, from plumb line to plumb line, before mortar is mixed.",
+    contactStep(wet),
+    ...order.flatMap((wall) => wallSteps(ground, wall, order)),
+    "Grout when the mortar has set as its maker says. Keep grout and mortar out of every soft joint.",
+    "Fill the soft joints with sealant last, on clean and dry edges.",
+  ];
+}
+
+function backingStep(walls: readonly SolvedWall[]): string {
+  const long = walls.some(({ lays }) =>
+    lays.some(({ lay: { tile } }) => Math.max(tile.face.across, tile.face.up) >= FLATNESS.longFrom),
+  );
+  const size = long ? "long" : "short";
+  return (
+    `Have the backing sound, flat within ${FLATNESS[size]} (${FLATNESS.source}) ` +
+    `and plumb within ${PLUMB[size]} (${PLUMB.source}).`
+  );
+}
+
+function contactStep(wet: boolean): string {
+  const back = "of the tile's back";
+  const most = wet
+    ? `at least ${CONTACT.wet} ${back} (wet; ${CONTACT.dry} in dry places)`
+    : `at least ${CONTACT.dry} ${back}`;
+  return (
+    `Pull a tile now and again while the mortar is fresh: it must touch ${most}, ` +
+    `corners and edges too (${CONTACT.source}).`
+  );
+}
+
+function linesStep(ground: Ground, order: readonly SolvedWall[]): string {
+  const heights = new Map<number, string[]>();
+  for (const wall of order) {
+    const line = workingLine(ground.solved, wall);
+    if (line) heights.set(line.y, [...(heights.get(line.y) ?? []), titleOf(wall.wall)]);
+  }
+  const told = [...heights].map(([y, walls]) =>
+    heights.size === 1 ? ground.both(y) : `${ground.both(y)} on ${andList(walls)}`,
+  );
+  return (
+    `Strike the level line round all walls, then the working line over it: ${told.join("; ")}. ` +
+    "Strike the plumb lines of each wall."
+  );
+}
+
+function wallSteps(ground: Ground, wall: SolvedWall, order: readonly SolvedWall[]): string[] {
+  const name = titleOf(wall.wall);
+  const line = workingLine(ground.solved, wall);
+  const rows = wall.lays.flatMap((lay) => courseRows(wall, lay));
+  const start = startCourse(wall);
+  const last = rows.at(-1);
+  if (!line || !start || !last) return [];
+  const from = start.number === 1 ? 1 : (line.course ?? start.number);
+  const below = rows.filter(({ number }) => number < from);
+  return [
+    `${name}: ${whyNow(wall, order)}${startWords(ground, line, from)}`,
+    `${name}: set ${courseSpan(from, last.number)}${last.cut ? ", the top one cut to its height" : ""}` +
+      `${openingsWords(wall)}.`,
+    ...(below.length === 0
+      ? []
+      : [
+          `${name}: when the field has set, take the ledger away and set ` +
+            `${courseSpan(below[0]!.number, from - 1)} last, ` +
+            `${below.some((row) => row.cut) ? "each piece scribed to the bottom" : "from the top down"}.`,
+        ]),
+  ];
+}
+
+function whyNow({ wall }: SolvedWall, order: readonly SolvedWall[]): string {
+  const named = (name: string) => {
+    const found = order.find((other) => other.wall.name === name);
+    return found ? titleOf(found.wall) : plainText(name);
+  };
+  const corners = [wall.edges.left.meets, wall.edges.right.meets].flatMap((meets) =>
+    meets.kind === "corner" ? [meets] : [],
+  );
+  const coverers = corners.filter(({ lap }) => lap === "under").map((m) => named(m.wall));
+  const covered = corners.filter(({ lap }) => lap === "over").map((m) => named(m.wall));
+  return [
+    coverers.length > 0 ? `before ${andList(coverers)}, whose tile covers its end; ` : "",
+    covered.length > 0 ? `after ${andList(covered)}, whose end its tile covers; ` : "",
+  ].join("");
+}
+
+/** Below a cut course stands a ledger; a whole one stands on the joint at the bottom. */
+function startWords({ both }: Ground, { y }: LevelLine, from: number): string {
+  if (from === 1) {
+    return "start with course 1 on spacers as high as the joint at the bottom, and hold it to the working line.";
+  }
+  return `fix a ledger level with its top edge at ${both(y)}, under course ${from}, and start on it.`;
+}
+
+function courseSpan(from: number, to: number): string {
+  return from === to ? `course ${from}` : `courses ${from} to ${to}`;
+}
+
+function openingsWords({ wall }: SolvedWall): string {
+  if (wall.openings.length === 0) return "";
+  const framed = wall.openings.filter(({ frame }) => frame !== null);
+  const frames = framed.length > 0 ? ", and set its trim before the courses close round it" : "";
+  return `; cut round ${andList(wall.openings.map(openingWords))} as the courses reach it${frames}`;
+}

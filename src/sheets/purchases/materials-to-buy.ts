@@ -1,0 +1,74 @@
+import type { Nm } from "../../measure/index.js";
+import type { Plan } from "../../model/index.js";
+import type { Materials } from "../../takeoff/index.js";
+
+/** What is bought of a material; null where the plan doesn't say how it is sold, or for how much. */
+export interface Bought {
+  readonly count: number | null;
+  /** Hundredths of the plan's own money. */
+  readonly cost: number | null;
+}
+
+/** The materials of all walls together. Volumes are mm³, masses mg, areas twice over in nm². */
+export interface MaterialsToBuy {
+  readonly mortar: { readonly doubleArea: bigint; readonly volume: number; readonly bags: Bought };
+  readonly grout: { readonly volume: number; readonly mass: number | null; readonly bags: Bought };
+  readonly sealant: { readonly length: Nm; readonly volume: number; readonly tubes: Bought };
+  readonly membrane: { readonly doubleArea: bigint };
+}
+
+/** Twice this many square nanometres are one square millimetre. */
+const DOUBLED_IN_MM2 = 2_000_000_000_000n;
+/** `density` is grams in a litre, so mm³ times it over this are milligrams. */
+const MM3_G_PER_LITRE_IN_MG = 1_000;
+
+/** Bags and tubes are rounded up once, over all walls, since what is left of one serves the next. */
+export function materialsToBuy(plan: Plan, materials: Materials): MaterialsToBuy {
+  const { mortar, grout, sealant } = plan;
+  const area = sumOfAreas(materials.mortar);
+  const groutVolume = sum(materials.grout.map(({ volume }) => volume));
+  const density = grout?.density ?? null;
+  const mass = density === null ? null : Math.ceil((groutVolume * density) / MM3_G_PER_LITRE_IN_MG);
+  const sealantVolume = sum(materials.sealant.map(({ volume }) => volume));
+  return {
+    mortar: {
+      doubleArea: area,
+      volume: sum(materials.mortar.map(({ volume }) => volume)),
+      bags: bought(mortar?.bag ? bagsOver(area, mortar.bag.covers) : null, mortar?.price),
+    },
+    grout: {
+      volume: groutVolume,
+      mass,
+      bags: bought(
+        mass === null || !grout?.bag ? null : Math.ceil(mass / grout.bag.mass),
+        grout?.price,
+      ),
+    },
+    sealant: {
+      length: sum(materials.sealant.map(({ length }) => length)),
+      volume: sealantVolume,
+      tubes: bought(
+        sealant?.tube == null ? null : Math.ceil(sealantVolume / sealant.tube),
+        sealant?.price,
+      ),
+    },
+    membrane: { doubleArea: sumOfAreas(materials.membrane) },
+  };
+}
+
+function bagsOver(doubleArea: bigint, covers: number): number {
+  const per = BigInt(covers) * DOUBLED_IN_MM2;
+  return Number((doubleArea + per - 1n) / per);
+}
+
+function bought(count: number | null, price: number | null | undefined): Bought {
+  return { count, cost: count === null || price == null ? null : count * price };
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}
+
+function sumOfAreas(parts: readonly { readonly doubleArea: bigint }[]): bigint {
+  return parts.reduce((total, { doubleArea }) => total + doubleArea, 0n);
+}
