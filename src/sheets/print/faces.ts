@@ -1,4 +1,4 @@
-import { create, type Font } from "fontkit";
+import { create, type Font, type GlyphRun } from "fontkit";
 import type { Weight } from "./sheet.js";
 
 /** The print font's two files (TrueType). */
@@ -10,21 +10,16 @@ const STAND_IN = "\uFFFD";
 /** The print font: how wide it sets a text, and which letters it has. */
 export class Faces {
   readonly #fonts: Readonly<Record<Weight, Font>>;
-  readonly #widths = new Map<string, number>();
+  readonly #widths = { regular: new Map<string, number>(), bold: new Map<string, number>() };
 
-  constructor(readonly files: FontFiles) {
+  constructor(files: FontFiles) {
     this.#fonts = { regular: opened(files.regular), bold: opened(files.bold) };
   }
 
-  /** The width of a line of text, in the unit of its size. */
+  /** The width of a line of text, in the unit of its size: letters are set without kerning. */
   widthOf(text: string, size: number, weight: Weight = "regular"): number {
-    const key = `${weight} ${text}`;
-    let ems = this.#widths.get(key);
-    if (ems === undefined) {
-      const font = this.#fonts[weight];
-      ems = font.layout(text).advanceWidth / font.unitsPerEm;
-      this.#widths.set(key, ems);
-    }
+    let ems = 0;
+    for (const letter of text) ems += this.#widthOfLetter(letter, weight);
     return ems * size;
   }
 
@@ -41,18 +36,33 @@ export class Faces {
     return [...letters].filter((letter) => !this.#has(letter));
   }
 
-  /** The outline of a line of text that begins at 0, 0: path data, y running up, in ems. */
-  outline(text: string, weight: Weight): { readonly path: string; readonly unitsPerEm: number } {
+  /** The font as a writer of files takes it: it sets letter by letter, as the layout measures. */
+  fontFor(weight: Weight): Font {
     const font = this.#fonts[weight];
-    const { glyphs, positions } = font.layout(text);
-    let x = 0;
-    const parts: string[] = [];
-    glyphs.forEach((glyph, i) => {
-      const place = positions[i]!;
-      parts.push(glyph.path.translate(x + place.xOffset, place.yOffset).toSVG());
-      x += place.xAdvance;
-    });
-    return { path: parts.join(""), unitsPerEm: font.unitsPerEm };
+    const layout = (text: string): Pick<GlyphRun, "glyphs" | "positions" | "advanceWidth"> => {
+      const glyphs = [...text].map((letter) => font.glyphForCodePoint(letter.codePointAt(0)!));
+      const positions = glyphs.map(({ advanceWidth: xAdvance }) => {
+        return { xAdvance, yAdvance: 0, xOffset: 0, yOffset: 0 };
+      });
+      return {
+        glyphs,
+        positions,
+        advanceWidth: positions.reduce((sum, { xAdvance }) => sum + xAdvance, 0),
+      };
+    };
+    return Object.create(font, { layout: { value: layout } }) as Font;
+  }
+
+  #widthOfLetter(letter: string, weight: Weight): number {
+    const widths = this.#widths[weight];
+    let ems = widths.get(letter);
+    if (ems === undefined) {
+      const font = this.#fonts[weight];
+      const glyph = font.glyphForCodePoint(letter.codePointAt(0)!);
+      ems = glyph.advanceWidth / font.unitsPerEm;
+      widths.set(letter, ems);
+    }
+    return ems;
   }
 
   #has(letter: string): boolean {

@@ -8,6 +8,9 @@ import { POINTS_PER_INCH, POINTS_PER_MM } from "./paper-size.js";
 const STRIPS_A_SHEET = 3;
 const GAP = 14;
 
+/** A pole that would have less of a sheet than this begins on the next. */
+const ENOUGH = 0.7;
+
 const HOW = {
   up: "The foot of strip 1 is the pole's lower end.",
   across: "The foot of strip 1 is the pole's left end: turn it a quarter turn clockwise to use it.",
@@ -15,10 +18,10 @@ const HOW = {
 
 /**
  * A story pole in its true size: three strips a sheet, beside a check that the printer kept the size.
- * It begins on a sheet of its own, since it is cut up.
+ * It begins near the top of a sheet, so that its strips are long.
  */
 export function layPole(flow: Flow, pole: Pole): void {
-  if (!flow.empty) flow.begin();
+  if (flow.room < ENOUGH * flow.fullRoom) flow.begin();
   const told =
     "Print at 100 % (actual size, no fitting to the page), and measure both bars before use. Cut along " +
     "the dashed lines, lay each next strip over the end of the one before, cross on cross, and tape it.";

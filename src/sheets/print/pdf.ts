@@ -47,6 +47,8 @@ class SheetPdf extends PDFDocument {
 function openPdf({ title, revision }: LaidPaper, faces: Faces): PDFKit.PDFDocument {
   const pdf = new SheetPdf({
     autoFirstPage: false,
+    // No font but the two that are registered below.
+    font: "",
     pdfVersion: "1.7",
     lang: "en-US",
     displayTitle: true,
@@ -60,8 +62,10 @@ function openPdf({ title, revision }: LaidPaper, faces: Faces): PDFKit.PDFDocume
     },
   });
   delete pdf.info.CreationDate;
-  pdf.registerFont("regular", faces.files.regular as Buffer);
-  pdf.registerFont("bold", faces.files.bold as Buffer);
+  for (const weight of ["regular", "bold"] as const) {
+    // It takes a font of fontkit's as well as a file; its types know of files alone.
+    pdf.registerFont(weight, faces.fontFor(weight) as unknown as string);
+  }
   return pdf;
 }
 
