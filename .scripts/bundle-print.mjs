@@ -1,0 +1,72 @@
+// Bundles what prints sheets (src/sheets/print.ts) into dist/print.cjs: one file for every host, Node's
+// programs and a browser's worker, since it is the largest part of the product. Beside it the print
+// font, and the rasteriser's program.
+import { build } from "esbuild";
+import { copyFileSync } from "node:fs";
+import path from "node:path";
+import { subsetFonts } from "./subset-fonts.mjs";
+import { ROOT } from "./steps.mjs";
+
+const NO_WOFF2 = "export default () => { throw new Error('A print font is no WOFF2 file'); };";
+/** svgdom asks where it stands, for the font it would measure texts with: nothing is measured. */
+const PATHS =
+  "export const join = (...parts) => parts.join('/'); export const dirname = (file) => file;" +
+  "export const resolve = join; export default { join, dirname, resolve };";
+
+/** Modules that the packages name and nothing here calls, as what stands in for them. */
+const STAND_INS = {
+  // fontkit's unpacking of WOFF2 brings a dictionary of 120 kB.
+  "brotli/decompress.js": NO_WOFF2,
+  "image-size": "export default () => ({});",
+  // Lines are broken, and letters set, by our own layout (src/sheets/print/): the tables of every
+  // script, which these unpack as soon as they are loaded, are never asked.
+  linebreak: "export default class {}",
+  "unicode-trie": "export default class { get() { return 0; } }",
+  "unicode-properties":
+    "export const isMark = (code) => /\\p{M}/u.test(String.fromCodePoint(code));" +
+    "export const isDigit = () => false; export const getCombiningClass = () => 'Not_Reordered';" +
+    "export const getCategory = () => 'Lo'; export const getScript = () => 'Latin';",
+  "node:path": PATHS,
+  path: PATHS,
+  "node:url": "export const fileURLToPath = (url) => url;",
+};
+
+const standIns = {
+  name: "stand-ins",
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /^[^.]/ }, ({ path: name }) =>
+      Object.hasOwn(STAND_INS, name) ? { path: name, namespace: "stand-in" } : null,
+    );
+    onLoad({ filter: /.*/, namespace: "stand-in" }, (found) => ({
+      contents: STAND_INS[found.path],
+    }));
+  },
+};
+
+/** In a worker there is no `module`: what prints is found as `gaugelathPrint`. */
+const FOOTER = "if(typeof module==='object')module.exports=gaugelathPrint;";
+
+export async function bundlePrint() {
+  await build({
+    absWorkingDir: ROOT,
+    entryPoints: ["src/sheets/print.ts"],
+    outfile: "dist/print.cjs",
+    bundle: true,
+    minify: true,
+    platform: "browser",
+    // A worker has no page.
+    conditions: ["worker"],
+    format: "iife",
+    globalName: "gaugelathPrint",
+    target: "es2022",
+    plugins: [standIns],
+    define: { "import.meta.url": '"file:///"' },
+    footer: { js: FOOTER },
+    logLevel: "warning",
+  });
+  await subsetFonts();
+  copyFileSync(
+    path.join(ROOT, "node_modules", "@resvg", "resvg-wasm", "index_bg.wasm"),
+    path.join(ROOT, "dist", "resvg.wasm"),
+  );
+}
