@@ -1,9 +1,15 @@
 export type { FindingJson } from "./finding-json.js";
+export type { Block, Column, Page, Paper, Pole, PoleMark, Table } from "./paper/paper.js";
+export type { PaperFacts } from "./paper/paper-of.js";
+export type { SheetFacts } from "./sheet-json/sheet-json.js";
 export type { LayReading, SmallestCut } from "./reading.js";
 export { choiceText } from "./choice-text.js";
 export { findingJson } from "./finding-json.js";
 export { layReading } from "./reading.js";
+export { paperOf } from "./paper/paper-of.js";
 export { readingText } from "./reading-text.js";
+export { sheetJson } from "./sheet-json/sheet-json.js";
+export { SHEET_SCHEMA } from "./sheet-json/sheet-schema.js";
 export { showText } from "./show-text.js";
 export { solvedJson } from "./solved-json.js";
 export { acrossWords, upWords } from "./start-words.js";

@@ -1,9 +1,9 @@
 import { plainText } from "../../drawing/index.js";
 import { type Nm, toMillimetres } from "../../measure/index.js";
 import type { SolvedPlan } from "../../solver/index.js";
-import type { Batch, Takeoff, WallCuts } from "../../takeoff/index.js";
+import type { Batch, Takeoff } from "../../takeoff/index.js";
 import { cutSteps, KIND_WORDS } from "../paper/cut-words.js";
-import { groundOf } from "../paper/ground.js";
+import { type Ground, groundOf } from "../paper/ground.js";
 import { sidesWords, titleOf, wallTitle } from "../paper/words.js";
 import { type Cell, spreadsheet } from "./spreadsheet.js";
 
@@ -23,20 +23,18 @@ const COLUMNS = [
 ];
 
 /** Every cut piece, a row each, batch by batch in the order of work. */
-export function cutsCsv(solved: SolvedPlan, takeoff: Takeoff): string {
-  const ground = groundOf(solved, [], takeoff, null);
-  const rows = takeoff.walls.flatMap((wall: WallCuts) =>
-    wall.batches.flatMap((batch, i) => {
+export function cutsCsv(solved: SolvedPlan, takeoff: Takeoff): Generator<string> {
+  return spreadsheet(COLUMNS, batchRows(groundOf(solved, [], takeoff, null)));
+}
+
+function* batchRows(ground: Ground): Generator<Cell[][]> {
+  for (const { wall, batches } of ground.takeoff.walls) {
+    for (const [i, batch] of batches.entries()) {
       const cells = batchCells(batch, ground.length, ground.both);
-      return batch.labels.map((label): Cell[] => [
-        label,
-        wallTitle(ground, wall.wall),
-        i + 1,
-        ...cells,
-      ]);
-    }),
-  );
-  return spreadsheet(COLUMNS, rows);
+      const head = [wallTitle(ground, wall), i + 1];
+      yield batch.labels.map((label) => [label, ...head, ...cells]);
+    }
+  }
 }
 
 type Print = (nm: Nm) => string;

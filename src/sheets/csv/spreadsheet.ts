@@ -12,20 +12,23 @@ const READS_AS_OTHER = new RegExp(
 );
 
 /**
- * Rows as CSV (RFC 4180) that a spreadsheet opens as they are: UTF-8 with its mark, lines ended by
- * CR LF. Text that would become a formula, a number or a date has an apostrophe before it, as
- * spreadsheets themselves mark text.
+ * Rows as CSV (RFC 4180) that a spreadsheet opens as they are, part by part: UTF-8 with its mark, lines
+ * ended by CR LF. Text that would become a formula, a number or a date has an apostrophe before it,
+ * as spreadsheets themselves mark text.
  */
-export function spreadsheet(
+export function* spreadsheet(
   columns: readonly string[],
-  rows: readonly (readonly Cell[])[],
-): string {
-  const texts = rows.map((row) =>
-    row.map((cell) => (typeof cell === "string" && READS_AS_OTHER.test(cell) ? `'${cell}` : cell)),
-  );
-  return stringify([[...columns], ...texts], {
-    bom: true,
-    record_delimiter: "windows",
-    escape_formulas: true,
-  });
+  parts: Iterable<readonly (readonly Cell[])[]>,
+): Generator<string> {
+  yield stringify([[...columns]], { bom: true, record_delimiter: "windows" });
+  for (const rows of parts) {
+    yield stringify(
+      rows.map((row) => row.map(asText)),
+      { record_delimiter: "windows", escape_formulas: true },
+    );
+  }
+}
+
+function asText(cell: Cell): Cell {
+  return typeof cell === "string" && READS_AS_OTHER.test(cell) ? `'${cell}` : cell;
 }

@@ -1,4 +1,4 @@
-import { buildScene } from "../../drawing/index.js";
+import { buildWallScene } from "../../drawing/index.js";
 import type { SolvedWall } from "../../solver/index.js";
 import type { Ground } from "./ground.js";
 import type { Block } from "./paper.js";
@@ -7,6 +7,6 @@ import { titleOf } from "./words.js";
 /** One wall alone, with its own findings. */
 export function wallPicture({ solved, diagnostics }: Ground, wall: SolvedWall): Block {
   const own = diagnostics.filter((found) => found.wall === wall.wall.name);
-  const scene = buildScene({ plan: solved.plan, walls: [wall] }, own);
+  const scene = buildWallScene(solved, wall, own);
   return { kind: "picture", scene, caption: `${titleOf(wall.wall)}, seen from the room` };
 }
