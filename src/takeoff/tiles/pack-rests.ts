@@ -58,8 +58,9 @@ function packInOrder(cutting: Cutting, items: readonly Item[], rule: "larger" | 
   const { shelf } = cutting;
   const suits = suitsSome(items);
   shelf.setAside((rest) => !suits(rest));
-  for (const { demand, poses } of items) {
-    const spot = bestSpot(shelf, poses);
+  for (const item of items) {
+    const { demand, poses } = item;
+    const spot = bestSpot(shelf, item);
     const rest = spot ? shelf.take(spot.alike) : cutting.openTile();
     const pose = spot?.pose ?? poses[0]!;
     const first = rule === "larger" ? largerRest(rest, pose) : rule;
@@ -71,23 +72,16 @@ function packInOrder(cutting: Cutting, items: readonly Item[], rule: "larger" | 
   return cutting;
 }
 
-/** Where the least is left over, of the rests that the piece fits. */
+/** Where the least is left over, of the rests that the piece fits: the smallest of them. */
 function bestSpot(
   shelf: RestShelf,
-  poses: readonly Pose[],
+  { demand, poses }: Item,
 ): { readonly alike: Alike; readonly pose: Pose } | null {
-  let best: { alike: Alike; pose: Pose } | null = null;
-  let least = Infinity;
-  let weighed = 0;
-  for (const alike of shelf.kinds()) {
-    if (++weighed > MOST_WEIGHED) break;
-    const rest = alike.rests[0]!;
-    const size = widthOf(rest) * heightOf(rest);
-    if (size >= least) continue;
-    const pose = poses.find((candidate) => fits(candidate, rest));
-    if (pose) [best, least] = [{ alike, pose }, size];
+  for (const alike of shelf.smallestOf(area(demand), MOST_WEIGHED)) {
+    const pose = poses.find((candidate) => fits(candidate, alike.rests[0]!));
+    if (pose) return { alike, pose };
   }
-  return best;
+  return null;
 }
 
 /** The cut that leaves the larger of the two possible large rests. */

@@ -1,0 +1,40 @@
+import {
+  bareSide,
+  doubleShapeArea,
+  openingBox,
+  rangeBetween,
+  regionShapes,
+  type SolvedWall,
+} from "../../solver/index.js";
+import type { Materials } from "../takeoff.js";
+
+/**
+ * The bare wall behind the tile, less its windows and doors. A niche's back is as large as its opening, so that it
+ * counts; how deep its sides are the plan doesn't say.
+ */
+export function membraneOf({ wall, region }: SolvedWall): Materials["membrane"][number] {
+  const { edges, size, name } = wall;
+  const left = bareSide(edges.left, 0);
+  const right = bareSide(edges.right, size.across);
+  const bottom = bareSide(edges.bottom, 0);
+  const top = bareSide(edges.top, size.up);
+  const from = rangeBetween(left, 0, size.up).low;
+  const to = rangeBetween(right, 0, size.up).high;
+  const floor = Math.min(...bottom.value);
+  const takeaways = region.takeaways
+    .filter(({ opening }) => opening.kind !== "niche")
+    .map(({ opening }) => {
+      const box = openingBox(opening);
+      const down = Math.min(box.bottom, floor);
+      return { opening, box: opening.kind === "door" ? { ...box, bottom: down } : box };
+    });
+  const bounds = {
+    left: from,
+    right: to,
+    bottom: rangeBetween(bottom, from, to).low,
+    top: rangeBetween(top, from, to).high,
+  };
+  const bare = { left, right, bottom, top, bounds, takeaways, roundHoles: [] };
+  const doubleArea = regionShapes(bare).reduce((sum, shape) => sum + doubleShapeArea(shape), 0n);
+  return { wall: name, doubleArea };
+}

@@ -1,0 +1,132 @@
+import type { Nm } from "../../measure/index.js";
+import type { Edge, Side } from "../../model/index.js";
+import {
+  type Box,
+  type Chain,
+  doublePieceArea,
+  doubleShapeArea,
+  frameInner,
+  frameOuter,
+  grown,
+  type PieceTable,
+  rangeBetween,
+  regionShapes,
+  type SolvedLay,
+  type SolvedWall,
+  type Takeaway,
+} from "../../solver/index.js";
+import type { Layer } from "./volume.js";
+
+/** What covers a wall: twice the areas in nm², exact. */
+export interface SetAreas {
+  readonly tiles: bigint;
+  readonly trims: bigint;
+  /** Hard joints round tiles, to trim and to hard edges too. */
+  readonly tileJoints: bigint;
+  /** Hard joints between trims, as deep as each is thick. */
+  readonly trimJoints: readonly Layer[];
+}
+
+/** What tile, trim and the joints that are grouted cover of a laid wall. */
+export function setAreas(solved: SolvedWall, lay: SolvedLay): SetAreas {
+  const tiles = doubleTableArea(lay.pieces);
+  const trims = solved.trims.flatMap((run) => run.pieces);
+  return {
+    tiles,
+    trims: trims.reduce((sum, { shape }) => sum + doubleShapeArea(shape), 0n),
+    tileJoints: groutedArea(solved, lay.joint) - tiles,
+    trimJoints: [...frameJoints(solved), ...edgeTrimJoints(solved)],
+  };
+}
+
+/** Twice the area of all pieces. Plain ones are counted by their size, since a million have few. */
+function doubleTableArea(pieces: PieceTable): bigint {
+  const { bounds, shapes, count } = pieces;
+  const plain = new Map<Nm, Map<Nm, number>>();
+  let sum = 0n;
+  for (let i = 0; i < count; i++) {
+    if (shapes.has(i)) {
+      sum += doublePieceArea(pieces, i);
+      continue;
+    }
+    const width = bounds[4 * i + 2]! - bounds[4 * i]!;
+    const height = bounds[4 * i + 3]! - bounds[4 * i + 1]!;
+    const heights = plain.get(width) ?? new Map<Nm, number>();
+    heights.set(height, (heights.get(height) ?? 0) + 1);
+    plain.set(width, heights);
+  }
+  for (const [width, heights] of plain) {
+    for (const [height, many] of heights) {
+      sum += 2n * BigInt(width) * BigInt(height) * BigInt(many);
+    }
+  }
+  return sum;
+}
+
+/** The region and the hard joints along its trimmed edges, its hard edges and round its frames. */
+function groutedArea({ wall, region }: SolvedWall, joint: Nm): bigint {
+  const out = (side: Side) => hardWidth(wall.edges[side], joint);
+  const left = movedBy(region.left, -out("left"));
+  const right = movedBy(region.right, out("right"));
+  const bottom = movedBy(region.bottom, -out("bottom"));
+  const top = movedBy(region.top, out("top"));
+  const [from, to] = [region.bounds.left - out("left"), region.bounds.right + out("right")];
+  const bounds: Box = {
+    left: from,
+    right: to,
+    bottom: rangeBetween(bottom, from, to).low,
+    top: rangeBetween(top, from, to).high,
+  };
+  const takeaways = region.takeaways.map((takeaway) => withoutJoint(takeaway, joint));
+  const { roundHoles } = region;
+  return regionShapes({ left, right, bottom, top, bounds, takeaways, roundHoles }).reduce(
+    (sum, shape) => sum + doubleShapeArea(shape),
+    0n,
+  );
+}
+
+/** How wide the joint is that is grouted along a side. */
+function hardWidth({ meets, joint: stated }: Edge, joint: Nm): Nm {
+  if (meets.kind === "free") return meets.trim ? joint : 0;
+  return stated?.kind === "joint" ? stated.width : 0;
+}
+
+function movedBy({ at, value }: Chain, by: Nm): Chain {
+  return { at, value: value.map((each) => each + by) };
+}
+
+/** What an opening takes, without the grouted joint round its frame. */
+function withoutJoint({ opening, box }: Takeaway, joint: Nm): Takeaway {
+  if (!opening.frame) return { opening, box };
+  const frame = grown(box, -joint);
+  // A door's frame has no joint at the floor.
+  return { opening, box: opening.kind === "door" ? { ...frame, bottom: box.bottom } : frame };
+}
+
+/** What frames cover less their pieces: the joints between them, in mitred corners too. */
+function frameJoints({ wall, trims }: SolvedWall): Layer[] {
+  return wall.openings.flatMap((opening) => {
+    const pieces = trims
+      .filter(({ along }) => "opening" in along && along.opening === opening)
+      .flatMap((run) => run.pieces);
+    const [outer, inner] = [frameOuter(opening), frameInner(opening)];
+    if (!opening.frame || !outer || !inner || pieces.length === 0) return [];
+    const heights = pieces.flatMap(({ shape }) => shape.outline.filter((_, i) => i % 2 === 1));
+    const foot = opening.kind === "door" ? { bottom: Math.min(...heights) } : {};
+    const ring = doubleBoxArea({ ...outer, ...foot }) - doubleBoxArea({ ...inner, ...foot });
+    const doubleArea = pieces.reduce((rest, { shape }) => rest - doubleShapeArea(shape), ring);
+    return [{ doubleArea, thickness: opening.frame.trim.thickness }];
+  });
+}
+
+function edgeTrimJoints({ trims }: SolvedWall): Layer[] {
+  return trims.flatMap(({ along, joints }) => {
+    if (!("edge" in along) || along.edge.meets.kind !== "free") return [];
+    const thickness = along.edge.meets.trim?.thickness ?? 0;
+    return joints.map((box) => ({ doubleArea: doubleBoxArea(box), thickness }));
+  });
+}
+
+function doubleBoxArea({ left, bottom, right, top }: Box): bigint {
+  return 2n * BigInt(right - left) * BigInt(top - bottom);
+}

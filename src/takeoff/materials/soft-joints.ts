@@ -1,0 +1,128 @@
+import type { Nm } from "../../measure/index.js";
+import type { Opening, Side, Wall } from "../../model/index.js";
+import {
+  bareSide,
+  type Box,
+  type Chain,
+  frameInner,
+  openingBox,
+  rangeBetween,
+  type SolvedWall,
+  valueAt,
+} from "../../solver/index.js";
+
+/** A soft joint of a wall, to be filled with sealant. */
+export interface SoftJoint {
+  /** Such as `left` or `sash`. */
+  readonly along: string;
+  readonly length: Nm;
+  readonly width: Nm;
+}
+
+const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
+
+/** The soft joints of a laid wall: along its sides, then round its openings. */
+export function softJointsOf(solved: SolvedWall, walls: readonly Wall[]): SoftJoint[] {
+  const { wall } = solved;
+  const sides = SIDES.filter((side) => hasBead(wall, side, walls)).map((along) => ({
+    along,
+    length: sideLength(solved, along),
+    width: wall.edges[along].joint?.width ?? 0,
+  }));
+  const openings = wall.openings.map((opening) => ({
+    along: opening.name,
+    length: openingLength(solved, opening),
+    width: opening.movement ?? 0,
+  }));
+  return [...sides, ...openings].filter(({ length, width }) => length > 0 && width > 0);
+}
+
+/**
+ * A corner has one bead, between the tile that laps over and the face of the other: it is counted with the
+ * wall whose tile laps over, and with the other one only where that wall states no soft joint.
+ */
+function hasBead({ name, edges }: Wall, side: Side, walls: readonly Wall[]): boolean {
+  const { meets, joint } = edges[side];
+  if (joint?.kind !== "movement") return false;
+  if (meets.kind !== "corner" || meets.lap === "over") return true;
+  const other = walls.find((wall) => wall.name === meets.wall && wall.lay);
+  return !SIDES.some((answer) => {
+    const edge = other?.edges[answer];
+    if (edge?.joint?.kind !== "movement" || edge.joint.width === 0) return false;
+    return edge.meets.kind === "corner" && edge.meets.lap === "over" && edge.meets.wall === name;
+  });
+}
+
+/** The bare side from corner to corner, less what an opening takes of it. */
+function sideLength({ wall, region }: SolvedWall, side: Side): Nm {
+  const { edges, size } = wall;
+  const isLevel = side === "bottom" || side === "top";
+  const base = side === "right" ? size.across : side === "top" ? size.up : 0;
+  const chain = bareSide(edges[side], base);
+  const [from, to] = isLevel
+    ? [meetingAt(wall, "left", chain), meetingAt(wall, "right", chain)]
+    : [meetingAt(wall, "bottom", chain), meetingAt(wall, "top", chain)];
+  const taken = region.takeaways
+    .filter(({ box }) => reachesPast(box, side, region[side]))
+    .map(({ box }): Stretch => (isLevel ? [box.left, box.right] : [box.bottom, box.top]));
+  return openStretches(from, to, taken).reduce(
+    (sum, [start, end]) => sum + chainLength(chain, start, end),
+    0,
+  );
+}
+
+/** Where a side begins or ends: at the neighbouring bare side, as high or as far along as its corner is. */
+function meetingAt({ edges, size }: Wall, neighbour: Side, chain: Chain): Nm {
+  const base = neighbour === "right" ? size.across : neighbour === "top" ? size.up : 0;
+  const beside = bareSide(edges[neighbour], base);
+  return valueAt(beside, valueAt(chain, base));
+}
+
+/** Whether an opening leaves no tile between itself and the side. */
+function reachesPast(box: Box, side: Side, chain: Chain): boolean {
+  const isLevel = side === "bottom" || side === "top";
+  const [from, to] = isLevel ? [box.left, box.right] : [box.bottom, box.top];
+  const { low, high } = rangeBetween(chain, from, to);
+  return side === "left" || side === "bottom" ? box[side] <= low : box[side] >= high;
+}
+
+type Stretch = readonly [from: Nm, to: Nm];
+
+/** What is left between two places when some stretches, in any order, are taken. */
+function openStretches(from: Nm, to: Nm, taken: readonly Stretch[]): Stretch[] {
+  const stretches: Stretch[] = [];
+  let start = from;
+  for (const [left, right] of [...taken].sort((a, b) => a[0] - b[0])) {
+    if (left > start) stretches.push([start, Math.min(left, to)]);
+    start = Math.max(start, right);
+  }
+  if (start < to) stretches.push([start, to]);
+  return stretches.filter(([left, right]) => left < right);
+}
+
+/** The true length of a measured side between two places, each straight part rounded up. */
+function chainLength(chain: Chain, from: Nm, to: Nm): Nm {
+  const places = [from, ...chain.at.filter((at) => at > from && at < to), to];
+  let length = 0;
+  for (let i = 1; i < places.length; i++) {
+    const run = places[i]! - places[i - 1]!;
+    const rise = valueAt(chain, places[i]!) - valueAt(chain, places[i - 1]!);
+    length += rise === 0 ? run : Math.ceil(Math.hypot(run, rise));
+  }
+  return length;
+}
+
+/** The sides of an opening (with a frame: inside it) beyond which the wall goes on. */
+function openingLength({ region }: SolvedWall, opening: Opening): Nm {
+  const takeaway = region.takeaways.find((each) => each.opening === opening);
+  if (!takeaway) return 0;
+  const box = frameInner(opening) ?? openingBox(opening);
+  const floor = rangeBetween(region.bottom, box.left, box.right).low;
+  const bottom = opening.kind === "door" ? floor : box.bottom;
+  const open = SIDES.filter((side) => !reachesPast(takeaway.box, side, region[side]));
+  return open.reduce(
+    (sum, side) =>
+      sum + (side === "left" || side === "right" ? box.top - bottom : box.right - box.left),
+    0,
+  );
+}
