@@ -37,7 +37,11 @@ export const ROOFS = ["cli", "server", "extension", "preview"];
 export const FACES = ["drawing/headless.js", "sheets/print.js"];
 
 /** What programs say to each other: the only files of a roof that another roof may import. */
-export const CONTRACTS = ["server/protocol.js", "preview/messages.js"];
+export const CONTRACTS = [
+  "server/protocol.js",
+  "preview/messages.js",
+  "preview/comparison-messages.js",
+];
 
 /** Whether `from` may import `to`; both are names of folders (or of files) straight under src/. */
 export function mayImport(from, to) {

@@ -1,11 +1,25 @@
 import * as vscode from "vscode";
 import type { BaseLanguageClient } from "vscode-languageclient";
-import { FIND_PLANS, type FindPlans, READ_FILE, type ReadFile } from "../server/protocol.js";
+import {
+  FIND_PLANS,
+  type FindPlans,
+  READ_FILE,
+  READ_OLD,
+  type ReadFile,
+  type ReadOld,
+} from "../server/protocol.js";
+import type { GitHistory } from "./git-history.js";
 
-/** Reads files for the server that it can't reach itself: other file systems, and all in a browser. */
-export function answerFiles(client: BaseLanguageClient): vscode.Disposable {
+/**
+ * Reads files for the server that it can't reach itself: other file systems, all in a browser, and
+ * files as they were in a commit.
+ */
+export function answerFiles(client: BaseLanguageClient, history: GitHistory): vscode.Disposable {
   return vscode.Disposable.from(
     client.onRequest(READ_FILE, ({ uri }: ReadFile) => readText(vscode.Uri.parse(uri))),
+    client.onRequest(READ_OLD, ({ uri, revision }: ReadOld) =>
+      history.read(vscode.Uri.parse(uri), revision),
+    ),
     client.onRequest(FIND_PLANS, ({ folders, most }: FindPlans) => findPlans(folders, most)),
   );
 }

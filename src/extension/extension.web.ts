@@ -4,5 +4,5 @@ import { startWorkerClient } from "./worker-client.js";
 
 /** The extension in a browser: the server is a worker, and no process can be started. */
 export function activate(context: vscode.ExtensionContext): void {
-  activateWith(context, startWorkerClient);
+  activateWith(context, { createClient: startWorkerClient, readBlob: null });
 }

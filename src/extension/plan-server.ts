@@ -1,37 +1,111 @@
 import * as vscode from "vscode";
 import { type BaseLanguageClient, State } from "vscode-languageclient";
 import * as protocol from "../server/protocol.js";
-import type { Picture, SpotQuestion, SpotReading } from "../service/index.js";
+import type {
+  ComparisonLook,
+  Picture,
+  PictureChanges,
+  PlanComparison,
+  SpotQuestion,
+  SpotReading,
+} from "../service/index.js";
 
-/** The language server as the previews use it: pictures of watched plans, and readings. */
+/** A plan that is watched. */
+export interface Watch {
+  /** Has the changed pieces told with each picture, against an old text; null for none. */
+  mark(old: protocol.OldText | null): void;
+  dispose(): void;
+}
+
+/** A comparison that is watched. */
+export interface ComparisonWatch {
+  show(old: protocol.OldText | null, look: ComparisonLook): void;
+  dispose(): void;
+}
+
+/** The language server as the previews use it: pictures of watched plans, what changed, and readings. */
 export class PlanServer implements vscode.Disposable {
   readonly #pictures = new vscode.EventEmitter<Picture>();
-  /** How many watch each plan. */
-  readonly #watched = new Map<string, number>();
+  readonly #changes = new vscode.EventEmitter<PictureChanges>();
+  /** Those who watch each plan, and what each has marks told against. */
+  readonly #watches = new Map<string, Map<Watch, protocol.OldText | null>>();
+  readonly #lastCommits = new Map<string, protocol.LastCommit>();
+  readonly #comparisons = new Map<number, protocol.WatchComparison>();
+  readonly #tellComparison = new Map<number, (comparison: PlanComparison) => void>();
   readonly #subscriptions: readonly { dispose(): unknown }[];
+  #comparisonsBegun = 0;
 
   readonly onPicture = this.#pictures.event;
+  readonly onChanges = this.#changes.event;
 
   constructor(private readonly client: BaseLanguageClient) {
     this.#subscriptions = [
       this.#pictures,
+      this.#changes,
       client.onNotification(protocol.PICTURE, (picture: protocol.PictureNotice) =>
         this.#pictures.fire(picture),
       ),
+      client.onNotification(protocol.CHANGES, (changes: protocol.ChangesNotice) =>
+        this.#changes.fire(changes),
+      ),
+      client.onNotification(protocol.COMPARISON, ({ id, comparison }: protocol.ComparisonNotice) =>
+        this.#tellComparison.get(id)?.(comparison),
+      ),
       client.onDidChangeState(({ newState }) => {
-        // A server that begins anew knows nothing of what is watched.
-        if (newState === State.Running)
-          for (const uri of this.#watched.keys()) this.#send(uri, true);
+        if (newState === State.Running) this.#sendAll();
       }),
     ];
   }
 
-  /** Has pictures of a plan sent, until it is disposed. */
-  watch(uri: string): vscode.Disposable {
-    const watchers = this.#watched.get(uri) ?? 0;
-    this.#watched.set(uri, watchers + 1);
-    if (watchers === 0) this.#send(uri, true);
-    return new vscode.Disposable(() => this.#unwatch(uri));
+  /** Has pictures of a plan sent, until it is disposed, at first with these marks. */
+  watch(uri: string, marks: protocol.OldText | null = null): Watch {
+    const watches = this.#watches.get(uri) ?? new Map<Watch, protocol.OldText | null>();
+    this.#watches.set(uri, watches);
+    const watch: Watch = {
+      mark: (old) => {
+        const before = marksOf(watches);
+        watches.set(watch, old);
+        if (marksOf(watches) !== before) this.#sendWatch(uri);
+      },
+      dispose: () => {
+        const before = marksOf(watches);
+        watches.delete(watch);
+        if (watches.size === 0) this.#watches.delete(uri);
+        if (watches.size === 0 || marksOf(watches) !== before) this.#sendWatch(uri);
+      },
+    };
+    const before = marksOf(watches);
+    watches.set(watch, marks);
+    if (watches.size === 1 || marksOf(watches) !== before) this.#sendWatch(uri);
+    return watch;
+  }
+
+  /** Has a comparison told, of a plan with what it is shown against. */
+  watchComparison(uri: string, tell: (comparison: PlanComparison) => void): ComparisonWatch {
+    const id = ++this.#comparisonsBegun;
+    this.#tellComparison.set(id, tell);
+    const none: ComparisonLook = { way: "sides", wall: null };
+    const show: ComparisonWatch["show"] = (old, look) => {
+      const watched = { id, uri, old, look };
+      if (old) this.#comparisons.set(id, watched);
+      else this.#comparisons.delete(id);
+      this.#send(protocol.WATCH_COMPARISON, watched);
+    };
+    return {
+      show,
+      dispose: () => {
+        this.#tellComparison.delete(id);
+        show(null, none);
+      },
+    };
+  }
+
+  /** Tells a plan's text in the last commit, for lenses. */
+  setLastCommit(uri: string, old: protocol.OldText | null): void {
+    const last = { uri, old };
+    if (old) this.#lastCommits.set(uri, last);
+    else this.#lastCommits.delete(uri);
+    this.#send(protocol.LAST_COMMIT, last);
   }
 
   /** What stands at a spot of a wall; null when nothing does, or the server can't say. */
@@ -53,22 +127,30 @@ export class PlanServer implements vscode.Disposable {
     for (const subscription of this.#subscriptions) subscription.dispose();
   }
 
-  #unwatch(uri: string): void {
-    const watchers = this.#watched.get(uri)! - 1;
-    if (watchers > 0) {
-      this.#watched.set(uri, watchers);
-      return;
-    }
-    this.#watched.delete(uri);
-    this.#send(uri, false);
+  /** A server that begins anew knows nothing. */
+  #sendAll(): void {
+    for (const uri of this.#watches.keys()) this.#sendWatch(uri);
+    for (const last of this.#lastCommits.values()) this.#send(protocol.LAST_COMMIT, last);
+    for (const each of this.#comparisons.values()) this.#send(protocol.WATCH_COMPARISON, each);
   }
 
-  #send(uri: string, watching: boolean): void {
-    // Until the server runs, the watched plans wait for it: see onDidChangeState.
+  #sendWatch(uri: string): void {
+    const watches = this.#watches.get(uri);
+    const marks = watches ? marksOf(watches) : null;
+    const notice: protocol.WatchPicture = { uri, watching: watches !== undefined, marks };
+    this.#send(protocol.WATCH_PICTURE, notice);
+  }
+
+  #send(method: string, notice: object): void {
+    // Until the server runs, all that is watched waits for it: see onDidChangeState.
     if (this.client.state !== State.Running) return;
-    const notice: protocol.WatchPicture = { uri, watching };
-    this.client.sendNotification(protocol.WATCH_PICTURE, notice).catch((error: unknown) => {
-      this.client.warn("The server could not be told of a preview", error, false);
+    this.client.sendNotification(method, notice).catch((error: unknown) => {
+      this.client.warn("The server could not be told what is shown", error, false);
     });
   }
+}
+
+/** Where several previews of a plan want marks, they want them against the same. */
+function marksOf(watches: ReadonlyMap<Watch, protocol.OldText | null>): protocol.OldText | null {
+  return [...watches.values()].find((old) => old !== null) ?? null;
 }

@@ -7,17 +7,37 @@ import {
 } from "../preview/messages.js";
 import type { Cursor } from "../service/index.js";
 import { planName } from "./plan-name.js";
+import type { LastCommits } from "./last-commits.js";
 import type { PlanServer } from "./plan-server.js";
-import { previewPage, previewRoots } from "./preview-page.js";
 import { revealPlace } from "./reveal-place.js";
 import { savePicture } from "./save-picture.js";
 import { type PlanNews, ShownPlan } from "./shown-plan.js";
+import { pageRoots, planIcon, webviewPage } from "./webview-page.js";
+
+/** What all previews are made with. */
+export interface PreviewSetting {
+  readonly extensionUri: vscode.Uri;
+  readonly server: PlanServer;
+  readonly lastCommits: LastCommits;
+}
+
+/** How a preview begins. */
+export interface PreviewStart {
+  readonly uri: vscode.Uri;
+  readonly pinned: boolean;
+  /** Whether changed pieces are marked. */
+  readonly marked: boolean;
+}
 
 /** What a preview tells those that hold it. */
 export interface PanelEvents {
   readonly closed: (panel: PreviewPanel) => void;
   readonly unpinned: (panel: PreviewPanel) => void;
+  /** The whole comparison is wanted. */
+  readonly compare: (uri: vscode.Uri) => void;
 }
+
+const NOTHING_SENT: PlanNews = { picture: null, changes: null, gone: null };
 
 /**
  * One preview: a webview, the plan that it shows and what was sent to it. A hidden webview has no
@@ -26,7 +46,11 @@ export interface PanelEvents {
 export class PreviewPanel implements vscode.Disposable {
   static readonly type = "gaugelath.preview";
 
+  pinned: boolean;
+  #marked: boolean;
   #plan: ShownPlan;
+  /** What the page has of the plan. */
+  #sent: PlanNews = NOTHING_SENT;
   #cursor: Cursor | null = null;
   /** Whether the page listens. */
   #ready = false;
@@ -36,14 +60,15 @@ export class PreviewPanel implements vscode.Disposable {
 
   constructor(
     private readonly panel: vscode.WebviewPanel,
-    extensionUri: vscode.Uri,
-    private readonly server: PlanServer,
-    uri: vscode.Uri,
-    public pinned: boolean,
+    private readonly setting: PreviewSetting,
+    { uri, pinned, marked }: PreviewStart,
     private readonly events: PanelEvents,
   ) {
     const { webview } = panel;
-    webview.options = { enableScripts: true, localResourceRoots: previewRoots(extensionUri) };
+    const { extensionUri } = setting;
+    this.pinned = pinned;
+    this.#marked = marked;
+    webview.options = { enableScripts: true, localResourceRoots: pageRoots(extensionUri) };
     webview.onDidReceiveMessage((message: unknown) => {
       if (isFromPreview(message)) this.#listen(message);
     });
@@ -54,11 +79,9 @@ export class PreviewPanel implements vscode.Disposable {
     panel.onDidChangeViewState(() => {
       if (!panel.visible) this.#ready = false;
     });
-    const icon = (theme: string): vscode.Uri =>
-      vscode.Uri.joinPath(extensionUri, "media", `file-${theme}.svg`);
-    panel.iconPath = { light: icon("light"), dark: icon("dark") };
+    panel.iconPath = planIcon(extensionUri);
     this.#plan = this.#begin(uri);
-    webview.html = previewPage(webview, extensionUri);
+    webview.html = webviewPage(webview, extensionUri, "preview");
   }
 
   get uri(): vscode.Uri {
@@ -99,7 +122,9 @@ export class PreviewPanel implements vscode.Disposable {
 
   #begin(uri: vscode.Uri): ShownPlan {
     this.#painted = false;
-    const plan = new ShownPlan(uri, this.server, (news) => this.#sendNews(news));
+    const { server, lastCommits } = this.setting;
+    const shownWith = { server, lastCommits, marked: this.#marked };
+    const plan = new ShownPlan(uri, shownWith, (news) => this.#sendNews(news));
     this.#title(uri);
     return plan;
   }
@@ -123,6 +148,13 @@ export class PreviewPanel implements vscode.Disposable {
         this.#title(this.uri);
         if (!message.pinned) this.events.unpinned(this);
         return;
+      case "mark":
+        this.#marked = message.marked;
+        this.#plan.marked = message.marked;
+        return;
+      case "compare":
+        this.events.compare(this.uri);
+        return;
       case "select":
         revealPlace(vscode.Uri.parse(message.uri), message.range, this.panel.viewColumn).then(
           undefined,
@@ -130,7 +162,7 @@ export class PreviewPanel implements vscode.Disposable {
         );
         return;
       case "spot":
-        void this.server
+        void this.setting.server
           .spot(message.question)
           .then((reading) => this.#send({ type: "spot", id: message.id, reading }));
         return;
@@ -157,14 +189,22 @@ export class PreviewPanel implements vscode.Disposable {
       uri: uri.toString(),
       name: planName(uri),
       pinned: this.pinned,
+      marked: this.#marked,
     });
+    this.#sent = NOTHING_SENT;
     this.#sendNews(this.#plan.news);
     this.#send({ type: "cursor", cursor: this.#cursor });
   }
 
-  #sendNews({ picture, gone }: PlanNews): void {
-    if (picture) this.#send({ type: "picture", picture });
-    if (gone !== null) this.#send({ type: "gone", uri: this.uri.toString(), message: gone });
+  /** What the page hasn't yet: a picture is much to send twice. */
+  #sendNews(news: PlanNews): void {
+    const { picture, changes, gone } = news;
+    const uri = this.uri.toString();
+    const before = this.#sent;
+    this.#sent = news;
+    if (picture && picture !== before.picture) this.#send({ type: "picture", picture });
+    if (changes !== before.changes) this.#send({ type: "changes", uri, told: changes });
+    if (gone !== null) this.#send({ type: "gone", uri, message: gone });
   }
 
   #send(message: ToPreview): void {

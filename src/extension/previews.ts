@@ -1,8 +1,7 @@
 import * as vscode from "vscode";
 import { type ExportFormat, isPreviewState } from "../preview/messages.js";
 import { LANGUAGE } from "./client-options.js";
-import type { PlanServer } from "./plan-server.js";
-import { PreviewPanel } from "./preview-panel.js";
+import { PreviewPanel, type PreviewSetting, type PreviewStart } from "./preview-panel.js";
 import { previewColumn, type PreviewPlace } from "./preview-side.js";
 import { planName } from "./plan-name.js";
 
@@ -12,8 +11,9 @@ export class Previews implements vscode.WebviewPanelSerializer, vscode.Disposabl
   readonly #subscriptions: vscode.Disposable[];
 
   constructor(
-    private readonly extensionUri: vscode.Uri,
-    private readonly server: PlanServer,
+    private readonly setting: PreviewSetting,
+    /** Shows the whole comparison of a plan. */
+    private readonly compare: (uri: vscode.Uri) => void,
   ) {
     const { window, workspace } = vscode;
     this.#subscriptions = [
@@ -21,6 +21,11 @@ export class Previews implements vscode.WebviewPanelSerializer, vscode.Disposabl
       window.onDidChangeTextEditorSelection(() => this.#point()),
       workspace.onDidRenameFiles(({ files }) => this.#moveWith(files)),
     ];
+  }
+
+  /** The plan of the preview with the focus. */
+  get activePlan(): vscode.Uri | null {
+    return [...this.#panels].find((panel) => panel.active)?.uri ?? null;
   }
 
   /** Shows a plan, else that of the text with the focus. */
@@ -45,7 +50,7 @@ export class Previews implements vscode.WebviewPanelSerializer, vscode.Disposabl
       { viewColumn, preserveFocus: aside },
       { enableScripts: true },
     );
-    this.#add(panel, uri, false);
+    this.#add(panel, { uri, pinned: false, marked: true });
     // A group that was made for the preview has taken the focus from the text.
     if (aside && editor) {
       const { document, viewColumn: column } = editor;
@@ -72,8 +77,10 @@ export class Previews implements vscode.WebviewPanelSerializer, vscode.Disposabl
 
   /** Brings a preview back after the window was loaded again. */
   deserializeWebviewPanel(panel: vscode.WebviewPanel, state: unknown): Promise<void> {
-    if (isPreviewState(state)) this.#add(panel, vscode.Uri.parse(state.uri), state.pinned);
-    else panel.dispose();
+    if (isPreviewState(state)) {
+      const { uri, pinned, marked = true } = state;
+      this.#add(panel, { uri: vscode.Uri.parse(uri), pinned, marked });
+    } else panel.dispose();
     return Promise.resolve();
   }
 
@@ -81,10 +88,11 @@ export class Previews implements vscode.WebviewPanelSerializer, vscode.Disposabl
     for (const disposable of [...this.#subscriptions, ...this.#panels]) disposable.dispose();
   }
 
-  #add(panel: vscode.WebviewPanel, uri: vscode.Uri, pinned: boolean): void {
-    const preview = new PreviewPanel(panel, this.extensionUri, this.server, uri, pinned, {
+  #add(panel: vscode.WebviewPanel, start: PreviewStart): void {
+    const preview = new PreviewPanel(panel, this.setting, start, {
       closed: (closed) => this.#panels.delete(closed),
       unpinned: () => this.#follow(),
+      compare: (uri) => this.compare(uri),
     });
     this.#panels.add(preview);
     this.#point();

@@ -1,40 +1,66 @@
 import * as vscode from "vscode";
-import type { Picture } from "../service/index.js";
-import { planName } from "./plan-name.js";
-import type { PlanServer } from "./plan-server.js";
+import type { OldText } from "../server/protocol.js";
+import type { Picture, PictureChanges } from "../service/index.js";
+import type { LastCommits } from "./last-commits.js";
+import { OpenPlan } from "./open-plan.js";
+import type { PlanServer, Watch } from "./plan-server.js";
 
-/** What is known of a shown plan: its newest picture, and why there is none newer. */
+/** What is known of a shown plan: its newest picture, what changed in it, and why there is none newer. */
 export interface PlanNews {
   readonly picture: Picture | null;
+  readonly changes: PlanChanges | null;
   readonly gone: string | null;
 }
 
-/**
- * A plan while a preview shows it. Its text is kept open, with or without an editor, so that the
- * server follows it on every file system; its file is watched.
- */
+/** What changed, and since when. */
+export interface PlanChanges {
+  readonly changes: PictureChanges;
+  /** Such as `the last commit, 1a2b3c4 "Move the niche"`. */
+  readonly since: string;
+}
+
+/** What a plan is shown with. */
+export interface ShownWith {
+  readonly server: PlanServer;
+  readonly lastCommits: LastCommits;
+  /** Whether changed pieces are marked. */
+  readonly marked: boolean;
+}
+
+/** A plan while a preview shows it, and what has changed in it meanwhile. */
 export class ShownPlan implements vscode.Disposable {
-  #news: PlanNews = { picture: null, gone: null };
-  #disposed = false;
-  readonly #subscriptions: vscode.Disposable[];
+  #news: PlanNews = { picture: null, changes: null, gone: null };
+  #marked: boolean;
+  /** The text when the preview opened: what changes are told against where no commit has the plan. */
+  #first: OldText | null = null;
+  #watch: Watch | null = null;
+  readonly #open: OpenPlan;
+  readonly #subscriptions: readonly { dispose(): unknown }[];
 
   constructor(
     readonly uri: vscode.Uri,
-    server: PlanServer,
+    private readonly shownWith: ShownWith,
     private readonly tell: (news: PlanNews) => void,
   ) {
+    const { server, lastCommits, marked } = shownWith;
     const key = uri.toString();
+    this.#marked = marked;
     this.#subscriptions = [
       server.onPicture((picture) => {
-        if (picture.uri === key) this.#tell({ picture, gone: null });
+        if (picture.uri === key) this.#tell({ ...this.#news, picture, gone: null });
       }),
-      vscode.workspace.onDidCloseTextDocument((document) => {
-        if (document.uri.toString() === key) void this.#keepOpen();
+      server.onChanges((changes) => {
+        if (changes.uri === key && this.#marked) {
+          this.#tell({ ...this.#news, changes: { changes, since: this.#since } });
+        }
       }),
-      ...this.#watchFile(),
+      lastCommits.onDidChange((changed) => {
+        if (changed === key) this.#mark();
+      }),
     ];
-    void this.#keepOpen().then(() => {
-      if (!this.#disposed) this.#subscriptions.push(server.watch(key));
+    this.#open = new OpenPlan(uri, {
+      opened: (document) => this.#opened(document),
+      left: (why) => this.#leave(why),
     });
   }
 
@@ -42,53 +68,45 @@ export class ShownPlan implements vscode.Disposable {
     return this.#news;
   }
 
+  /** Whether changed pieces are marked. */
+  set marked(marked: boolean) {
+    this.#marked = marked;
+    this.#mark();
+  }
+
   dispose(): void {
-    this.#disposed = true;
+    this.#open.dispose();
+    this.#watch?.dispose();
     for (const subscription of this.#subscriptions) subscription.dispose();
   }
 
-  #watchFile(): vscode.Disposable[] {
-    if (this.uri.scheme === "untitled") return [];
-    const folder = vscode.Uri.joinPath(this.uri, "..");
-    const pattern = new vscode.RelativePattern(folder, planName(this.uri));
-    const watcher = vscode.workspace.createFileSystemWatcher(pattern, false, true, false);
-    return [
-      watcher,
-      watcher.onDidDelete(() => this.#leave("was deleted")),
-      watcher.onDidCreate(() => {
-        if (this.#news.gone !== null) void this.#keepOpen();
-      }),
-    ];
+  #opened(document: vscode.TextDocument): void {
+    this.#first ??= { uri: this.uri.toString(), text: document.getText(), revision: null };
+    this.#watch ??= this.shownWith.server.watch(this.uri.toString(), this.#against);
+    if (this.#news.gone !== null) this.#tell({ ...this.#news, gone: null });
   }
 
-  async #keepOpen(): Promise<void> {
-    if (this.#disposed) return;
-    if (this.uri.scheme === "untitled" && !isOpen(this.uri)) {
-      this.#leave("was closed");
-      return;
-    }
-    try {
-      await vscode.workspace.openTextDocument(this.uri);
-      if (this.#news.gone !== null) this.#tell({ ...this.#news, gone: null });
-    } catch {
-      this.#leave("can't be read");
-    }
+  #mark(): void {
+    this.#watch?.mark(this.#against);
+    if (!this.#marked && this.#news.changes) this.#tell({ ...this.#news, changes: null });
+  }
+
+  get #against(): OldText | null {
+    if (!this.#marked) return null;
+    return this.shownWith.lastCommits.of(this.uri)?.old ?? this.#first;
+  }
+
+  get #since(): string {
+    return this.shownWith.lastCommits.of(this.uri)?.words ?? "this preview opened";
   }
 
   #leave(why: string): void {
     const last = this.#news.picture ? ": this is its last picture" : "";
-    this.#tell({ ...this.#news, gone: `${planName(this.uri)} ${why}${last}.` });
+    this.#tell({ ...this.#news, gone: `${why}${last}.` });
   }
 
   #tell(news: PlanNews): void {
-    if (this.#disposed) return;
     this.#news = news;
     this.tell(news);
   }
-}
-
-function isOpen(uri: vscode.Uri): boolean {
-  return vscode.workspace.textDocuments.some(
-    (document) => !document.isClosed && document.uri.toString() === uri.toString(),
-  );
 }

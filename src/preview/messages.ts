@@ -1,6 +1,25 @@
 /** All that the extension and the preview say to each other; both ends check what comes in. */
 import type { SourceRange } from "../model/index.js";
-import type { Cursor, Picture, SpotQuestion, SpotReading } from "../service/index.js";
+import type {
+  Cursor,
+  Picture,
+  PictureChanges,
+  SpotQuestion,
+  SpotReading,
+} from "../service/index.js";
+import {
+  isCount,
+  isFlag,
+  isList,
+  isMessage,
+  isNumber,
+  isObject,
+  isText,
+  objectOf,
+  orNull,
+  type Check,
+  type Shapes,
+} from "./shapes.js";
 
 export type ExportFormat = "svg" | "png";
 
@@ -8,15 +27,32 @@ export type ExportFormat = "svg" | "png";
 export interface PreviewState {
   readonly uri: string;
   readonly pinned: boolean;
+  /** Whether changed pieces are marked; they are unless it says no. */
+  readonly marked?: boolean;
   /** The preview's own: zoom, place, layers, wall. */
   readonly view?: unknown;
+}
+
+/** What changed in a picture, and since when. */
+export interface ToldChanges {
+  readonly changes: PictureChanges;
+  /** Such as `the last commit, 1a2b3c4 "Move the niche"`. */
+  readonly since: string;
 }
 
 /** From the extension to the preview. */
 export type ToPreview =
   /** Which plan is shown from now on; its pictures follow. */
-  | { readonly type: "plan"; readonly uri: string; readonly name: string; readonly pinned: boolean }
+  | {
+      readonly type: "plan";
+      readonly uri: string;
+      readonly name: string;
+      readonly pinned: boolean;
+      readonly marked: boolean;
+    }
   | { readonly type: "picture"; readonly picture: Picture }
+  /** The pieces that changed, to be marked; null for none. */
+  | { readonly type: "changes"; readonly uri: string; readonly told: ToldChanges | null }
   /** The plan's file was deleted or can't be read. */
   | { readonly type: "gone"; readonly uri: string; readonly message: string }
   /** Where the text's cursor stands, or null when it is in no shown plan. */
@@ -30,6 +66,10 @@ export type FromPreview =
   /** The script runs and listens. */
   | { readonly type: "ready" }
   | { readonly type: "pin"; readonly pinned: boolean }
+  /** Whether changed pieces are to be marked. */
+  | { readonly type: "mark"; readonly marked: boolean }
+  /** Shows the whole comparison. */
+  | { readonly type: "compare" }
   /** Shows a place of the text. */
   | { readonly type: "select"; readonly uri: string; readonly range: SourceRange }
   | { readonly type: "spot"; readonly id: number; readonly question: SpotQuestion }
@@ -40,33 +80,7 @@ export type FromPreview =
   /** Something failed in the preview. */
   | { readonly type: "fault"; readonly message: string };
 
-type Check = (value: unknown) => boolean;
-type Shape = Readonly<Record<string, Check>>;
-/** A check for each key of each message. */
-type Shapes<Message extends { readonly type: string }> = {
-  readonly [Type in Message["type"]]: Readonly<
-    Record<Exclude<keyof Extract<Message, { type: Type }>, "type">, Check>
-  >;
-};
-
-const isText: Check = (value) => typeof value === "string";
-const isFlag: Check = (value) => typeof value === "boolean";
-const isNumber: Check = (value) => typeof value === "number" && Number.isFinite(value);
-const isCount: Check = (value) => Number.isSafeInteger(value) && (value as number) >= 0;
 const isFormat: Check = (value) => value === "svg" || value === "png";
-const isList: Check = (value) => Array.isArray(value);
-const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
-
-function objectOf(shape: Shape): Check {
-  return (value) =>
-    isObject(value) && Object.entries(shape).every(([key, check]) => check(value[key]));
-}
-
-function orNull(check: Check): Check {
-  return (value) => value === null || check(value);
-}
-
 const isPosition = objectOf({ line: isCount, character: isCount });
 const isRange = objectOf({ start: isPosition, end: isPosition });
 const isPicture = objectOf({
@@ -79,6 +93,10 @@ const isPicture = objectOf({
   findings: isList,
   blocks: isList,
 });
+const isToldChanges = objectOf({
+  changes: objectOf({ uri: isText, version: isNumber, headline: isText, walls: isList }),
+  since: isText,
+});
 const isReading = objectOf({ title: isText, facts: isList, outline: isList });
 const isQuestion = objectOf({
   uri: isText,
@@ -89,8 +107,9 @@ const isQuestion = objectOf({
 });
 
 const TO_PREVIEW: Shapes<ToPreview> = {
-  plan: { uri: isText, name: isText, pinned: isFlag },
+  plan: { uri: isText, name: isText, pinned: isFlag, marked: isFlag },
   picture: { picture: isPicture },
+  changes: { uri: isText, told: orNull(isToldChanges) },
   gone: { uri: isText, message: isText },
   cursor: { cursor: orNull(objectOf({ uri: isText, position: isPosition })) },
   spot: { id: isCount, reading: orNull(isReading) },
@@ -100,6 +119,8 @@ const TO_PREVIEW: Shapes<ToPreview> = {
 const FROM_PREVIEW: Shapes<FromPreview> = {
   ready: {},
   pin: { pinned: isFlag },
+  mark: { marked: isFlag },
+  compare: {},
   select: { uri: isText, range: isRange },
   spot: { id: isCount, question: isQuestion },
   exported: { format: isFormat, data: isText },
@@ -120,10 +141,4 @@ export function isFromPreview(value: unknown): value is FromPreview {
 /** Whether a value read from the webview's state is one that a preview can begin from. */
 export function isPreviewState(value: unknown): value is PreviewState {
   return objectOf({ uri: isText, pinned: isFlag })(value);
-}
-
-function isMessage(shapes: Readonly<Record<string, Shape>>, value: unknown): boolean {
-  if (!isObject(value) || typeof value.type !== "string") return false;
-  const { type } = value;
-  return Object.hasOwn(shapes, type) && objectOf(shapes[type]!)(value);
 }

@@ -2,6 +2,7 @@
 import type { Place } from "../drawing/index.js";
 import type { Cursor, DocumentPlace, Picture, PictureFinding } from "../service/index.js";
 import { boxToFit, placeOfFinding } from "./box-to-fit.js";
+import { ChangeCard } from "./change-card.js";
 import { closeMenus } from "./close-menus.js";
 import { make } from "./elements.js";
 import { pngOfSeen, svgOfSeen } from "./export-picture.js";
@@ -11,7 +12,7 @@ import { connectHost, type EditorPage, type Host } from "./host.js";
 import { keepView, readKeptView, type KeptView } from "./kept-view.js";
 import { actOfKey, type KeyAct } from "./key-acts.js";
 import { applyLayers, LayerSwitches } from "./layers.js";
-import type { ExportFormat, ToPreview } from "./messages.js";
+import type { ExportFormat, ToldChanges, ToPreview } from "./messages.js";
 import { watchPointer } from "./pan-zoom.js";
 import { Pointing } from "./pointing.js";
 import { ReadingCard, spokenReading } from "./reading-card.js";
@@ -35,6 +36,7 @@ export class Preview {
   readonly #host: Host;
   readonly #stage = new Stage();
   readonly #card = new ReadingCard();
+  readonly #changes = new ChangeCard(() => this.#host.send({ type: "compare" }));
   readonly #spoken = make("div", { class: "unseen", role: "log", "aria-live": "polite" });
   readonly #title = make("h1", { class: "unseen" }, "Plan preview");
   readonly #note = make("p", { class: "note", role: "status" });
@@ -55,6 +57,7 @@ export class Preview {
   readonly #kept = new Map<string, KeptView>();
   #uri: string | null = null;
   #pinned = false;
+  #marked = true;
   #shown: Shown = NOTHING;
   /** What was shown when the page was last changed. */
   #painted: Shown = NOTHING;
@@ -73,6 +76,7 @@ export class Preview {
         zoom: (factor) => this.#sight.zoom(factor),
         export: (format) => void this.#export(format),
         pin: (pinned) => this.#pin(pinned),
+        mark: (marked) => this.#mark(marked),
       },
       this.#layers.element,
     );
@@ -98,7 +102,7 @@ export class Preview {
     element.setAttribute("role", "application");
     element.setAttribute("aria-label", "Picture of the plan");
     element.setAttribute("aria-describedby", "stage-help");
-    element.append(this.#card.element);
+    element.append(this.#changes.element, this.#card.element);
     this.#note.hidden = true;
     const desk = make("div", { class: "desk" }, element, this.#findings.element);
     const main = make("main", {}, this.#title, this.#strip.element, this.#note, desk, help);
@@ -126,6 +130,8 @@ export class Preview {
     this.#usePlan(state.uri);
     this.#pinned = state.pinned;
     this.#toolbar.pinned = state.pinned;
+    this.#marked = state.marked ?? true;
+    this.#toolbar.marked = this.#marked;
   }
 
   #listen(message: ToPreview): void {
@@ -136,11 +142,16 @@ export class Preview {
         this.#stage.element.setAttribute("aria-label", `Picture of ${message.name}`);
         this.#pinned = message.pinned;
         this.#toolbar.pinned = message.pinned;
+        this.#marked = message.marked;
+        this.#toolbar.marked = message.marked;
         this.#keepSoon();
         return;
       case "picture":
         if (message.picture.uri === this.#uri)
           this.#show(withPicture(this.#shown, message.picture));
+        return;
+      case "changes":
+        if (message.uri === this.#uri) this.#showChanges(message.told);
         return;
       case "gone":
         if (message.uri === this.#uri) this.#show({ ...this.#shown, gone: message.message });
@@ -170,6 +181,7 @@ export class Preview {
     this.#layers.off = kept?.off ?? this.#layers.off;
     applyLayers(this.#stage.element, this.#layers.off);
     this.#sight.clear();
+    this.#showChanges(null);
     this.#pointing.drawn(null, []);
     this.#show(NOTHING);
   }
@@ -220,6 +232,12 @@ export class Preview {
     this.#sight.show(scene, this.#kept.get(picture.uri) ?? null);
     this.#stage.mark("finding", null);
     this.#pointing.drawn(picture, this.#shown.latest?.findings ?? []);
+  }
+
+  #showChanges(told: ToldChanges | null): void {
+    this.#changes.show(told);
+    this.#stage.changes.show(told?.changes ?? null);
+    this.#stage.changes.place(this.#sight.scene);
   }
 
   #chooseWall(wall: string | null): void {
@@ -328,6 +346,14 @@ export class Preview {
     this.#keepSoon();
   }
 
+  #mark(marked: boolean): void {
+    this.#marked = marked;
+    this.#toolbar.marked = marked;
+    this.#host.send({ type: "mark", marked });
+    if (!marked) this.#showChanges(null);
+    this.#keepSoon();
+  }
+
   async #export(format: ExportFormat): Promise<void> {
     const { drawn, room } = this.#stage;
     if (!drawn) return;
@@ -354,6 +380,7 @@ export class Preview {
       this.#kept.set(this.#uri, keepView(seen, scene, this.#wall, this.#layers.off));
     }
     const view = this.#kept.get(this.#uri);
-    this.#host.keep({ uri: this.#uri, pinned: this.#pinned, ...(view && { view }) });
+    const [pinned, marked] = [this.#pinned, this.#marked];
+    this.#host.keep({ uri: this.#uri, pinned, marked, ...(view && { view }) });
   }
 }

@@ -1,9 +1,8 @@
 /// <reference lib="dom" />
-import { SVG } from "@svgdotjs/svg.js";
 import { draw, type PictureBox, type Place, type Points, type Scene } from "../drawing/index.js";
 import { make, makeSvg } from "./elements.js";
-import { adoptStyles } from "./adopt-styles.js";
-import { patchElement } from "./patch-element.js";
+import { ChangeMarks } from "./change-marks.js";
+import { redraw } from "./redraw.js";
 import { seenBox, type Size, type View } from "./view.js";
 
 /** What is marked over the drawing. */
@@ -22,10 +21,13 @@ export class Stage {
   /** Takes the pointer and the keys. */
   readonly element = make("div", { class: "stage", tabindex: "0" });
   readonly #marks = new Map<MarkName, SVGPathElement>();
+  /** On the pieces that changed. */
+  readonly changes = new ChangeMarks();
   readonly #sheet = makeSvg("svg", { class: "marks", "aria-hidden": "true" });
   #drawn: SVGSVGElement | null = null;
 
   constructor() {
+    this.#sheet.append(this.changes.element);
     for (const name of MARKS) {
       const path = makeSvg("path", { class: `mark-${name}` });
       this.#marks.set(name, path);
@@ -45,22 +47,16 @@ export class Stage {
 
   /** Draws a scene in the place of the one before: apart from the page, then what changed is put into it. */
   show(scene: Scene): void {
-    const svg = SVG();
-    draw(scene, svg);
-    const { node } = svg;
-    adoptStyles(node);
-    node.classList.add("picture");
-    if (this.#drawn) {
-      patchElement(this.#drawn, node);
-      return;
-    }
-    this.#sheet.before(node);
-    this.#drawn = node;
+    const drawn = redraw(this.#drawn, (svg) => draw(scene, svg));
+    if (!this.#drawn) this.#sheet.before(drawn);
+    this.#drawn = drawn;
+    this.changes.place(scene);
   }
 
   clear(): void {
     this.#drawn?.remove();
     this.#drawn = null;
+    this.changes.show(null);
     for (const name of MARKS) this.mark(name, null);
   }
 

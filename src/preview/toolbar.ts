@@ -9,6 +9,7 @@ export interface ToolbarActs {
   readonly zoom: (factor: number) => void;
   readonly export: (format: "svg" | "png") => void;
   readonly pin: (pinned: boolean) => void;
+  readonly mark: (marked: boolean) => void;
 }
 
 export const ZOOM_STEP = 1.25;
@@ -26,10 +27,14 @@ export class Toolbar {
   readonly element = make("header", { class: "toolbar", "aria-label": "Picture" });
   readonly #zoom = make("span", { class: "zoom", title: "Share of actual size" });
   readonly #pin: HTMLButtonElement;
+  readonly #mark: HTMLButtonElement;
 
   constructor(acts: ToolbarActs, layers: HTMLElement) {
-    this.#pin = makeButton("Pin", "Stay with this plan when another one is edited", () =>
-      acts.pin(this.#pin.getAttribute("aria-pressed") !== "true"),
+    this.#pin = makeSwitch("Pin", "Stay with this plan when another one is edited", acts.pin);
+    this.#mark = makeSwitch(
+      "Changes",
+      "Mark the pieces that changed since the last commit, or since this preview opened",
+      acts.mark,
     );
     const out = makeButton("−", "Zoom out", () => acts.zoom(1 / ZOOM_STEP));
     out.setAttribute("aria-label", "Zoom out");
@@ -47,10 +52,15 @@ export class Toolbar {
         makeButton("Save SVG", "Save what is seen as SVG", () => acts.export("svg")),
         makeButton("Save PNG", "Save what is seen as PNG", () => acts.export("png")),
       ),
-      group(this.#pin),
+      group(this.#mark, this.#pin),
       keysMenu(),
     );
     this.pinned = false;
+    this.marked = true;
+  }
+
+  set marked(marked: boolean) {
+    this.#mark.setAttribute("aria-pressed", String(marked));
   }
 
   set pinned(pinned: boolean) {
@@ -66,6 +76,14 @@ export class Toolbar {
 export function shareWords(share: number): string {
   const percent = 100 * share;
   return `${percent < 10 ? percent.toFixed(1) : percent.toFixed(0)} %`;
+}
+
+/** A button that stays pressed. */
+function makeSwitch(label: string, title: string, turn: (on: boolean) => void): HTMLButtonElement {
+  const button = makeButton(label, title, () =>
+    turn(button.getAttribute("aria-pressed") !== "true"),
+  );
+  return button;
 }
 
 function group(...inside: readonly Node[]): HTMLElement {

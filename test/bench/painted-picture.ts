@@ -22,7 +22,7 @@ export async function benchPaintedPicture(): Promise<{
   }
   const preview = await openPreview({ width: 1000, height: 800 });
   try {
-    await preview.post({ type: "plan", uri: URI, name: "bench", pinned: false });
+    await preview.post({ type: "plan", uri: URI, name: "bench", pinned: false, marked: true });
     const three = example("three-walls.tileplan");
     const typing = await timeRounds(preview, "keystroke -> painted", 40, (round) =>
       planPicture(changed(three.text, round), three.source, round, URI),

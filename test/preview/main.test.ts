@@ -33,7 +33,7 @@ describe("the preview's program, looked at by axe", function () {
     const preview = await openPreview({ width: 420, height: 500 });
     assert.deepEqual(await faultsOf(preview), []);
     const picture = planPicture(exampleText(FAULTS), exampleSource(FAULTS), 1, "f");
-    await preview.post({ type: "plan", uri: "f", name: "faults", pinned: true });
+    await preview.post({ type: "plan", uri: "f", name: "faults", pinned: true, marked: true });
     await paint(preview, picture);
     assert.deepEqual(await faultsOf(preview), []);
     await preview.close();

@@ -14,6 +14,8 @@ const question = { uri: "file:///a.tileplan", version: 4, wall: "back", x: 12.5,
 const FROM: readonly FromPreview[] = [
   { type: "ready" },
   { type: "pin", pinned: true },
+  { type: "mark", marked: false },
+  { type: "compare" },
   { type: "select", uri: "file:///a.tileplan", range },
   { type: "spot", id: 1, question },
   { type: "exported", format: "svg", data: "<svg/>" },
@@ -22,8 +24,9 @@ const FROM: readonly FromPreview[] = [
 ];
 
 const TO: readonly ToPreview[] = [
-  { type: "plan", uri: "file:///a.tileplan", name: "a.tileplan", pinned: false },
+  { type: "plan", uri: "file:///a.tileplan", name: "a.tileplan", pinned: false, marked: true },
   { type: "gone", uri: "file:///a.tileplan", message: "a.tileplan was deleted" },
+  { type: "changes", uri: "file:///a.tileplan", told: null },
   { type: "cursor", cursor: null },
   { type: "cursor", cursor: { uri: "file:///a.tileplan", position: start } },
   { type: "spot", id: 1, reading: null },
@@ -66,7 +69,7 @@ describe("messages between the extension and the preview", () => {
 
   it("know a state to begin from", () => {
     assert.ok(isPreviewState({ uri: "file:///a.tileplan", pinned: true, view: { zoom: 2 } }));
-    assert.ok(!isPreviewState({ uri: 3, pinned: true }));
+    assert.ok(!isPreviewState({ uri: 3, pinned: true, marked: true }));
     assert.ok(!isPreviewState(undefined));
   });
 });

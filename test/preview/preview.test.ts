@@ -178,7 +178,7 @@ describe("the preview in a page", function () {
       await page.getByRole("button", { name: "Pin" }).getAttribute("aria-pressed"),
       "true",
     );
-    await preview.post({ type: "plan", uri: URI, name: "two-walls", pinned: true });
+    await preview.post({ type: "plan", uri: URI, name: "two-walls", pinned: true, marked: true });
     await paint(preview, twoWalls(1));
     const after = await seenBox(preview);
     after.forEach((value, i) =>
@@ -193,11 +193,17 @@ describe("the preview in a page", function () {
     await page.keyboard.press("+");
     const left = await seenBox(preview);
     const other = { ...twoWalls(1, TWO_WALLS.replace("sash {", "light {")), uri: "file:///other" };
-    await preview.post({ type: "plan", uri: other.uri, name: "other", pinned: false });
+    await preview.post({
+      type: "plan",
+      uri: other.uri,
+      name: "other",
+      pinned: false,
+      marked: true,
+    });
     await paint(preview, other);
     assert.equal(await page.locator('g[id$="-opening-light"]').count(), 1);
     assert.notDeepEqual(await seenBox(preview), left);
-    await preview.post({ type: "plan", uri: URI, name: "two-walls", pinned: false });
+    await preview.post({ type: "plan", uri: URI, name: "two-walls", pinned: false, marked: true });
     await paint(preview, twoWalls(1));
     (await seenBox(preview)).forEach((value, i) => assert.ok(Math.abs(value - left[i]!) < 1e-6));
   });
@@ -228,7 +234,7 @@ describe("the preview before a picture comes", function () {
 
   it("is an empty page without complaints", async () => {
     const preview = await openPreview();
-    await preview.post({ type: "plan", uri: URI, name: "two-walls", pinned: false });
+    await preview.post({ type: "plan", uri: URI, name: "two-walls", pinned: false, marked: true });
     await preview.page.getByRole("button", { name: "Fit" }).click();
     await preview.page.locator(".stage").focus();
     for (const key of ["p", "ArrowUp", "+", "0", "1", "w"]) await preview.page.keyboard.press(key);

@@ -4,6 +4,7 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { findBrowser, launchBrowser } from "../../../.scripts/editor/browser.mjs";
+import type { ToComparison } from "../../../src/preview/comparison-messages.js";
 import type { FromPreview, ToPreview } from "../../../src/preview/messages.js";
 import type { SpotQuestion, SpotReading } from "../../../src/service/index.js";
 import { THEMES, type ThemeName } from "./themes.js";
@@ -46,6 +47,8 @@ export interface OpenOptions {
   readonly width?: number;
   readonly height?: number;
   readonly lessMotion?: boolean;
+  /** What the page shows; a preview unless told. */
+  readonly shows?: "preview" | "comparison";
   /** What stands at a spot; nothing, unless told. */
   readonly reading?: (question: SpotQuestion) => SpotReading | null;
 }
@@ -53,7 +56,7 @@ export interface OpenOptions {
 /** The preview in a real page, and the host at its other end. */
 export interface OpenPreview {
   readonly page: Page;
-  readonly post: (message: ToPreview) => Promise<void>;
+  readonly post: (message: ToPreview | ToComparison) => Promise<void>;
   /** All that the preview sent, in order. */
   readonly sent: () => readonly FromPreview[];
   /** Waits until it sent a message of this type, after the first `past` messages. */
@@ -67,7 +70,13 @@ export interface OpenPreview {
 }
 
 export async function openPreview(options: OpenOptions = {}): Promise<OpenPreview> {
-  const { theme = "light", width = 1000, height = 760, lessMotion = true } = options;
+  const {
+    theme = "light",
+    width = 1000,
+    height = 760,
+    lessMotion = true,
+    shows = "preview",
+  } = options;
   const context = await (
     await (browser ??= launchBrowser())
   ).newContext({
@@ -81,7 +90,7 @@ export async function openPreview(options: OpenOptions = {}): Promise<OpenPrevie
   page.on("console", (message) => {
     if (message.type() === "error" || message.type() === "warning") complaints.push(message.text());
   });
-  const post = (message: ToPreview): Promise<void> =>
+  const post = (message: ToPreview | ToComparison): Promise<void> =>
     page.evaluate((data) => window.postMessage(data), message);
   await page.exposeFunction("gaugelathSent", async (message: FromPreview) => {
     sent.push(message);
@@ -90,7 +99,7 @@ export async function openPreview(options: OpenOptions = {}): Promise<OpenPrevie
     await post({ type: "spot", id: message.id, reading });
   });
   await page.addInitScript(ACT_AS_EDITOR);
-  const files = await pageFiles(theme);
+  const files = await pageFiles(theme, shows);
   await page.route(`${ADDRESS}**`, (route) => {
     const file = files[new URL(route.request().url()).pathname];
     return file ? route.fulfill(file) : route.fulfill({ status: 404 });
@@ -130,11 +139,14 @@ interface PageFile {
   readonly body: string;
 }
 
-async function pageFiles(theme: ThemeName): Promise<Readonly<Record<string, PageFile>>> {
+async function pageFiles(
+  theme: ThemeName,
+  shows: string,
+): Promise<Readonly<Record<string, PageFile>>> {
   const { class: name, colours } = THEMES[theme];
   const rules = Object.entries(colours).map(([key, value]) => `${key}: ${value};`);
   return {
-    "/": { contentType: "text/html", body: pageText(name) },
+    "/": { contentType: "text/html", body: pageText(name, shows) },
     "/preview.js": { contentType: "text/javascript", body: await (script ??= bundle()) },
     "/preview.css": {
       contentType: "text/css",
@@ -143,9 +155,9 @@ async function pageFiles(theme: ThemeName): Promise<Readonly<Record<string, Page
   };
 }
 
-function pageText(theme: string): string {
+function pageText(theme: string, shows: string): string {
   return `<!doctype html>
-<html lang="en">
+<html lang="en" data-gaugelath="${shows}">
   <head>
     <meta charset="utf-8">
     <meta http-equiv="Content-Security-Policy" content="${POLICY}">

@@ -67,7 +67,13 @@ export async function showPlan(
   picture: Picture = twoWalls(1),
 ): Promise<OpenPreview> {
   const preview = await openPreview(options);
-  await preview.post({ type: "plan", uri: picture.uri, name: "two-walls", pinned: false });
+  await preview.post({
+    type: "plan",
+    uri: picture.uri,
+    name: "two-walls",
+    pinned: false,
+    marked: true,
+  });
   await paint(preview, picture);
   return preview;
 }
