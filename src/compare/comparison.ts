@@ -72,6 +72,7 @@ export type FactName =
   | "face"
   | "thickness"
   | "variation"
+  | "warpage"
   | "edges"
   | "box"
   | "meets"

@@ -53,6 +53,7 @@ export function tileFacts({ before, after }: Change<Tile>): Fact[] {
     ),
     ...factOf(of, "thickness", length(before.thickness), length(after.thickness)),
     ...factOf(of, "variation", length(before.variation), length(after.variation)),
+    ...factOf(of, "warpage", length(before.warpage), length(after.warpage)),
     ...factOf(of, "edges", words(before.edges), words(after.edges)),
     ...factOf(of, "box", count(before.box), count(after.box)),
   ];

@@ -107,6 +107,7 @@ type MeasuredKind =
   | "bed"
   | "thickness"
   | "variation"
+  | "warpage"
   | "box"
   | "spares"
   | "kerf"
@@ -169,6 +170,7 @@ const BUILD: Readonly<Record<string, Build>> = {
   face: (node, tree, stated) => ({ kind: "face", ...stated, ...tree.pair(node) }),
   thickness: measured("thickness"),
   variation: measured("variation"),
+  warpage: measured("warpage"),
   edges: (node, _, stated) => ({
     kind: "edges",
     ...stated,

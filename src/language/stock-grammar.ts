@@ -34,6 +34,12 @@ export class StockGrammar extends WallGrammar {
     this.CONSUME(T.LineEnd);
   });
 
+  protected readonly warpage = this.RULE("warpage", () => {
+    this.CONSUME(START.warpage.token);
+    this.SUBRULE(this.expression);
+    this.CONSUME(T.LineEnd);
+  });
+
   protected readonly edges = this.RULE("edges", () => {
     this.CONSUME(START.edges.token);
     this.OR([
@@ -113,6 +119,7 @@ export class StockGrammar extends WallGrammar {
       { ALT: () => this.SUBRULE(this.face) },
       { ALT: () => this.SUBRULE(this.thickness) },
       { ALT: () => this.SUBRULE(this.variation) },
+      { ALT: () => this.SUBRULE(this.warpage) },
       { ALT: () => this.SUBRULE(this.edges) },
       { ALT: () => this.SUBRULE(this.box) },
       { ALT: () => this.SUBRULE(this.directional) },

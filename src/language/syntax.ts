@@ -106,6 +106,7 @@ export type TilePart =
   | FaceStatement
   | Measured<"thickness">
   | Measured<"variation">
+  | Measured<"warpage">
   | EdgesStatement
   | Measured<"box">
   | Stated<"directional">

@@ -47,6 +47,7 @@ export const START = {
   face: word("face"),
   thickness: word("thickness"),
   variation: word("variation"),
+  warpage: word("warpage"),
   edges: word("edges"),
   box: word("box"),
   directional: word("directional"),
@@ -109,7 +110,7 @@ export const STATEMENTS: Readonly<Record<BlockKind, ReadonlyMap<string, Starter>
     "allow",
   ]),
   tile: new Map<string, Starter>([
-    ...named(["face", "thickness", "variation", "edges", "box", "directional", "lot"]),
+    ...named(["face", "thickness", "variation", "warpage", "edges", "box", "directional", "lot"]),
     ["price", START.tilePrice],
     ...named(["breakage", "spares", "allow"]),
   ]),

@@ -37,6 +37,27 @@ export const LIMITS = {
   bare: { shape: "switch", about: "whether a cut edge on a free side without trim is told" },
   niche: { shape: "switch", about: "whether a niche off the joints is told" },
   taper: { shape: "ratio", about: "the largest taper of a piece, of its narrowest width" },
+  rake: { shape: "switch", about: "whether a side out of level that leaves its course is told" },
+  courses: { shape: "length", about: "how much the courses of two walls may miss at a corner" },
+  wrap: {
+    shape: "length",
+    about: "how far a corner's first tile may be off the bond that goes on round it",
+  },
+  centre: {
+    shape: "length",
+    about: "up to where an opening that misses the line the lay is centred on is told",
+  },
+  apart: { shape: "length", about: "how far apart soft joints may stand" },
+  proud: { shape: "length", about: "how far tile may stand proud of its trim" },
+  long: {
+    shape: "length",
+    about: "the narrowest joint of tile over 15 in in a running bond, before its warpage",
+  },
+  lippage: {
+    shape: "length",
+    about: "how far edges may stand proud of each other by the tile's warpage alone",
+  },
+  nominal: { shape: "switch", about: "whether a face in whole inches or 50 mm is asked about" },
 } as const satisfies Record<string, LimitEntry>;
 
 export type LimitName = keyof typeof LIMITS;

@@ -11,6 +11,8 @@ export interface Tile extends AllowingBlock {
   readonly thickness: Nm;
   /** Largest minus smallest face in the lot; null when the plan doesn't say. */
   readonly variation: Nm | null;
+  /** How far its longest edge bows, of the tile in the lot that bows most; null when the plan doesn't say. */
+  readonly warpage: Nm | null;
   readonly edges: "pressed" | "rectified" | null;
   /** Pieces in a box; null when the plan doesn't say. */
   readonly box: number | null;

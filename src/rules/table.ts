@@ -1,18 +1,28 @@
 import { balanceUnequalEnds } from "./balance-unequal-ends.js";
 import { bondOffsetOverThird } from "./bond-offset-over-third.js";
+import { cornerBondBroken } from "./corner-bond-broken.js";
+import { cornerCoursesMiss } from "./corner-courses-miss.js";
+import { cutBeyondSaw } from "./cut-beyond-saw.js";
 import { cutSliver } from "./cut-sliver.js";
 import { cutTaper } from "./cut-taper.js";
 import { cutThinLeg } from "./cut-thin-leg.js";
 import { cutUnderHalf } from "./cut-under-half.js";
 import { edgeBare } from "./edge-bare.js";
+import { edgeRake } from "./edge-rake.js";
 import { holeNearEdge } from "./hole-near-edge.js";
+import { jointLongTile } from "./joint-long-tile.js";
 import { jointStacked } from "./joint-stacked.js";
 import { jointTooNarrow } from "./joint-too-narrow.js";
 import { jointTrimClash } from "./joint-trim-clash.js";
+import { lippageExpected } from "./lippage-expected.js";
 import { movementMissing } from "./movement-missing.js";
 import { movementNarrow } from "./movement-narrow.js";
+import { movementTooFar } from "./movement-too-far.js";
+import { openingOffCentre } from "./opening-off-centre.js";
 import { openingOffJoint } from "./opening-off-joint.js";
 import type { Rule, RuleEntry } from "./rule.js";
+import { tileNominal } from "./tile-nominal.js";
+import { trimTooThin } from "./trim-too-thin.js";
 import { wallTooLarge } from "./wall-too-large.js";
 
 /** The rules of the trade. A new rule is a file and a line here. */
@@ -21,16 +31,26 @@ export const TRADE_RULES: readonly Rule[] = [
   cutUnderHalf,
   cutThinLeg,
   cutTaper,
+  cutBeyondSaw,
   jointTooNarrow,
+  jointLongTile,
   jointStacked,
   jointTrimClash,
   bondOffsetOverThird,
+  lippageExpected,
   movementMissing,
   movementNarrow,
+  movementTooFar,
+  cornerCoursesMiss,
+  cornerBondBroken,
   balanceUnequalEnds,
   holeNearEdge,
   edgeBare,
+  edgeRake,
+  trimTooThin,
   openingOffJoint,
+  openingOffCentre,
+  tileNominal,
   wallTooLarge,
 ];
 

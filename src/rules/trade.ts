@@ -1,5 +1,5 @@
 import { NM_PER, type Nm } from "../measure/index.js";
-import type { LimitName, Limits } from "../model/index.js";
+import type { Lay, LimitName, Limits } from "../model/index.js";
 
 /**
  * The trade's figures that the rules hold a layout against, each beside its source. The limits of
@@ -33,6 +33,17 @@ export const OFFSET = {
   sideOver: 15 * INCH,
   most: { p: 1, q: 3 },
   source: "ANSI A108.02 4.3.8.2, quoted in fcimag.com/articles/96103 and fcimag.com/articles/94659",
+} as const;
+
+/**
+ * Tile with a side over 15 in, in a running bond: the joint is wider by as much as the tile's edge bows.
+ * Tile whose edges are as they were pressed is what the standard calls calibrated.
+ */
+export const LONG_TILE = {
+  sideOver: 15 * INCH,
+  rectified: INCH / 8,
+  pressed: (3 * INCH) / 16,
+  source: "ANSI A108.02, quoted in fcimag.com/articles/96103 and ctasc.com head joint answer",
 } as const;
 
 /** A soft joint stands at every change of plane and at every dissimilar material. */
@@ -72,6 +83,40 @@ export const TAPER = {
   source: 'en.allconstructions.com "Ceramic Tile Basics"; a tenth: common practice',
 } as const;
 
+/** A top or bottom that is out of level is taken up by one cut course. */
+export const CUT_COURSE_SOURCE =
+  "BS 5385-1:2018 cl. 7.1.5, quoted in tilersforums.com/threads/tiling-standards.40411";
+
+/** Courses of adjoining walls are at one height; the standard names no allowance. */
+export const COURSES = { mostMiss: 0, source: CUT_COURSE_SOURCE } as const;
+
+/** A bond that goes on round a corner may be off by as much as two end cuts may differ (common practice). */
+export const WRAP_OFF: Nm = INCH / 8;
+
+/** Nearer than this to the line that a lay is centred on, an opening reads as meant to be on it. */
+export const OFF_CENTRE = {
+  near: INCH / 2,
+  source:
+    "ANSI A108.02 4.3.1 (centre and balance), quoted in floortrendsmag.com/articles/100744; " +
+    "1/8 in between the cuts, and 1/2 in as nearly: common practice",
+} as const;
+
+/** Soft joints stand at most so far apart: 20 to 25 ft in a dry interior, 8 to 12 ft in moisture or sun. */
+export const MOVEMENT_APART = {
+  dry: 25 * NM_PER.foot,
+  wet: 12 * NM_PER.foot,
+  source: "NTCA Reference Manual 2024-25 p. 23",
+} as const;
+
+/** How far one edge may stand proud of the next, besides the tile's own warpage. */
+export const LIPPAGE = {
+  narrow: INCH / 32,
+  /** From this joint on. */
+  wideFrom: INCH / 4,
+  wide: INCH / 16,
+  source: "ANSI A108.02 4.3.7, quoted in constructionspecifier.com tile and stone lippage",
+} as const;
+
 /** The length that the plan states for a limit, or the trade's. */
 export function lengthLimit(limits: Limits, name: LimitName, byDefault: Nm): Nm {
   const stated = limits[name];
@@ -87,6 +132,28 @@ export function ratioLimit(limits: Limits, name: LimitName, byDefault: Ratio): R
 /** The narrowest joint that this tile may have: the limit, and three times its lot's variation. */
 export function leastJoint(limits: Limits, variation: Nm | null): Nm {
   return Math.max(lengthLimit(limits, "joint", JOINT.least), JOINT.perVariation * (variation ?? 0));
+}
+
+/** The narrowest joint of a lay whose tile is long and in a running bond; null for any other. */
+export function leastLongJoint(
+  limits: Limits,
+  { tile, bond }: Pick<Lay, "tile" | "bond">,
+): Nm | null {
+  const { across, up } = tile.face;
+  if (
+    bond.kind !== "running" ||
+    bond.p % bond.q === 0 ||
+    Math.max(across, up) <= LONG_TILE.sideOver
+  )
+    return null;
+  // Tile whose edges the plan doesn't name is held to the lesser figure.
+  const byEdges = tile.edges === "pressed" ? LONG_TILE.pressed : LONG_TILE.rectified;
+  return lengthLimit(limits, "long", byEdges) + (tile.warpage ?? 0);
+}
+
+/** How far one edge may stand proud of the next at this joint, besides the tile's own warpage. */
+export function lippageAt(joint: Nm): Nm {
+  return joint < LIPPAGE.wideFrom ? LIPPAGE.narrow : LIPPAGE.wide;
 }
 
 /** The narrowest soft joint. */

@@ -6,7 +6,7 @@ import { heading, lines, paragraphs, plain } from "./markdown.js";
 
 /** A tile in figures, and how many pieces of it each wall takes. */
 export function hoverTile(tile: Tile, { walls }: SolvedPlan, figures: Figures): string {
-  const { face, thickness, variation, edges, directional, box } = tile;
+  const { face, thickness, variation, warpage, edges, directional, box } = tile;
   const laid = walls.flatMap((solved) =>
     solved.lays
       .filter(({ lay }) => lay.tile === tile)
@@ -17,6 +17,7 @@ export function hoverTile(tile: Tile, { walls }: SolvedPlan, figures: Figures): 
     lines([
       `face ${figures.size(face.across, face.up)}, ${figures.length(thickness)} thick`,
       variation === null ? null : `varies by ${figures.length(variation)}`,
+      warpage === null ? null : `bows by ${figures.length(warpage)}`,
       edges === null ? null : `${edges} edges`,
       directional ? "may not be turned" : null,
       box === null ? null : `${counted(box, "piece")} in a box`,

@@ -19,6 +19,8 @@ const HELP: Readonly<Record<string, string>> = {
   thickness: "How thick the tile is; with the bed it makes what stands on the wall.",
   variation:
     "The largest minus the smallest face in the lot; a joint is at least three times that.",
+  warpage:
+    "How far the longest edge of the tile bows, at most; long tile in a running bond needs a joint wider by that.",
   edges: "How the edges are made: `pressed`, or `rectified` (ground to size).",
   pressed: "Edges as they come from the press.",
   rectified: "Edges ground to size after firing.",

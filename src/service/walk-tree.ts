@@ -36,6 +36,7 @@ export function expressionsOf(statement: Syntax.Statement): readonly Syntax.Expr
     case "bed":
     case "thickness":
     case "variation":
+    case "warpage":
     case "box":
     case "spares":
     case "kerf":

@@ -47,4 +47,4 @@ export { bareSide, buildOf, frameInner, frameOuter, openingBox, regionOf } from 
 export { boundsOf, doubleArea, doubleShapeArea, ringOf } from "./shape.js";
 export { MEASURES, nearestClean } from "./choose/index.js";
 export { MOST_PIECES, solve } from "./solve.js";
-export { acrossOrigin, doubledCentre, upOrigin } from "./start.js";
+export { acrossOrigin, clearRuns, doubledCentre, upOrigin } from "./start.js";

@@ -54,35 +54,35 @@ export function doubledCentre(wall: Wall, centre: Centre): Nm {
 
 /** The lowest point of the region; what a door takes from the bottom doesn't count. */
 export function lowestPoint(region: Region): Nm {
-  const { bottom, bounds } = region;
-  const runs = openRuns(region, (box) => box.bottom <= bounds.bottom && box.top > bounds.bottom);
-  const lows = runs.map(([from, to]) => rangeBetween(bottom, from, to).low);
-  return lows.length > 0 ? Math.min(...lows) : bounds.bottom;
+  const runs = clearRuns(region, "bottom");
+  return Math.min(...runs.map(([from, to]) => rangeBetween(region.bottom, from, to).low));
 }
 
 /** The highest point of the region; what an opening takes from the top doesn't count. */
 export function highestPoint(region: Region): Nm {
-  const { top, bounds } = region;
-  const runs = openRuns(region, (box) => box.top >= bounds.top && box.bottom < bounds.top);
-  const highs = runs.map(([from, to]) => rangeBetween(top, from, to).high);
-  return highs.length > 0 ? Math.max(...highs) : bounds.top;
+  const runs = clearRuns(region, "top");
+  return Math.max(...runs.map(([from, to]) => rangeBetween(region.top, from, to).high));
 }
 
-/** The stretches across the region that no takeaway of the named kind covers. */
-function openRuns(
-  region: Region,
-  covers: (box: Region["bounds"]) => boolean,
+/** The stretches of the bottom or top that no opening takes; all of it where openings take it all. */
+export function clearRuns(
+  { bounds, takeaways }: Region,
+  side: "bottom" | "top",
 ): readonly (readonly [Nm, Nm])[] {
-  const boxes = region.takeaways
+  const boxes = takeaways
     .map((takeaway) => takeaway.box)
-    .filter(covers)
+    .filter((box) =>
+      side === "bottom"
+        ? box.bottom <= bounds.bottom && box.top > bounds.bottom
+        : box.top >= bounds.top && box.bottom < bounds.top,
+    )
     .sort((a, b) => a.left - b.left);
   const runs: [Nm, Nm][] = [];
-  let from = region.bounds.left;
+  let from = bounds.left;
   for (const box of boxes) {
-    if (box.left > from) runs.push([from, Math.min(box.left, region.bounds.right)]);
+    if (box.left > from) runs.push([from, Math.min(box.left, bounds.right)]);
     from = Math.max(from, box.right);
   }
-  if (from < region.bounds.right) runs.push([from, region.bounds.right]);
-  return runs;
+  if (from < bounds.right) runs.push([from, bounds.right]);
+  return runs.length > 0 ? runs : [[bounds.left, bounds.right]];
 }

@@ -72,6 +72,7 @@ tile field "3 x 6 pressed wall tile, white" {
   face 5 7/8 x 2 7/8
   thickness 5/16
   variation 1/64
+  warpage 1/32
   edges pressed
   box 88
   directional

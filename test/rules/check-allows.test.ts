@@ -7,7 +7,7 @@ describe("allows", () => {
     assert.equal(found!.severity, "warning");
     assert.equal(
       found!.message,
-      "no rule is called cut/slither; there are cut/sliver, cut/under-half, cut/thin-leg, cut/taper",
+      "no rule is called cut/slither; there are cut/sliver, cut/under-half, cut/thin-leg, cut/taper, cut/beyond-saw",
     );
     assert.deepEqual(messages({ wall: 'allow cuts/sliver "oops"' }, "allow/unknown"), [
       "no rule is called cuts/sliver",

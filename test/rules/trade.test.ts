@@ -1,6 +1,7 @@
 import assert from "node:assert/strict";
 import type { Limits } from "../../src/model/index.js";
-import { lengthLimit, ratioLimit, smallerOffset } from "../../src/rules/trade.js";
+import { NM_PER } from "../../src/measure/index.js";
+import { lengthLimit, lippageAt, ratioLimit, smallerOffset } from "../../src/rules/trade.js";
 
 describe("the trade's limits", () => {
   const stated: Limits = {
@@ -18,6 +19,14 @@ describe("the trade's limits", () => {
     assert.equal(lengthLimit(stated, "clear", 5), 5);
     assert.equal(lengthLimit(stated, "hole", 5), 5);
     assert.deepEqual(ratioLimit(stated, "stacked", { p: 1, q: 4 }), { p: 1, q: 4 });
+  });
+});
+
+describe("the lippage that setting is allowed", () => {
+  it("is 1/32 in, and 1/16 in with joints of 1/4 in and more (ANSI A108.02 4.3.7)", () => {
+    const quarter = NM_PER.inch / 4;
+    assert.equal(lippageAt(quarter - 1), NM_PER.inch / 32);
+    assert.equal(lippageAt(quarter), NM_PER.inch / 16);
   });
 });
 

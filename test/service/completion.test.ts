@@ -28,6 +28,7 @@ describe("completion", () => {
     assert.deepEqual(labelsAt("tile a {\n  face 1 x 2\n  |\n}\n"), [
       "thickness",
       "variation",
+      "warpage",
       "edges",
       "box",
       "directional",

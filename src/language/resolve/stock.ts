@@ -20,10 +20,12 @@ export function resolveTile(statement: TileStatement, scope: Scope): void {
   const up = faceStatement && lengthOf(faceStatement.second, "positive", scope);
   const thickness = thicknessOf(parts, statement, scope);
   const variation = parts.first("variation");
+  const warpage = parts.first("warpage");
   const tile: Omit<Tile, "name" | "face"> = {
     title: statement.title?.text ?? "",
     thickness,
     variation: variation ? lengthOf(variation.length, "not-negative", scope) : null,
+    warpage: warpage ? lengthOf(warpage.length, "not-negative", scope) : null,
     edges: parts.first("edges")?.finish ?? null,
     ...boughtTile(parts, scope),
     directional: parts.first("directional") !== undefined,

@@ -1,16 +1,20 @@
 import { exactLength, formatLength } from "../../measure/index.js";
-import { leastJoint } from "../../rules/index.js";
+import { leastJoint, leastLongJoint } from "../../rules/index.js";
 import type { Fixer } from "./fix.js";
 import { statementAtHead } from "./statement-at-head.js";
 
 /** Widens a joint to the least that its tile may have. */
 export const widenJoint: Fixer = (state, diagnostic) => {
-  if (diagnostic.code !== "joint/too-narrow") return [];
+  const { code } = diagnostic;
+  if (code !== "joint/too-narrow" && code !== "joint/long-tile") return [];
   const { plan } = state.outcome;
   const lay = plan.walls.find(({ name }) => name === diagnostic.wall)?.lay;
   const statement = statementAtHead(state, diagnostic.range);
   if (!lay || statement?.kind !== "joint") return [];
-  const least = leastJoint(plan.limits, lay.tile.variation);
+  const least = Math.max(
+    leastJoint(plan.limits, lay.tile.variation),
+    leastLongJoint(plan.limits, lay) ?? 0,
+  );
   const text = exactLength(least, plan.units);
   // A range that ends above the least keeps its end.
   const { min, max } = statement;

@@ -4,7 +4,7 @@ import { INCH, planOf, STOCK, told } from "../telling.js";
 describe("a tile", () => {
   it("has all that its block says", () => {
     const [tile] = planOf(
-      'tile field "3 x 6" {\n face 5 7/8 x 2 7/8\n thickness 5/16\n variation 1/64\n edges rectified\n box 88\n}\n',
+      'tile field "3 x 6" {\n face 5 7/8 x 2 7/8\n thickness 5/16\n variation 1/64\n warpage 1/32\n edges rectified\n box 88\n}\n',
     ).tiles;
     const { origin, ...rest } = tile!;
     assert.deepEqual(rest, {
@@ -13,6 +13,7 @@ describe("a tile", () => {
       face: { across: 149_225_000, up: 73_025_000 },
       thickness: 7_937_500,
       variation: 396_875,
+      warpage: 793_750,
       edges: "rectified",
       box: 88,
       directional: false,
@@ -26,12 +27,13 @@ describe("a tile", () => {
       start: { line: 0, character: 5 },
       end: { line: 0, character: 10 },
     });
-    assert.deepEqual(origin.range.end, { line: 6, character: 1 });
+    assert.deepEqual(origin.range.end, { line: 7, character: 1 });
   });
 
   it("leaves unsaid what its block leaves unsaid", () => {
     const [tile] = planOf(STOCK).tiles;
-    assert.deepEqual([tile!.variation, tile!.edges, tile!.box], [null, null, null]);
+    const { variation, warpage, edges, box } = tile!;
+    assert.deepEqual([variation, warpage, edges, box], [null, null, null, null]);
   });
 
   it("without a face is told and left out, but its name is known", () => {

@@ -5,6 +5,9 @@ import { codesOf, mend } from "./mending.js";
 const varied = (lay: string): string =>
   `tile rough {\n  face 5 7/8 x 2 7/8\n  thickness 5/16\n  variation 1/32\n}\n${wallPlan(lay).replace("lay pressed", "lay rough")}`;
 
+const long = (lay: string): string =>
+  `tile plank {\n  face 23 5/8 x 11 5/8\n  thickness 3/8\n  warpage 1/32\n  edges rectified\n}\n${wallPlan(lay).replace("lay pressed", "lay plank").replace("bond stack", "bond running 1/3")}`;
+
 describe("a joint that is too narrow", () => {
   it("is widened to three times the variation, exactly", () => {
     const { text, codes } = mend(varied("    joint 1/16\n"), "joint/too-narrow", /3\/32/);
@@ -16,6 +19,13 @@ describe("a joint that is too narrow", () => {
     const { text } = mend(varied("    joint 1/32 to 3/16\n"), "joint/too-narrow", /Widen/);
     assert.match(text, /joint \S+ to 3\/16\n/);
     assert.ok(!codesOf(text).includes("joint/too-narrow"));
+  });
+
+  it("is widened by the warpage of long tile as well, once for both rules", () => {
+    const { text, codes, fix } = mend(long("    joint 1/32\n"), "joint/long-tile", /5\/32/);
+    assert.ok(text.includes("    joint 5/32\n"));
+    assert.equal(fix.preferred, true);
+    assert.ok(!codes.includes("joint/long-tile") && !codes.includes("joint/too-narrow"));
   });
 
   it("replaces a range that is too narrow as a whole", () => {

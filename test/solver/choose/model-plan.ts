@@ -102,6 +102,7 @@ export function oneWall(given: Given): OneWall {
     face: { across: given.face[0], up: given.face[1] },
     thickness: inches(0.3125),
     variation: null,
+    warpage: null,
     edges: null,
     box: null,
     directional: false,

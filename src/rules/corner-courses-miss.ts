@@ -1,0 +1,52 @@
+import { divideRounded } from "../measure/index.js";
+import { moduleUp, type SolvedPlan } from "../solver/index.js";
+import { type Corner, cornersOver } from "./corner.js";
+import { sharesCourses, twiceMiss } from "./course-miss.js";
+import type { Finding, Rule } from "./rule.js";
+import { COURSES, lengthLimit } from "./trade.js";
+import { length, lengthOff } from "./words.js";
+
+/**
+ * Courses of two walls that are not at one height at their corner. Told of the wall whose tile
+ * covers the other's, since that one is set last. Bed joints count by their middles; where one module is
+ * a whole multiple of the other, each joint of the larger tile meets one of the smaller. Where it
+ * isn't, no start brings the courses together: that is only mentioned.
+ */
+export const cornerCoursesMiss: Rule = {
+  code: "corner/courses-miss",
+  severity: "warning",
+  title: "the courses of two walls are not at one height at their corner",
+  source: COURSES.source,
+  limit: "courses",
+  check: (wall, plan) =>
+    cornersOver(wall, plan)
+      .filter(sharesCourses)
+      .flatMap((corner) => findMiss(plan, corner)),
+};
+
+function findMiss(plan: SolvedPlan, corner: Corner): Finding[] {
+  const { over, under, edge } = corner;
+  const most = lengthLimit(plan.plan.limits, "courses", COURSES.mostMiss);
+  const twice = twiceMiss(over.lay, under.lay);
+  if (twice !== null && Math.abs(twice) <= 2 * most) return [];
+  const where = `at the ${over.side} corner`;
+  const other = `those of ${under.wall.wall.name}`;
+  const { lay } = over.lay;
+  const place = {
+    origin: edge.origin,
+    blocks: [lay, lay.tile, over.wall.wall, under.wall.wall],
+  };
+  if (twice === null) {
+    const [module, otherModule] = [over, under].map((each) =>
+      length(plan, moduleUp(each.lay.lattice)),
+    );
+    const message =
+      `${where} courses of ${module!} can't meet ${other}, which are ${otherModule!}; ` +
+      `one module, or a whole multiple of it, is wanted`;
+    return [{ ...place, severity: "information", message }];
+  }
+  const miss = lengthOff(plan, divideRounded(Math.abs(twice), 2), most);
+  const wanted = most === 0 ? "courses that meet are" : `at most ${length(plan, most)} is`;
+  const message = `${where} the courses are ${miss} ${twice > 0 ? "above" : "below"} ${other}; ${wanted} wanted`;
+  return [{ ...place, message }];
+}

@@ -1,0 +1,49 @@
+import assert from "node:assert/strict";
+import { NM_PER } from "../../src/measure/index.js";
+import { sharesCourses, twiceMiss } from "../../src/rules/course-miss.js";
+import { cornersOf, cornerText, type CornerText } from "./corner-text.js";
+
+const INCH = NM_PER.inch;
+
+/** Twice how far the side wall's bed joints are over the back wall's, in inches. */
+function miss(parts: CornerText): number | null {
+  const [corner] = cornersOf(cornerText(parts));
+  const twice = twiceMiss(corner!.over.lay, corner!.under.lay);
+  return twice === null ? null : twice / INCH;
+}
+
+describe("how courses miss each other", () => {
+  it("is told the shorter way, up or down, whole courses left out", () => {
+    const up = "joint at 10";
+    assert.equal(miss({ up, side: { up: "joint at 10 1/4" } }), 0.5);
+    assert.equal(miss({ up, side: { up: "joint at 9 3/4" } }), -0.5);
+    assert.equal(miss({ up, side: { up: "joint at 10 + 5 * 3 1/16 - 1/4" } }), -0.5);
+    // Half a course off, up and down are the same way.
+    assert.equal(miss({ up, side: { up: "joint at 10 + 1 17/32" } }), 3.0625);
+  });
+
+  it("is nothing where the joints' middles meet, whatever their widths and modules", () => {
+    const up = "joint at 10";
+    assert.equal(miss({ up }), 0);
+    // 6 1/16 and a joint of 1/16 are two modules of 3 1/16.
+    assert.equal(miss({ up, side: { tile: "tall" } }), 0);
+    assert.equal(miss({ up, side: { tile: "tall", up: "joint at 10 + 3 1/16" } }), 0);
+  });
+
+  it("can't be told where neither module is a whole multiple of the other", () => {
+    assert.equal(miss({ side: { tile: "odd" } }), null);
+  });
+
+  it("matters where both walls have courses at some height", () => {
+    const shares = (parts: CornerText): boolean => sharesCourses(cornersOf(cornerText(parts))[0]!);
+    const up = "joint at 10";
+    assert.ok(shares({ up }));
+    assert.ok(shares({ up, side: { size: "36 x 12" } }));
+    const high = "bottom free measured 0: 49";
+    const wall = cornerText({ up, size: "60 x 40", side: { size: "36 x 100" } }).replace(
+      /bottom free(?=\n {2}top free\n {2}left)/,
+      high,
+    );
+    assert.equal(sharesCourses(cornersOf(wall)[0]!), false);
+  });
+});

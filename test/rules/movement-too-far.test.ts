@@ -1,0 +1,58 @@
+import assert from "node:assert/strict";
+import { findings, messages, type WallText } from "./wall-text.js";
+
+const CODE = "movement/too-far";
+
+const field = (size: string, more: WallText = {}): WallText => ({
+  face: "24 x 12",
+  size,
+  ...more,
+});
+const OVER_PAN = "left free\nright free\ntop free\nbottom pan movement 1/8";
+
+// NTCA Reference Manual 2024-25 p. 23: 20 to 25 ft in an interior, 8 to 12 ft in moisture or sun.
+describe("movement/too-far", () => {
+  it("tells a wall one nanometre wider or higher than 25 ft, and is silent at it", () => {
+    assert.deepEqual(messages(field("25ft x 8ft"), CODE), []);
+    assert.deepEqual(messages(field("25ft + nm x 8ft"), CODE), [
+      "the tile is 300+ in wide without a soft joint in it; at most 300 in is wanted",
+    ]);
+    assert.match(messages(field("8ft x 25ft + nm"), CODE)[0]!, /300\+ in high/);
+  });
+
+  it("holds a wall over a pan or a tub to 12 ft", () => {
+    assert.deepEqual(messages(field("12ft x 8ft", { edges: OVER_PAN }), CODE), []);
+    assert.deepEqual(messages(field("12ft + nm x 8ft", { edges: OVER_PAN }), CODE), [
+      "the tile is 144+ in wide without a soft joint in it; at most 144 in over a pan or a tub is wanted",
+    ]);
+    const tub = OVER_PAN.replace("pan", "tub");
+    assert.equal(messages(field("13ft x 8ft", { edges: tub }), CODE).length, 1);
+  });
+
+  it("counts the tile between the soft joints at its sides", () => {
+    const edges = "left wall movement 1/8\nright wall movement 1/8\ntop free\nbottom free";
+    assert.deepEqual(messages(field("25ft + 1/4 x 8ft", { edges }), CODE), []);
+  });
+
+  it("speaks at the wall, as a warning, with its source", () => {
+    const [found] = findings(field("26ft x 8ft"), CODE);
+    assert.equal(found!.severity, "warning");
+    assert.match(found!.source!, /NTCA Reference Manual/);
+  });
+
+  it("follows the plan's own limit, and is silent when that is off", () => {
+    const rules = (text: string): WallText =>
+      field("4500mm x 2m", { plan: `rules {\n ${text}\n}`, edges: OVER_PAN });
+    assert.deepEqual(messages(rules("apart 4500mm"), CODE), []);
+    assert.equal(messages(rules("apart 4499mm"), CODE).length, 1);
+    assert.deepEqual(messages(rules("apart off"), CODE), []);
+  });
+
+  it("is silenced by an allow that says where the joint is", () => {
+    const wall = 'allow movement/too-far "a soft joint at 13 ft"';
+    assert.equal(
+      findings(field("26ft x 8ft", { wall }), CODE)[0]!.allowed,
+      "a soft joint at 13 ft",
+    );
+  });
+});
