@@ -1,0 +1,91 @@
+import assert from "node:assert/strict";
+import { softJointsOf } from "../../../src/takeoff/materials/soft-joints.js";
+import { solveClean } from "../../support/solve-text.js";
+
+const STOCK =
+  "bed 1/8\ntile field {\n face 6 x 3\n thickness 1/4\n}\ntrim nose {\n face 6 x 2\n thickness 1/4\n}\n";
+const LAY = "lay field {\n bond stack\n joint 1/8\n}";
+
+/** The soft joints of each wall: `left 96 x 1/8`, in inches. */
+function jointsOf(walls: Readonly<Record<string, string>>): string[][] {
+  const text =
+    STOCK +
+    Object.entries(walls)
+      .map(([name, lines]) => `wall ${name} {\n${lines}\n${LAY}\n}\n`)
+      .join("");
+  const { plan, solved } = solveClean(text);
+  return solved.walls.map((wall) =>
+    softJointsOf(wall, plan.walls).map(
+      ({ along, length, width }) => `${along} ${length / 25_400_000} x ${width / 25_400_000}`,
+    ),
+  );
+}
+
+const HARD = "left free\nright free\nbottom free\ntop free\n";
+
+describe("soft joints", () => {
+  it("run along every side that moves, from corner to corner", () => {
+    const [joints] = jointsOf({
+      back: "size 60 x 96\nleft wall movement 1/8\nbottom pan movement 1/4\ntop wall joint 1/8\nright free trim nose",
+    });
+    assert.deepEqual(joints, ["left 96 x 0.125", "bottom 60 x 0.25"]);
+  });
+
+  it("are there where a side isn't stated: it is a wall with 1/8 in", () => {
+    const [joints] = jointsOf({ back: "size 60 x 96" });
+    assert.deepEqual(joints, [
+      "left 96 x 0.125",
+      "right 96 x 0.125",
+      "bottom 60 x 0.125",
+      "top 60 x 0.125",
+    ]);
+  });
+
+  it("are as long as a measured side really is, rounded up", () => {
+    // 3 in over 40 in, then 4 in over 30 in.
+    const [joints] = jointsOf({
+      back: "size 70 x 96\nleft free\nright free\ntop free\nbottom pan measured 0: 0, 40: 3, 70: -1 movement 1/8",
+    });
+    const length = Math.ceil(Math.hypot(40, 3) * 25.4e6) + Math.ceil(Math.hypot(30, 4) * 25.4e6);
+    assert.deepEqual(joints, [`bottom ${length / 25.4e6} x 0.125`]);
+  });
+
+  it("end where a measured neighbour does", () => {
+    const [joints] = jointsOf({
+      back: "size 60 x 96\nleft wall measured 0: 1/2, 96: 1/4 joint 1/8\nright free\ntop ceiling movement 1/8\nbottom pan movement 1/8",
+    });
+    assert.deepEqual(joints, ["bottom 59.5 x 0.125", "top 59.75 x 0.125"]);
+  });
+
+  it("run round an opening, inside its frame where it has one", () => {
+    const opening = (lines: string) =>
+      `size 60 x 96\n${HARD}window sash {\n at 18, 40\n size 24 x 36\n${lines}\n}`;
+    assert.deepEqual(jointsOf({ back: opening("movement 1/16") }), [["sash 120 x 0.0625"]]);
+    assert.deepEqual(jointsOf({ back: opening("movement 1/8\nframe nose mitre\ninset 1") }), [
+      ["sash 112 x 0.125"],
+    ]);
+    assert.deepEqual(jointsOf({ back: opening("") }), [[]]);
+  });
+
+  it("leave out what a door takes of the floor's, and run up its jambs and over its head", () => {
+    const sides = "left free\nright free\ntop free\nbottom floor movement 1/8\n";
+    assert.deepEqual(
+      jointsOf({
+        back: `size 60 x 96\n${sides}door way {\n at 10\n size 30 x 80\n movement 1/8\n}`,
+      }),
+      // The bottom's less the door and its own joints; the jambs from the tile's lowest up.
+      [["bottom 29.75 x 0.125", "way 189.75 x 0.125"]],
+    );
+  });
+
+  it("in a corner are one bead, the one of the wall that laps over", () => {
+    const corner = (under: string, over: string) =>
+      jointsOf({
+        back: `size 60 x 96\nleft corner side under ${under}\nright free\nbottom free\ntop free`,
+        side: `size 30 x 96\nright corner back over ${over}\nleft free\nbottom free\ntop free`,
+      });
+    assert.deepEqual(corner("movement 1/4", "movement 1/8"), [[], ["right 96 x 0.125"]]);
+    assert.deepEqual(corner("movement 1/4", "joint 1/8"), [["left 96 x 0.25"], []]);
+    assert.deepEqual(corner("joint 1/8", "movement 1/8"), [[], ["right 96 x 0.125"]]);
+  });
+});
