@@ -1,0 +1,32 @@
+import assert from "node:assert/strict";
+import type { PieceTable } from "../../../src/solver/index.js";
+import { pieceLabel } from "../../../src/takeoff/labels/piece-label.js";
+
+function table(course: number, column: number, part: number): PieceTable {
+  return {
+    count: 1,
+    bounds: new Float64Array(4),
+    course: Int32Array.of(course),
+    column: Int32Array.of(column),
+    part: Uint8Array.of(part),
+    cut: Uint8Array.of(1),
+    courseStart: Int32Array.of(0, 1),
+    shapes: new Map(),
+    visible: new Map(),
+  };
+}
+
+describe("a piece's label", () => {
+  it("is wall, course and place with two digits", () => {
+    assert.equal(pieceLabel("B", table(5, 3, 0), 0), "B-05-03");
+  });
+
+  it("has more digits when it needs them", () => {
+    assert.equal(pieceLabel("FO", table(120, 1234, 0), 0), "FO-120-1234");
+  });
+
+  it("tells the further parts of one tile by letters, like the piece's id", () => {
+    assert.equal(pieceLabel("B", table(5, 3, 1), 0), "B-05-03b");
+    assert.equal(pieceLabel("B", table(5, 3, 2), 0), "B-05-03c");
+  });
+});
