@@ -1,21 +1,27 @@
 // Bundles the programs into dist/. Of the command line, cli.cjs starts it, cli/main.cjs is the program,
-// cli/worker.cjs what its worker threads run, and cli/drawing.cjs what draws pictures; the editor's
-// are listed in bundle-extension.mjs.
+// cli/worker.cjs what its worker threads run, cli/drawing.cjs what draws pictures, and cli/sheet.cjs what
+// makes sheets, with print.cjs, which prints them (bundle-print.mjs); the editor's are listed in
+// bundle-extension.mjs.
 import { build } from "esbuild";
 import { spawnSync } from "node:child_process";
 import { rmSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { bundlePrint } from "./.scripts/bundle-print.mjs";
 import { bundleExtension } from "./.scripts/editor/bundle-extension.mjs";
 
 const root = fileURLToPath(new URL(".", import.meta.url));
 
-/** Leaves the drawing out of the program, for its own bundle. */
-const drawingApart = {
-  name: "drawing-apart",
+/** Leaves what few commands need out of the program, for bundles of its own. */
+const apart = {
+  name: "apart",
   setup({ onResolve }) {
-    onResolve({ filter: /\/drawing\/headless\.js$/ }, ({ kind }) =>
-      kind === "dynamic-import" ? { path: "./drawing.cjs", external: true } : null,
-    );
+    const leaveOut = (filter, path) =>
+      onResolve({ filter }, ({ kind }) =>
+        kind === "dynamic-import" ? { path, external: true } : null,
+      );
+    leaveOut(/\/drawing\/headless\.js$/, "./drawing.cjs");
+    leaveOut(/^\.\/sheet\.js$/, "./sheet.cjs");
+    onResolve({ filter: /\/sheets\/print\.js$/ }, () => ({ path: "../print.cjs", external: true }));
   },
 };
 
@@ -27,7 +33,7 @@ const COMMON = {
   format: "cjs",
   target: "node20",
   supported: { "dynamic-import": false },
-  plugins: [drawingApart],
+  plugins: [apart],
   logLevel: "warning",
 };
 
@@ -36,6 +42,8 @@ rmSync(`${root}dist/cli`, { recursive: true, force: true });
 await build({ ...COMMON, entryPoints: ["src/cli/start.ts"], outfile: "dist/cli.cjs" });
 await build({ ...COMMON, entryPoints: ["src/cli/main.ts"], outfile: "dist/cli/main.cjs" });
 await build({ ...COMMON, entryPoints: ["src/cli/worker.ts"], outfile: "dist/cli/worker.cjs" });
+await build({ ...COMMON, entryPoints: ["src/cli/sheet.ts"], outfile: "dist/cli/sheet.cjs" });
+await bundlePrint();
 await build({
   ...COMMON,
   entryPoints: ["src/drawing/headless.ts"],

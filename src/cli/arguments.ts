@@ -15,6 +15,15 @@ const COMMANDS: Readonly<Record<CommandName, Options>> = {
   check: { ...COMMON, format: { type: "string" }, shard: { type: "string" } },
   solve: { ...COMMON, format: { type: "string" }, output: { type: "string", short: "o" } },
   draw: { ...COMMON, output: { type: "string", short: "o" } },
+  sheet: {
+    ...COMMON,
+    output: { type: "string", short: "o" },
+    format: { type: "string" },
+    paper: { type: "string" },
+    only: { type: "string" },
+    revision: { type: "string" },
+    schema: { type: "boolean" },
+  },
   compare: {
     root: { type: "string" },
     from: { type: "string" },
@@ -43,6 +52,9 @@ const WANTED: Readonly<Record<string, string>> = {
   to: "a revision",
   "fail-on": "what to fail on",
   shard: "I/N",
+  paper: "letter or a4",
+  only: "what is wanted of the sheet",
+  revision: "a text",
 };
 
 /** Reads the words after `gaugelath`. Throws a Failure that says what was found and what is wanted. */
@@ -85,6 +97,11 @@ export function readArguments(words: readonly string[]): Request {
       if (output === null) throw missing(command, "-o OUT.svg, the picture to write");
       return { command, file, output, ...reading };
     }
+    case "sheet": {
+      if (values.schema === true) return { command: "sheet-schema" };
+      const file = onlyPlace(command, places);
+      return { command, file, ...sheetParts(values), ...reading };
+    }
   }
 }
 
@@ -106,6 +123,29 @@ function compareParts(values: Given["values"], places: readonly string[]) {
     failOn: failOnOf(text(values["fail-on"])),
     shard: shardOf(values.shard),
   };
+}
+
+function sheetParts(values: Given["values"]) {
+  const output = text(values.output);
+  if (output === null) throw missing("sheet", "-o OUT, a file (OUT.pdf) or a folder to write");
+  const formats = ["pdf", "md", "json", "csv", "svg", "png", "dxf"] as const;
+  const format = values.format === undefined ? null : oneOf(values.format, formats);
+  if (output === "-" && format === null) {
+    throw new Failure("-o - does not say which format", `--format ${formats.join("|")}`);
+  }
+  return {
+    output,
+    format,
+    paper: paperOf(text(values.paper)),
+    only: text(values.only)?.split(",") ?? [],
+    revision: text(values.revision),
+  };
+}
+
+function paperOf(given: string | null): "letter" | "a4" | null {
+  const word = given?.toLowerCase() ?? null;
+  if (word === null || word === "letter" || word === "a4") return word;
+  throw new Failure(`--paper does not know ${JSON.stringify(given)}`, "it knows letter and a4");
 }
 
 const FORMS = "compare OLD NEW, or compare --from REV [--to REV] FILE...";

@@ -33,7 +33,10 @@ async function carryOut(request: Request, host: Host): Promise<number> {
       return (await import("./solve.js")).solve(request, host);
     case "draw":
       return (await import("./draw.js")).draw(request, host);
-
+    case "sheet":
+      return (await import("./sheet.js")).sheet(request, host);
+    case "sheet-schema":
+      return (await import("./sheet.js")).sheetSchema(host);
     case "tidy":
       return (await import("./tidy.js")).tidyPlans(request, host);
     case "serve":

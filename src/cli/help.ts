@@ -8,6 +8,7 @@ Commands:
   check FILE...           tell what is wrong with plans
   solve FILE              lay the tile: a short reading, or every piece as JSON
   draw FILE -o OUT.svg    draw the walls with every piece
+  sheet FILE -o OUT       the setter's sheet and the shopping list: PDF, lists, drawings
   compare OLD NEW         say what a change does to the walls: files, folders, git revisions
   show FILE               every course in a line, for git diff
   merge REPORT...         the reports of several machines as one
@@ -86,6 +87,42 @@ Examples:
   gaugelath draw - -o - < bath.tileplan > bath.svg
 
 Exits: as for check; 2 also where OUT.svg could not be written.
+${COLOURS}`;
+
+const SHEET = `Prints the setter's sheet of each wall, the shopping list and the story poles.
+
+Usage: gaugelath sheet FILE -o OUT [--paper letter|a4] [--only PARTS] [--revision TEXT]
+                       [--format FORMAT] [--strict] [--root FOLDER]
+       gaugelath sheet --schema
+
+FILE is a plan, or - for standard input. What is wrong with it goes to standard error, and on the
+sheet of the wall. OUT's ending says the format:
+
+  .pdf                  sheets to print, the story poles in true size
+  .svg  .png            a picture of each sheet (OUT-PART.svg where there are several)
+  .dxf                  a drawing of each wall, in true size, its layers by meaning
+  .csv                  OUT-cuts.csv and OUT-purchases.csv, for a spreadsheet
+  .md                   the words and tables, for a page of text
+  .json                 all of it as data, lengths in mm (its schema: --schema)
+
+A folder takes all of them.
+
+Options:
+  -o, --output OUT      a file, written whole or not at all; a folder; or - for standard output
+  --format FORMAT       pdf, svg, png, dxf, csv, md or json, where the ending does not say it
+  --paper SIZE          letter or a4 (else letter for plans in inches, a4 for others)
+  --only PARTS          some parts, with commas between: a page (plan, shopping-list), a wall by
+                        its name, cuts, purchases
+  --revision TEXT       what to print as the revision (else the commit, where git keeps the plan)
+  --schema              print the JSON Schema of the JSON
+${COMMON}
+Examples:
+  gaugelath sheet bath.tileplan -o bath.pdf
+  gaugelath sheet bath.tileplan -o bath.pdf --only back,shopping-list --paper a4
+  gaugelath sheet bath.tileplan -o cuts.csv --only cuts
+  gaugelath sheet bath.tileplan -o for-the-setter/
+
+Exits: as for check; 2 also where OUT could not be written.
 ${COLOURS}`;
 
 const TIDY = `Puts plans into the house style: two spaces a block, comments in columns. Their meaning stays, and
@@ -175,6 +212,7 @@ const ABOUT: Readonly<Record<CommandName, string>> = {
   check: CHECK,
   solve: SOLVE,
   draw: DRAW,
+  sheet: SHEET,
   tidy: TIDY,
   compare: COMPARE,
   show: SHOW,

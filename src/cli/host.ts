@@ -9,12 +9,14 @@ export interface Host {
   readonly colours: { readonly out: boolean; readonly err: boolean };
   readonly readStandardInput: () => Promise<Uint8Array>;
   /** Writes to standard output, waiting while the reader is slow. */
-  readonly out: (chunks: Iterable<string>) => Promise<void>;
+  readonly out: (chunks: Iterable<string | Uint8Array>) => Promise<void>;
   readonly err: (text: string) => void;
   /** Whether a person watches standard error: only then is progress told there. */
   readonly watched: boolean;
   /** The program of a worker thread; null to do everything in this one. */
   readonly worker: string | null;
+  /** The folder of what is no program: the print font, and the rasteriser. */
+  readonly assets: string;
 }
 
 const STANDARD_OUTPUT = 1;
@@ -28,7 +30,7 @@ const PAUSE = 2;
  * The host of a real process. It writes to the descriptor itself: the stream `process.stdout` costs
  * a tenth of a check's whole start-up.
  */
-export function processHost(worker: string): Host {
+export function processHost(worker: string, assets: string): Host {
   const watched = isTerminal(STANDARD_ERROR);
   return {
     folder: process.cwd(),
@@ -45,6 +47,7 @@ export function processHost(worker: string): Host {
     err: (text) => void process.stderr.write(text),
     watched,
     worker,
+    assets,
   };
 }
 
@@ -59,9 +62,9 @@ function isTerminal(descriptor: number): boolean {
 }
 
 /** Whoever reads the output (`| head`) may have seen enough: then the rest is dropped quietly. */
-async function writeOut(chunks: Iterable<string>): Promise<void> {
+async function writeOut(chunks: Iterable<string | Uint8Array>): Promise<void> {
   for (const part of inParts(chunks)) {
-    let rest = Buffer.from(part);
+    let rest = part;
     while (rest.length > 0) {
       try {
         rest = rest.subarray(writeSync(STANDARD_OUTPUT, rest));
@@ -78,14 +81,19 @@ function hasCode(error: unknown, code: string): boolean {
   return error instanceof Error && "code" in error && error.code === code;
 }
 
-/** The same text in parts of a useful size. */
-export function* inParts(chunks: Iterable<string>): Generator<string> {
+/** The same in bytes (texts as UTF-8), in parts of a useful size. */
+export function* inParts(chunks: Iterable<string | Uint8Array>): Generator<Buffer> {
   let part = "";
   for (const chunk of chunks) {
-    part += chunk;
+    if (typeof chunk === "string") part += chunk;
+    else {
+      if (part !== "") yield Buffer.from(part);
+      part = "";
+      yield Buffer.from(chunk);
+    }
     if (part.length < PART) continue;
-    yield part;
+    yield Buffer.from(part);
     part = "";
   }
-  if (part !== "") yield part;
+  if (part !== "") yield Buffer.from(part);
 }

@@ -57,6 +57,29 @@ export interface CompareRequest extends Reading {
   readonly shard: Shard | null;
 }
 
+/** What a sheet is written as: the formats by the ending of a file, or all of them into a folder. */
+export type SheetFormat = "pdf" | "md" | "json" | "csv" | "svg" | "png" | "dxf";
+
+export interface SheetRequest extends Reading {
+  readonly command: "sheet";
+  readonly file: string;
+  /** A file or a folder, or `-` for standard output. */
+  readonly output: string;
+  /** null where the output's ending says it. */
+  readonly format: SheetFormat | null;
+  /** null for what is usual where the plan's units are. */
+  readonly paper: "letter" | "a4" | null;
+  /** Ids of pages, names of walls, `cuts` or `purchases`; empty for all. */
+  readonly only: readonly string[];
+  /** null to ask git. */
+  readonly revision: string | null;
+}
+
+/** The schema of a sheet's JSON. */
+export interface SheetSchemaRequest {
+  readonly command: "sheet-schema";
+}
+
 export interface ShowRequest extends Reading {
   readonly command: "show";
   readonly file: string;
@@ -82,12 +105,14 @@ export interface ServeRequest {
 }
 
 export type CommandName =
-  "check" | "solve" | "draw" | "tidy" | "compare" | "show" | "merge" | "serve";
+  "check" | "solve" | "draw" | "sheet" | "tidy" | "compare" | "show" | "merge" | "serve";
 
 export type Request =
   | CheckRequest
   | SolveRequest
   | DrawRequest
+  | SheetRequest
+  | SheetSchemaRequest
   | CompareRequest
   | ShowRequest
   | MergeRequest

@@ -19,12 +19,16 @@ import { inParts } from "./host.js";
  * fails the old file stands untouched and nothing is left behind. `shown` is the file's name for
  * people. Throws a Failure.
  */
-export function writeWhole(file: string, shown: string, chunks: Iterable<string>): void {
+export function writeWhole(
+  file: string,
+  shown: string,
+  chunks: Iterable<string | Uint8Array>,
+): void {
   try {
     const old = statSync(file, { throwIfNoEntry: false });
     if (old?.isDirectory()) throw new Failure("it is a folder");
     // A device or a pipe (`/dev/null`) can't be replaced, only written to.
-    if (old && !old.isFile()) writeFileSync(file, [...chunks].join(""));
+    if (old && !old.isFile()) writeFileSync(file, Buffer.concat([...inParts(chunks)]));
     // Through a link, so that the link stays one.
     else replace(old ? realpathSync(file) : file, old?.mode ?? 0o666, chunks);
   } catch (error) {
@@ -33,13 +37,13 @@ export function writeWhole(file: string, shown: string, chunks: Iterable<string>
   }
 }
 
-function replace(file: string, mode: number, chunks: Iterable<string>): void {
+function replace(file: string, mode: number, chunks: Iterable<string | Uint8Array>): void {
   const beside = path.join(path.dirname(file), `.${path.basename(file)}.${process.pid}.part`);
   // `wx`: never over a file that is there.
   const opened = openSync(beside, "wx", mode);
   try {
     try {
-      for (const part of inParts(chunks)) writeAll(opened, Buffer.from(part));
+      for (const part of inParts(chunks)) writeAll(opened, part);
       fsyncSync(opened);
     } finally {
       closeSync(opened);

@@ -1,3 +1,4 @@
+import { fileURLToPath } from "node:url";
 import { execute } from "../../src/cli/execute.js";
 import type { Host } from "../../src/cli/host.js";
 
@@ -7,6 +8,9 @@ export interface Captured {
   readonly out: string;
   readonly err: string;
 }
+
+/** The built programs' folder. */
+const ASSETS = fileURLToPath(new URL("../../dist", import.meta.url));
 
 /** Runs a command in a workplace; `given.input` is its standard input. */
 export async function gaugelath(
@@ -27,12 +31,15 @@ export async function gaugelath(
     colours: { out: colours, err: colours },
     readStandardInput: () => Promise.resolve(Buffer.from(input as string)),
     out: (chunks) => {
-      for (const chunk of chunks) out += chunk;
+      for (const chunk of chunks) {
+        out += typeof chunk === "string" ? chunk : Buffer.from(chunk).toString("latin1");
+      }
       return Promise.resolve();
     },
     err: (text) => void (err += text),
     watched: given.watched === true,
     worker: given.worker ?? null,
+    assets: ASSETS,
   };
   const exit = await execute(words, host);
   return { exit, out, err };

@@ -13,6 +13,7 @@ function said(failure: Failure, err = false): string {
     err: (part) => void (text += part),
     watched: false,
     worker: null,
+    assets: "",
   };
   sayFailure(failure, host);
   return text;

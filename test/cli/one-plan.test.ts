@@ -16,6 +16,7 @@ describe("one plan", () => {
       err,
       watched: false,
       worker: null,
+      assets: "",
     };
   }
 

@@ -22,9 +22,10 @@ export function wallPage(ground: Ground, wall: SolvedWall, cuts: WallCuts): Omit
     wall: name,
     blocks: [
       ...findingsBlocks(ground.diagnostics, name),
+      // First, so that on paper it has a whole sheet, and the facts the next with what they belong to.
+      wallPicture(ground, wall),
       wallFacts(ground, wall, cuts.mark),
       ...(wall.lays.length === 0 ? [text(notLaid(wall))] : []),
-      wallPicture(ground, wall),
       ...section("Level and plumb lines", linesBlocks(ground, wall)),
       ...section("Courses", courseBlocks(ground, wall)),
       ...section("Cuts", [...cutsBlocks(ground, cuts), ...handOffBlocks(ground, cuts)]),

@@ -16,7 +16,10 @@ export function columnWidths(
   measure: (text: string, weight: Weight) => number,
 ): number[] {
   const wanted = table.columns.map(({ title }, i) =>
-    Math.max(measure(title, "bold"), ...table.rows.map((cells) => measure(cells[i] ?? "", "regular"))),
+    Math.max(
+      measure(title, "bold"),
+      ...table.rows.map((cells) => measure(cells[i] ?? "", "regular")),
+    ),
   );
   const total = sum(wanted);
   if (total <= width) {
@@ -36,7 +39,12 @@ export function columnWidths(
 }
 
 function longestWord(text: string, measure: (word: string) => number): number {
-  return Math.max(...text.split("\n").flatMap((line) => line.trim().split(BREAKS)).map(measure));
+  return Math.max(
+    ...text
+      .split("\n")
+      .flatMap((line) => line.trim().split(BREAKS))
+      .map(measure),
+  );
 }
 
 function sum(numbers: readonly number[]): number {

@@ -40,7 +40,7 @@ export class Faces {
   fontFor(weight: Weight): Font {
     const font = this.#fonts[weight];
     const layout = (text: string): Pick<GlyphRun, "glyphs" | "positions" | "advanceWidth"> => {
-      const glyphs = [...text].map((letter) => font.glyphForCodePoint(letter.codePointAt(0)!));
+      const glyphs = Array.from(text, (letter) => font.glyphForCodePoint(letter.codePointAt(0)!));
       const positions = glyphs.map(({ advanceWidth: xAdvance }) => {
         return { xAdvance, yAdvance: 0, xOffset: 0, yOffset: 0 };
       });

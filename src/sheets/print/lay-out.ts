@@ -44,19 +44,19 @@ function layPage(
 function layBlock(flow: Flow, block: Block): void {
   switch (block.kind) {
     case "heading":
-      return layHeading(flow, block.text);
+      { layHeading(flow, block.text); return; }
     case "text":
-      return layText(flow, block.text);
+      { layText(flow, block.text); return; }
     case "caution":
-      return layCaution(flow, block.lines);
+      { layCaution(flow, block.lines); return; }
     case "list":
-      return layList(flow, block.items, block.numbered);
+      { layList(flow, block.items, block.numbered); return; }
     case "table":
-      return layTable(flow, block);
+      { layTable(flow, block); return; }
     case "picture":
-      return layPicture(flow, block.scene, block.caption);
+      { layPicture(flow, block.scene, block.caption); return; }
     case "pole":
-      return layPole(flow, block);
+      { layPole(flow, block); return; }
   }
 }
 

@@ -29,7 +29,10 @@ export function layPole(flow: Flow, pole: Pole): void {
   layScaleCheck(flow);
   const strips = cutStrips(pole, flow.room - 4);
   if (strips.length === 0) {
-    layText(flow, `The pole is too long to print in true size: it would take over ${MOST_STRIPS} strips.`);
+    layText(
+      flow,
+      `The pole is too long to print in true size: it would take over ${MOST_STRIPS} strips.`,
+    );
   }
   const wide = (flow.width - (STRIPS_A_SHEET - 1) * GAP) / STRIPS_A_SHEET;
   for (let first = 0; first < strips.length; first += STRIPS_A_SHEET) {

@@ -11,7 +11,9 @@ export interface StripPlace {
 }
 
 /** How far a mark reaches from the pole's edge, and how heavy it is. */
-const TICK: Readonly<Record<PoleMark["weight"], { readonly reach: number; readonly weight: number }>> = {
+const TICK: Readonly<
+  Record<PoleMark["weight"], { readonly reach: number; readonly weight: number }>
+> = {
   course: { reach: 16, weight: 0.8 },
   opening: { reach: 24, weight: 1.2 },
   datum: { reach: 30, weight: 1.8 },
@@ -30,7 +32,12 @@ export function layStrip(flow: Flow, strip: Strip, place: StripPlace): void {
   const right = left + width;
   flow.put(
     { kind: "rule", points: [left, top, left, bottom], weight: 1.2, dash: [] },
-    { kind: "rule", points: [left, top, right, top, right, bottom, left, bottom], weight: 0.5, dash: CUT },
+    {
+      kind: "rule",
+      points: [left, top, right, top, right, bottom, left, bottom],
+      weight: 0.5,
+      dash: CUT,
+    },
   );
   layOverlaps(flow, strip, place);
   for (const { up, mark } of strip.marks) {
@@ -69,7 +76,12 @@ function layLabels(flow: Flow, strip: Strip, { left, bottom, width }: StripPlace
   const labels = marks.map(({ up, mark }) => {
     const weight = mark.weight === "course" ? "regular" : "bold";
     const lines = flow.wrap(`${mark.reading}  ${mark.what}`, room, size, weight);
-    return { lines, weight, middle: strip.length - up, height: lines.length * size * LEADING } as const;
+    return {
+      lines,
+      weight,
+      middle: strip.length - up,
+      height: lines.length * size * LEADING,
+    } as const;
   });
   const places = spreadLabels(labels, strip.length);
   labels.forEach(({ lines, weight, middle, height }, i) => {

@@ -1,7 +1,10 @@
 import { type Flow, LEADING, SIZE } from "./flow.js";
 
-/** A block's heading is never the last thing on a sheet: this much has to fit under it. */
-const KEPT_WITH_HEADING = 44;
+/**
+ * A heading is never the last thing on a sheet: this much has to fit under it, a table's caption, its
+ * head and a row.
+ */
+const KEPT_WITH_HEADING = 96;
 
 export function layHeading(flow: Flow, text: string): void {
   const lines = flow.wrap(text, flow.width, SIZE.heading, "bold");

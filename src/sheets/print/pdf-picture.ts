@@ -116,7 +116,12 @@ class PdfPicture {
 
   #drawHalo(x: number, y: number, width: number, size: number, colour: string): void {
     const { over, under, beside } = HALO;
-    this.pdf.rect(x - beside * size, y - over * size, width + 2 * beside * size, (over + under) * size);
+    this.pdf.rect(
+      x - beside * size,
+      y - over * size,
+      width + 2 * beside * size,
+      (over + under) * size,
+    );
     this.pdf.fill(colour);
   }
 }

@@ -87,7 +87,8 @@ function drawMark(pdf: PDFKit.PDFDocument, mark: Mark, faces: Faces): void {
       else pdf.undash();
       const [x = 0, y = 0] = mark.points;
       pdf.moveTo(x, y);
-      for (let i = 2; i < mark.points.length; i += 2) pdf.lineTo(mark.points[i]!, mark.points[i + 1]!);
+      for (let i = 2; i < mark.points.length; i += 2)
+        pdf.lineTo(mark.points[i]!, mark.points[i + 1]!);
       pdf.stroke();
       return;
     }
@@ -102,7 +103,7 @@ function drawMark(pdf: PDFKit.PDFDocument, mark: Mark, faces: Faces): void {
       }
       return;
     case "picture":
-      return drawPicture(pdf, mark, faces);
+      { drawPicture(pdf, mark, faces); return; }
   }
 }
 

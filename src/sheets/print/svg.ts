@@ -32,7 +32,8 @@ function printMark(lines: string[], mark: Mark): void {
       return;
     }
     case "rule": {
-      const dash = mark.dash.length > 0 ? ` stroke-dasharray="${mark.dash.map(num).join(" ")}"` : "";
+      const dash =
+        mark.dash.length > 0 ? ` stroke-dasharray="${mark.dash.map(num).join(" ")}"` : "";
       const style = `fill="none" stroke="#000000" stroke-width="${num(mark.weight)}"${dash}`;
       lines.push(`<polyline ${style} points="${mark.points.map(num).join(" ")}"/>`);
       return;
@@ -51,7 +52,8 @@ function printMark(lines: string[], mark: Mark): void {
       const { view } = scene;
       const moved = `translate(${num(left - view.left * scale)} ${num(top - view.top * scale)})`;
       lines.push(`<g transform="${moved} scale(${exact(scale)})">`);
-      for (const child of drawForPaper(scene, HAIRLINE / scale).children) printElement(lines, child);
+      for (const child of drawForPaper(scene, HAIRLINE / scale).children)
+        printElement(lines, child);
       lines.push("</g>");
       return;
     }

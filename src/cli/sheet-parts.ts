@@ -1,0 +1,140 @@
+import { buildWallScene } from "../drawing/index.js";
+import { type Page, type Paper, type SheetFacts, sheetJson } from "../sheets/index.js";
+import {
+  cutsCsv,
+  dxfOf,
+  Faces,
+  type FontFiles,
+  type LaidPaper,
+  layOut,
+  paperMarkdown,
+  type PaperSize,
+  pdfOf,
+  purchasesCsv,
+  type Sheet,
+  svgOf,
+} from "../sheets/print.js";
+import { readFonts } from "./print-fonts.js";
+import { startRasteriser } from "./rasterise.js";
+import type { SheetFormat } from "./request.js";
+
+/** What a sheet is made of, and what of it is wanted. */
+export interface SheetWork {
+  readonly facts: SheetFacts;
+  readonly paper: Paper;
+  readonly size: PaperSize;
+  /** Whether cuts, and purchases, are wanted of the lists. */
+  readonly lists: readonly ("cuts" | "purchases")[];
+  readonly assets: string;
+  /** Hears of each sheet that is printed. */
+  readonly progress: (done: number, all: number) => void;
+}
+
+/** A file of a format: its part's name (empty where the format has one file), and what is in it. */
+export interface SheetPart {
+  readonly part: string;
+  readonly content: Iterable<string | Uint8Array>;
+}
+
+/** Makes sheets in any format; what several formats need is made once. */
+export class SheetPress {
+  #fonts: FontFiles | null = null;
+  #faces: Faces | null = null;
+  #laid: LaidPaper | null = null;
+
+  constructor(private readonly work: SheetWork) {}
+
+  /** The letters that the print font doesn't have, as far as sheets were laid out. */
+  get missing(): readonly string[] {
+    return this.#laid?.missing ?? [];
+  }
+
+  /** `pictureFile`: where a Markdown page finds its picture; null leaves pictures out. */
+  async partsOf(
+    format: SheetFormat,
+    pictureFile: (page: Page) => string | null = () => null,
+  ): Promise<readonly SheetPart[]> {
+    const { paper, facts, lists } = this.work;
+    switch (format) {
+      case "pdf":
+        return [{ part: "", content: [await this.#pdf()] }];
+      case "svg":
+        return this.#svgs();
+      case "png":
+        return this.#pngs();
+      case "dxf":
+        return this.#drawings();
+      case "md":
+        return [{ part: "", content: paperMarkdown(paper, pictureFile) }];
+      case "json":
+        return [{ part: "", content: sheetJson(facts) }];
+      case "csv":
+        return lists.map((list) => ({
+          part: list,
+          content: (list === "cuts" ? cutsCsv : purchasesCsv)(facts.solved, facts.takeoff),
+        }));
+    }
+  }
+
+  /** The pictures of the pages, as `gaugelath draw` draws them. */
+  async pictures(): Promise<readonly SheetPart[]> {
+    const { drawHeadless } = await import("../drawing/headless.js");
+    return this.work.paper.pages.flatMap(({ id, blocks }) =>
+      blocks.flatMap((block) =>
+        block.kind === "picture" ? [{ part: id, content: [drawHeadless(block.scene)] }] : [],
+      ),
+    );
+  }
+
+  async #pdf(): Promise<Uint8Array> {
+    const laid = this.#lay();
+    const all = laid.sheets.length;
+    return pdfOf(laid, this.#openFaces(), (done) => this.work.progress(done, all));
+  }
+
+  #svgs(): readonly SheetPart[] {
+    return this.#lay().sheets.map((sheet) => ({ part: nameOf(sheet), content: [svgOf(sheet)] }));
+  }
+
+  async #pngs(): Promise<readonly SheetPart[]> {
+    const { sheets } = this.#lay();
+    const rasterise = await startRasteriser(this.work.assets, this.#readFonts());
+    return sheets.map((sheet, i) => {
+      const png = rasterise(svgOf(sheet), sheet.width);
+      this.work.progress(i + 1, sheets.length);
+      return { part: nameOf(sheet), content: [png] };
+    });
+  }
+
+  /** A drawing for each wall that has a page. */
+  #drawings(): readonly SheetPart[] {
+    const { facts, paper } = this.work;
+    const { solved, takeoff } = facts;
+    return solved.walls.flatMap((wall) => {
+      const { name } = wall.wall;
+      const page = paper.pages.find((each) => each.wall === name);
+      if (!page) return [];
+      const scene = buildWallScene(solved, wall, []).walls[0]!;
+      const cuts = takeoff.walls.find((each) => each.wall === name) ?? null;
+      return [{ part: page.id, content: [dxfOf(solved.plan, wall, scene, cuts)] }];
+    });
+  }
+
+  #lay(): LaidPaper {
+    const { paper, size } = this.work;
+    return (this.#laid ??= layOut(paper, size, this.#openFaces()));
+  }
+
+  #openFaces(): Faces {
+    return (this.#faces ??= new Faces(this.#readFonts()));
+  }
+
+  #readFonts(): FontFiles {
+    return (this.#fonts ??= readFonts(this.work.assets));
+  }
+}
+
+/** The page's id, and from its second sheet on the sheet's number. */
+function nameOf({ page, part }: Sheet): string {
+  return part === 1 ? page : `${page}-${part}`;
+}
