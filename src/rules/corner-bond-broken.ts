@@ -2,7 +2,7 @@ import { pieceId, type SolvedPlan } from "../solver/index.js";
 import { cornersOver, type Corner } from "./corner.js";
 import { BOND_WAYS, type CornerCourse, cornerCourses, offWay, worstOff } from "./corner-bond.js";
 import type { Finding, Rule } from "./rule.js";
-import { COMMON_PRACTICE, lengthLimit, WRAP_OFF } from "./trade.js";
+import { COMMON_PRACTICE, mostWrapOff } from "./trade.js";
 import { length, lengthOff } from "./words.js";
 
 /**
@@ -28,7 +28,7 @@ function findBroken(plan: SolvedPlan, corner: Corner): Finding[] {
   const { over, under, edge } = corner;
   const courses = cornerCourses(corner);
   if (courses.length === 0 || isBegunAgain(corner, courses)) return [];
-  const most = lengthLimit(plan.plan.limits, "wrap", WRAP_OFF);
+  const most = mostWrapOff(plan.plan.limits);
   const nearest = BOND_WAYS.reduce((a, b) => (worstOff(courses, b) < worstOff(courses, a) ? b : a));
   const off = courses.filter((course) => offWay(course, nearest) > most);
   if (off.length === 0) return [];

@@ -156,6 +156,11 @@ export function lippageAt(joint: Nm): Nm {
   return joint < LIPPAGE.wideFrom ? LIPPAGE.narrow : LIPPAGE.wide;
 }
 
+/** How far the first tile at a corner may be off a bond that goes on. */
+export function mostWrapOff(limits: Limits): Nm {
+  return lengthLimit(limits, "wrap", WRAP_OFF);
+}
+
 /** The narrowest soft joint. */
 export function leastMovement(limits: Limits): Nm {
   return lengthLimit(limits, "movement", MOVEMENT_WIDTH.least);

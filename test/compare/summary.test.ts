@@ -365,6 +365,7 @@ Cuts that changed
   side: 3 new pieces along the bottom: 3/8 in high, in course 1
   side: 1 new piece at the right end, along the bottom: 3 5/8 in x 3/8 in, in course 1
 Findings
+  side: new: warning corner/courses-miss: at the right corner the courses are 1/2 in above those of back; courses that meet are wanted
   side: new: error cut/sliver: 4 pieces along the bottom are 3/8 in high; at least 1 11/32- in is wanted
 Smallest cut, cut pieces
   side: smallest cut: 3 5/8 in x 4 in -> 4 in x 3/8 in

@@ -2,10 +2,14 @@ import type { SourceRange } from "../../model/index.js";
 import type { DocumentState } from "../document-state.js";
 import { allowFinding } from "./allow-finding.js";
 import { answerCorner } from "./answer-corner.js";
+import { carryBond } from "./carry-bond.js";
+import { centreOnOpening } from "./centre-on-opening.js";
 import { closeBlock } from "./close-block.js";
 import { didYouMean } from "./did-you-mean.js";
 import { dropAllow } from "./drop-allow.js";
 import type { Fix, Fixer } from "./fix.js";
+import { keepInCourse } from "./keep-in-course.js";
+import { meetCourses } from "./meet-courses.js";
 import { missingStatement } from "./missing-statement.js";
 import { moveStart } from "./move-start.js";
 import { plainCharacter } from "./plain-character.js";
@@ -23,6 +27,10 @@ const FIXERS: readonly Fixer[] = [
   widenJoint,
   softJoint,
   moveStart,
+  meetCourses,
+  carryBond,
+  keepInCourse,
+  centreOnOpening,
   dropAllow,
   allowFinding,
 ];
