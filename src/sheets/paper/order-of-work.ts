@@ -2,7 +2,7 @@ import type { SolvedWall } from "../../solver/index.js";
 import { plainText } from "../../drawing/index.js";
 import { courseRows } from "../setting-out/course-table.js";
 import { type LevelLine, startCourse, workingLine } from "../setting-out/level-line.js";
-import { CONTACT, FLATNESS, PLUMB } from "../setting-out/trade.js";
+import { CONTACT, FLATNESS, METRIC_FLATNESS, PLUMB } from "../setting-out/trade.js";
 import { wallOrder } from "../setting-out/wall-order.js";
 import { waterOf } from "../setting-out/water.js";
 import type { Ground } from "./ground.js";
@@ -16,7 +16,7 @@ export function orderOfWork(ground: Ground): string[] {
   const order = wallOrder(laid);
   const { wet } = waterOf(solved);
   return [
-    backingStep(laid),
+    backingStep(ground, laid),
     ...(wet
       ? [
           "Waterproof the wall behind wet tile, let it cure, and flood-test the pan before any tile stands on it.",
@@ -32,7 +32,11 @@ export function orderOfWork(ground: Ground): string[] {
   ];
 }
 
-function backingStep(walls: readonly SolvedWall[]): string {
+function backingStep({ solved }: Ground, walls: readonly SolvedWall[]): string {
+  const { units } = solved.plan;
+  if (units !== "inch" && units !== "foot") {
+    return `Have the backing sound, plumb, and flat within ${METRIC_FLATNESS.any} (${METRIC_FLATNESS.source}).`;
+  }
   const long = walls.some(({ lays }) =>
     lays.some(({ lay: { tile } }) => Math.max(tile.face.across, tile.face.up) >= FLATNESS.longFrom),
   );

@@ -17,6 +17,12 @@ export const FLATNESS = {
   source: "quoted in tileletter.com/to-shim-or-not-to-shim",
 } as const;
 
+/** The same in metric plans. */
+export const METRIC_FLATNESS = {
+  any: "3 mm under a 2 m straightedge",
+  source: "nhbc-standards.co.uk 9.1.7 and 9.2.5",
+} as const;
+
 /** How plumb it must be. */
 export const PLUMB = {
   short: "1/4 in in 10 ft",
