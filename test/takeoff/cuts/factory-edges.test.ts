@@ -7,7 +7,7 @@ import { facingEdges } from "../../support/facing-edges.js";
 import { printSketch } from "../../support/print-sketch.js";
 import { takeText } from "../../support/takeoff-text.js";
 
-const PLANS = 150;
+const PLANS = 80;
 
 describe("the edges of a piece that have to be its tile's own", () => {
   it("are those at field joints; the ones at the wall's sides may be cut", () => {
