@@ -22,4 +22,5 @@ export type {
   TrimTakeoff,
   WallCuts,
 } from "./takeoff.js";
+export { mortarBags } from "./materials/mortar.js";
 export { takeoff } from "./plan-takeoff.js";
