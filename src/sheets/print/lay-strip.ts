@@ -67,26 +67,33 @@ function layOverlaps(flow: Flow, strip: Strip, { left, bottom, width }: StripPla
   else if (strip.of > 1) flow.line(`strip 1 of ${strip.of}`, x + arm - 34, bottom - 11, 6.5);
 }
 
+/** Where labels may stand, from the top: off the crosses and the strip's number at its ends. */
+function labelRoom({ number, of, length }: Strip): readonly [number, number] {
+  const foot = number > 1 ? OVERLAP + 4 : of > 1 ? 14 : 0;
+  return [number < of ? OVERLAP + 4 : 0, length - foot];
+}
+
 /** Words of all marks, from the top, apart from each other; a thin line leads from mark to words. */
 function layLabels(flow: Flow, strip: Strip, { left, bottom, width }: StripPlace): void {
   if (strip.marks.length === 0) return;
   const marks = [...strip.marks].reverse();
+  const [first, last] = labelRoom(strip);
   const room = width - LABELS_AT - 4;
-  const size = Math.max(SMALLEST, Math.min(LARGEST, strip.length / (marks.length * LEADING)));
+  const size = Math.max(SMALLEST, Math.min(LARGEST, (last - first) / (marks.length * LEADING)));
   const labels = marks.map(({ up, mark }) => {
     const weight = mark.weight === "course" ? "regular" : "bold";
     const lines = flow.wrap(`${mark.reading}  ${mark.what}`, room, size, weight);
     return {
       lines,
       weight,
-      middle: strip.length - up,
+      middle: strip.length - up - first,
       height: lines.length * size * LEADING,
     } as const;
   });
-  const places = spreadLabels(labels, strip.length);
+  const places = spreadLabels(labels, last - first);
   labels.forEach(({ lines, weight, middle, height }, i) => {
-    const y = bottom - strip.length + middle;
-    const at = bottom - strip.length + places[i]!;
+    const y = bottom - strip.length + first + middle;
+    const at = bottom - strip.length + first + places[i]!;
     const reach = TICK[marks[i]!.mark.weight].reach;
     const points = [left + reach, y, left + LABELS_AT - 3, at];
     flow.put({ kind: "rule", points, weight: 0.3, dash: [] });

@@ -10,6 +10,11 @@ const PAD = { x: 5, y: 2.2 } as const;
 /** Every other row stands on this grey, so that the eye keeps its row. */
 const BAND = 0.94;
 
+/** A table is begun where so many rows of it fit, and a short one where all of it does. */
+const ROWS_TOGETHER = 3;
+/** What share of a sheet's room a short table takes at most. */
+const SHORT = 0.4;
+
 /** A row's cells, each in its lines. */
 type Row = readonly (readonly string[])[];
 
@@ -45,8 +50,10 @@ class TableLayer {
     flow.space(6);
     const caption = flow.wrap(table.caption, flow.width, SIZE.table, "bold");
     const captionHeight = table.caption === "" ? 0 : caption.length * STEP + 2;
-    const first = rows[0] ? heightOf(rows[0]) : 0;
-    flow.need(Math.min(captionHeight + heightOf(this.#head) + first, flow.fullRoom));
+    const over = captionHeight + heightOf(this.#head);
+    const whole = over + heightsOf(rows);
+    const begun = over + heightsOf(rows.slice(0, ROWS_TOGETHER));
+    flow.need(Math.min(whole <= SHORT * flow.fullRoom ? whole : begun, flow.fullRoom));
     if (captionHeight > 0) {
       for (const line of caption) flow.line(line, flow.left, flow.take(STEP), SIZE.table, "bold");
       flow.take(2);
@@ -121,6 +128,10 @@ class TableLayer {
     const right = left + this.#widths.reduce((sum, each) => sum + each, 0);
     this.flow.put({ kind: "rule", points: [left, y, right, y], weight, dash: [] });
   }
+}
+
+function heightsOf(rows: readonly Row[]): number {
+  return rows.reduce((sum, row) => sum + heightOf(row), 0);
 }
 
 function heightOf(row: Row): number {
