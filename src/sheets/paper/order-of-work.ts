@@ -14,7 +14,7 @@ export function orderOfWork(ground: Ground): string[] {
   const laid = solved.walls.filter((wall) => wall.lays.length > 0);
   if (laid.length === 0) return [];
   const order = wallOrder(laid);
-  const { wet } = waterOf(solved);
+  const { wet } = waterOf(solved.plan);
   return [
     backingStep(ground, laid),
     ...(wet

@@ -1,4 +1,4 @@
-import { NM_PER, type Unit } from "../../measure/index.js";
+import { formatLength, type Nm, NM_PER, type Unit } from "../../measure/index.js";
 
 /** Twice the square nanometres of a square metre and of a square foot. */
 const DOUBLED_M2 = 2n * BigInt(NM_PER.m) ** 2n;
@@ -20,6 +20,11 @@ function isImperial(units: Unit): boolean {
 export function areaWords(doubled: bigint, units: Unit): string {
   const [per, unit] = isImperial(units) ? [DOUBLED_SQFT, "sq ft"] : [DOUBLED_M2, "m²"];
   return `${decimal(Number((doubled * HUNDRED * 2n + per) / (2n * per)), 2)} ${unit}`;
+}
+
+/** A long run of trim or sealant: `51' 11 15/16"`, `15.85 m`. */
+export function runWords(nm: Nm, units: Unit): string {
+  return formatLength(nm, isImperial(units) ? "foot" : "m");
 }
 
 /** `52.4 cu in (0.86 l)` or `0.86 l`; cubic millimetres. */

@@ -1,9 +1,9 @@
 import { plainText } from "../../drawing/index.js";
-import { formatLength } from "../../measure/index.js";
 import type { Plan } from "../../model/index.js";
 import type { Takeoff, TileTakeoff, TrimTakeoff } from "../../takeoff/index.js";
 import { counted } from "../counted.js";
-import { areaWords, massWords, volumeWords } from "./amounts.js";
+import { waterOf } from "../setting-out/water.js";
+import { areaWords, massWords, runWords, volumeWords } from "./amounts.js";
 import { type Bought, materialsToBuy, type MaterialsToBuy } from "./materials-to-buy.js";
 
 /** One thing to buy. */
@@ -72,7 +72,7 @@ function trimPurchase(
     count: bought,
     unit: "piece",
     amount: counted(bought, "piece"),
-    why: `${formatLength(length, units)} in all: ${whole} whole, ${cut} cut`,
+    why: `${runWords(length, units)} in all: ${whole} whole, ${cut} cut`,
     cost: cost?.hundredths ?? null,
   };
 }
@@ -94,16 +94,17 @@ function materialPurchases(plan: Plan, materials: MaterialsToBuy): Purchase[] {
       title: plainText(grout?.title ?? ""),
       ...counts(joints.bags, "bag"),
       amount: volumeWords(joints.volume, units) + groutMass,
-      why: `the joints' exact volume, nothing added${unsaid(joints.bags, "its density and what a bag holds")}`,
+      why: `the joints' exact volume, nothing added${unsaid(joints.bags, joints.mass === null ? "its density" : "what a bag holds")}`,
     }),
     ...some(soft.volume > 0, {
       kind: "sealant",
       title: plainText(sealant?.title ?? ""),
       ...counts(soft.tubes, "tube"),
       amount: volumeWords(soft.volume, units),
-      why: `${formatLength(soft.length, units)} of soft joint${unsaid(soft.tubes, "what a tube holds")}`,
+      why: `${runWords(soft.length, units)} of soft joint${unsaid(soft.tubes, "what a tube holds")}`,
     }),
-    ...some(membrane.doubleArea > 0n, {
+    // A plan without a tub or pan has nothing to keep water from.
+    ...some(waterOf(plan).wet && membrane.doubleArea > 0n, {
       kind: "membrane",
       title: "",
       count: null,

@@ -3,7 +3,7 @@ import { waterOf } from "./water.js";
 
 /** What can hurt in the work that this plan asks for, each with where it is published. */
 export function cautionLines(solved: SolvedPlan): string[] {
-  const { wet, glazed } = waterOf(solved);
+  const { wet, glazed } = waterOf(solved.plan);
   const cuts = solved.walls.some(({ lays }) => lays.some(({ pieces }) => pieces.count > 0));
   return [
     ...(cuts ? CUTTING : []),

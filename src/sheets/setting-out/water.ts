@@ -1,4 +1,4 @@
-import type { SolvedPlan } from "../../solver/index.js";
+import type { Plan } from "../../model/index.js";
 
 /** What a plan says of water, as far as a plan can. */
 export interface Water {
@@ -8,7 +8,7 @@ export interface Water {
   readonly glazed: boolean;
 }
 
-export function waterOf({ plan }: SolvedPlan): Water {
+export function waterOf(plan: Plan): Water {
   const wet = plan.walls.some(({ edges }) =>
     Object.values(edges).some(({ meets }) => meets.kind === "tub" || meets.kind === "pan"),
   );
