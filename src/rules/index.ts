@@ -1,9 +1,17 @@
 export type { Corner, CornerWall } from "./corner.js";
 export type { BondWay, CornerCourse } from "./corner-bond.js";
+export type { Flatness } from "./trade.js";
 export type { Finding, Rule, RuleEntry } from "./rule.js";
 export { check } from "./check.js";
 export { cornersOver } from "./corner.js";
 export { cornerCourses } from "./corner-bond.js";
 export { twiceMiss } from "./course-miss.js";
 export { RULES } from "./table.js";
-export { leastJoint, leastLongJoint, leastMovement, mostWrapOff } from "./trade.js";
+export {
+  FLATNESS,
+  flatnessFor,
+  leastJoint,
+  leastLongJoint,
+  leastMovement,
+  mostWrapOff,
+} from "./trade.js";

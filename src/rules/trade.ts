@@ -1,5 +1,5 @@
 import { NM_PER, type Nm } from "../measure/index.js";
-import type { Lay, LimitName, Limits } from "../model/index.js";
+import type { Lay, LimitName, Limits, Tile } from "../model/index.js";
 
 /**
  * The trade's figures that the rules hold a layout against, each beside its source. The limits of
@@ -116,6 +116,31 @@ export const LIPPAGE = {
   wide: INCH / 16,
   source: "ANSI A108.02 4.3.7, quoted in constructionspecifier.com tile and stone lippage",
 } as const;
+
+/** How flat a wall is to be before it is tiled: so much in a long and in a short run. */
+export interface Flatness {
+  readonly long: { readonly off: Nm; readonly in: Nm };
+  readonly short: { readonly off: Nm; readonly in: Nm };
+}
+
+/** By the tile's longest edge: under 15 in, or 15 in and more. */
+export const FLATNESS = {
+  largeFrom: 15 * INCH,
+  small: {
+    long: { off: INCH / 4, in: 10 * NM_PER.foot },
+    short: { off: INCH / 16, in: NM_PER.foot },
+  },
+  large: {
+    long: { off: INCH / 8, in: 10 * NM_PER.foot },
+    short: { off: INCH / 16, in: 2 * NM_PER.foot },
+  },
+  source: "quoted in tileletter.com/to-shim-or-not-to-shim",
+} as const;
+
+/** How flat the wall is to be for this tile. */
+export function flatnessFor({ face }: Pick<Tile, "face">): Flatness {
+  return Math.max(face.across, face.up) < FLATNESS.largeFrom ? FLATNESS.small : FLATNESS.large;
+}
 
 /** The length that the plan states for a limit, or the trade's. */
 export function lengthLimit(limits: Limits, name: LimitName, byDefault: Nm): Nm {

@@ -1,4 +1,5 @@
 import { acrossWords, choiceText, upWords } from "../sheets/index.js";
+import { FLATNESS, flatnessFor } from "../rules/index.js";
 import { moduleAcross, moduleUp, type SolvedLay, visibleBounds } from "../solver/index.js";
 import type { Figures } from "./figures.js";
 import { columns, heading, lines, paragraphs, plain } from "./markdown.js";
@@ -21,10 +22,20 @@ export function hoverLay(solved: SolvedLay, figures: Figures): string {
       plain(acrossWords(solved.across, unit)) + chosen("across"),
       plain(upWords(solved.up, unit)) + chosen("up"),
       ...endCuts(solved, figures),
+      flatnessWanted(solved, figures),
     ]),
     choice ? columns([...choiceText(choice, unit)].map(outdented).join("")) : null,
     choice ? "The lamp writes what was chosen down, so that it stays." : null,
   ]);
+}
+
+/** Told here, since no plan can show it: every lay wants it, and only the wall has it. */
+function flatnessWanted({ lay }: SolvedLay, figures: Figures): string {
+  const { long, short } = flatnessFor(lay.tile);
+  const [inLong, inShort] = [long, short].map(
+    ({ off, in: run }) => `${figures.length(off)} over ${figures.length(run)}`,
+  );
+  return `the wall is to be flat to ${inLong!} and ${inShort!} (${FLATNESS.source})`;
 }
 
 function outdented(line: string): string {

@@ -42,6 +42,7 @@ const STOCK = `units inch
 tile field {
   face 4 x 4
   thickness 1/4
+  variation 1/64
 }
 `;
 const USING = CLEAN.replace(/tile field[\s\S]*?\n}\n/, 'use "stock.tileplan"\n');

@@ -16,6 +16,7 @@ describe("the facts of a plan", () => {
   it("are those of a tile that is laid", () => {
     assert.deepEqual(factNames(["face 4 x 4", "face 4 x 3 7/8"]), ["face"]);
     assert.deepEqual(factNames(["variation 1/64", "edges pressed"]), ["variation", "edges"]);
+    assert.deepEqual(factNames(["variation 1/64", "variation 1/64\n  warpage 1/32"]), ["warpage"]);
     // The trim is laid nowhere.
     assert.deepEqual(factNames(["face 6 x 2", "face 6 x 3"]), []);
   });

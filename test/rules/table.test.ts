@@ -1,7 +1,9 @@
 import assert from "node:assert/strict";
-import { RULES } from "../../src/rules/index.js";
+import { check, RULES } from "../../src/rules/index.js";
 import { TRADE_RULES } from "../../src/rules/table.js";
 import { LIMITS } from "../../src/model/index.js";
+import { exampleText } from "../support/examples.js";
+import { solveClean } from "../support/solve-text.js";
 
 describe("the table of rules", () => {
   it("lists each code once, with a title and a source", () => {
@@ -10,6 +12,15 @@ describe("the table of rules", () => {
       assert.match(code, /^[a-z]+\/[a-z-]+$/);
       assert.ok(title.length > 0 && source.length > 0, code);
     }
+  });
+
+  it("has something to say of the example of faults with every rule, but the largest wall", () => {
+    const found = check(solveClean(exampleText("faults.tileplan")).solved);
+    const silent = RULES.filter((rule) => !found.some(({ code }) => code === rule.code));
+    assert.deepEqual(
+      silent.map(({ code }) => code),
+      ["wall/too-large"],
+    );
   });
 
   it("has a rule for every limit that a plan may state, and no limit twice", () => {

@@ -1,7 +1,13 @@
 import assert from "node:assert/strict";
 import type { Limits } from "../../src/model/index.js";
 import { NM_PER } from "../../src/measure/index.js";
-import { lengthLimit, lippageAt, ratioLimit, smallerOffset } from "../../src/rules/trade.js";
+import {
+  flatnessFor,
+  lengthLimit,
+  lippageAt,
+  ratioLimit,
+  smallerOffset,
+} from "../../src/rules/trade.js";
 
 describe("the trade's limits", () => {
   const stated: Limits = {
@@ -27,6 +33,20 @@ describe("the lippage that setting is allowed", () => {
     const quarter = NM_PER.inch / 4;
     assert.equal(lippageAt(quarter - 1), NM_PER.inch / 32);
     assert.equal(lippageAt(quarter), NM_PER.inch / 16);
+  });
+});
+
+describe("how flat a wall is to be", () => {
+  const INCH = NM_PER.inch;
+  const of = (across: number) => {
+    const { long, short } = flatnessFor({ face: { across, up: 4 * INCH } });
+    return [long.off, long.in, short.off, short.in].map((nm) => nm / INCH);
+  };
+
+  it("is 1/4 in in 10 ft and 1/16 in in 1 ft, and for edges of 15 in and more 1/8 in 10 ft and 1/16 in 2 ft", () => {
+    // Quoted in tileletter.com/to-shim-or-not-to-shim.
+    assert.deepEqual(of(15 * INCH - 1), [1 / 4, 120, 1 / 16, 12]);
+    assert.deepEqual(of(15 * INCH), [1 / 8, 120, 1 / 16, 24]);
   });
 });
 

@@ -32,6 +32,14 @@ describe("a lay in figures", () => {
     assert.match(text, /up full course from bottom\s*\n/);
   });
 
+  it("tells how flat the wall is to be for its tile, with the source", () => {
+    const text = lay("    joint 1/16\n");
+    assert.match(
+      text,
+      /flat to 1\/4 in over 120 in and 1\/16 in over 12 in \(quoted in tileletter\.com/,
+    );
+  });
+
   it("has one pair of ends in a stack bond, and says where another wall's tile hides one", () => {
     const at = (place: string): string =>
       `    joint 1/16\n    across tile centred at ${place}\n    up full course from bottom\n`;
