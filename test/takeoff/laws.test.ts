@@ -8,19 +8,18 @@ const WALLS = 300;
 
 describe(`the tiles that ${WALLS} random plans take`, () => {
   it("hold every piece once, apart by the kerf, with its factory edges on the tile's, and add up", () => {
-    const seen = { cut: 0, shared: 0, best: 0, plans: 0 };
+    const seen = { cut: 0, shared: 0, bound: 0 };
     for (const { solved, taken, told } of takenPlans()) {
       checkTiles(solved, taken, told);
       for (const { cut, cutBound } of taken.tiles) {
-        seen.plans++;
         seen.cut += cut.length;
         seen.shared += cut.filter(({ pieces }) => pieces.length > 1).length;
-        if (cut.length === cutBound) seen.best++;
+        seen.bound += cutBound;
       }
     }
-    assert.ok(seen.shared > seen.cut / 10, JSON.stringify(seen));
-    // Packing is no exact science; that most plans meet the bound says that both are good.
-    assert.ok(seen.best > (3 * seen.plans) / 4, JSON.stringify(seen));
+    assert.ok(seen.shared > seen.cut / 3, JSON.stringify(seen));
+    // These walls are small and full of openings; on a plain one both are the same.
+    assert.ok(seen.cut < 1.05 * seen.bound, JSON.stringify(seen));
   });
 });
 

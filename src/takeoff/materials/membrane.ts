@@ -1,9 +1,8 @@
 import {
   bareSide,
-  doubleShapeArea,
+  doubleRegionArea,
   openingBox,
   rangeBetween,
-  regionShapes,
   type SolvedWall,
 } from "../../solver/index.js";
 import type { Materials } from "../takeoff.js";
@@ -35,6 +34,5 @@ export function membraneOf({ wall, region }: SolvedWall): Materials["membrane"][
     top: rangeBetween(top, from, to).high,
   };
   const bare = { left, right, bottom, top, bounds, takeaways, roundHoles: [] };
-  const doubleArea = regionShapes(bare).reduce((sum, shape) => sum + doubleShapeArea(shape), 0n);
-  return { wall: name, doubleArea };
+  return { wall: name, doubleArea: doubleRegionArea(bare) };
 }

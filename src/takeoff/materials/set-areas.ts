@@ -4,13 +4,13 @@ import {
   type Box,
   type Chain,
   doublePieceArea,
+  doubleRegionArea,
   doubleShapeArea,
   frameInner,
   frameOuter,
   grown,
   type PieceTable,
   rangeBetween,
-  regionShapes,
   type SolvedLay,
   type SolvedWall,
   type Takeaway,
@@ -79,10 +79,7 @@ function groutedArea({ wall, region }: SolvedWall, joint: Nm): bigint {
   };
   const takeaways = region.takeaways.map((takeaway) => withoutJoint(takeaway, joint));
   const { roundHoles } = region;
-  return regionShapes({ left, right, bottom, top, bounds, takeaways, roundHoles }).reduce(
-    (sum, shape) => sum + doubleShapeArea(shape),
-    0n,
-  );
+  return doubleRegionArea({ left, right, bottom, top, bounds, takeaways, roundHoles });
 }
 
 /** How wide the joint is that is grouted along a side. */

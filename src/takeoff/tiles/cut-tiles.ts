@@ -1,4 +1,5 @@
-import type { CutTile } from "../takeoff.js";
+import type { Box } from "../../solver/index.js";
+import type { CutTile, PlacedPiece } from "../takeoff.js";
 import { cutBound } from "./cut-bound.js";
 import { cutEnds } from "./cut-ends.js";
 import { Cutting } from "./cutting.js";
@@ -17,7 +18,7 @@ export interface CutTiles {
 
 /**
  * Cuts every demanded piece from a tile: ends first, two a tile wherever two fit, then all others from
- * what is left. The tiles are in the order of their first pieces.
+ * what is left. The tiles are in the order of their first pieces, and so are the pieces in a tile.
  */
 export function cutTiles(face: Face, demands: readonly Demand[]): CutTiles {
   const cutting = Cutting.of(face);
@@ -27,20 +28,17 @@ export function cutTiles(face: Face, demands: readonly Demand[]): CutTiles {
   return { tiles: tilesOf(packed, demands), bound, doubleKerf: packed.doubleKerf };
 }
 
+/** Tiles, and the pieces of each, in the order of the demands. */
 function tilesOf(cutting: Cutting, demands: readonly Demand[]): CutTile[] {
   const order = new Map(demands.map((demand, n) => [demand, n]));
-  const tiles = Array.from({ length: cutting.tiles }, () => ({
-    first: Infinity,
-    pieces: [] as CutTile["pieces"][number][],
-    offcuts: [] as CutTile["offcuts"][number][],
-  }));
-  for (const { tile, demand, box, turns } of cutting.placed) {
-    const into = tiles[tile]!;
-    into.pieces.push({ label: demand.label, box, turns });
-    into.first = Math.min(into.first, order.get(demand)!);
+  const placed = [...cutting.placed].sort((a, b) => order.get(a.demand)! - order.get(b.demand)!);
+  const tiles = new Map<number, { pieces: PlacedPiece[]; offcuts: Box[] }>();
+  for (const { tile, demand, box, turns } of placed) {
+    const piece = { label: demand.label, box, turns };
+    const known = tiles.get(tile);
+    if (known) known.pieces.push(piece);
+    else tiles.set(tile, { pieces: [piece], offcuts: [] });
   }
-  for (const { tile, box } of cutting.shelf.all()) tiles[tile]!.offcuts.push(box);
-  return tiles
-    .sort((a, b) => a.first - b.first)
-    .map(({ pieces, offcuts }) => ({ pieces, offcuts }));
+  for (const { tile, box } of cutting.shelf.all()) tiles.get(tile)!.offcuts.push(box);
+  return [...tiles.values()];
 }
