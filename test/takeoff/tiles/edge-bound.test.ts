@@ -28,7 +28,7 @@ describe("how many tiles it takes by their edges", () => {
     assert.equal(edgeBound(face, corners(4, 50, 10, leftBottom)), 1);
     assert.equal(edgeBound(face, corners(4, 60, 50, leftBottom | EDGE.top)), 4);
     const square = { ...face, up: 100 };
-    assert.equal(edgeBound(square, corners(4, 60, 60, leftBottom)), 4);
+    assert.equal(edgeBound(square, corners(4, 60, 60, leftBottom)), 2);
   });
 
   it("is one for each whole edge, and for two ends that share one", () => {
