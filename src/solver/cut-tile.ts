@@ -4,8 +4,7 @@ import { rangeBetween } from "./chain.js";
 import { circleMeets, circleRing, ringNear } from "./clip/circle.js";
 import { subtract } from "./clip/subtract.js";
 import { boundsOf, ringOf, type Ring, type Shape } from "./shape.js";
-import { beyond, scribed, slopesAcross, slopeWithin } from "./slope.js";
-import type { Region } from "./solved.js";
+import { beyond, scribed, type Sides, slopesAcross, slopeWithin } from "./slope.js";
 
 /** What of the region's inside may meet a tile: the takeaways and round holes near it. */
 export interface Obstacles {
@@ -22,7 +21,7 @@ export interface TilePart {
 }
 
 /** The parts of a tile that lie in the region, lowest and leftmost first. */
-export function cutTile(tile: Box, region: Region, obstacles: Obstacles): readonly TilePart[] {
+export function cutTile(tile: Box, region: Sides, obstacles: Obstacles): readonly TilePart[] {
   const box = trimStraight(tile, region, obstacles.boxes);
   if (!box) return [];
   const slopes = slopesAcross(box, region);
@@ -68,7 +67,7 @@ function partOf(shape: Shape, touched: TilePart["touched"]): TilePart {
  * The tile drawn in by whatever cuts straight through it: level or upright sides, and openings that
  * span it. null when nothing is left. What remains to be cut is a slope, a notch or a hole.
  */
-function trimStraight(tile: Box, region: Region, boxes: readonly Box[]): Box | null {
+function trimStraight(tile: Box, region: Sides, boxes: readonly Box[]): Box | null {
   let { left, bottom, right, top } = tile;
   for (let trimmed = true; trimmed;) {
     trimmed = false;

@@ -44,7 +44,7 @@ export {
 } from "./piece-table.js";
 export { layPieces } from "./pieces.js";
 export { bareSide, buildOf, frameInner, frameOuter, openingBox, regionOf } from "./region.js";
-export { regionShapes } from "./region-shapes.js";
+export { doubleRegionArea } from "./region-area.js";
 export { boundsOf, doubleArea, doubleShapeArea, ringOf } from "./shape.js";
 export { MEASURES, nearestClean } from "./choose/index.js";
 export { MOST_PIECES, solve } from "./solve.js";

@@ -6,6 +6,9 @@ import { tidyRing } from "./clip/ring.js";
 import type { Ring } from "./shape.js";
 import type { Region } from "./solved.js";
 
+/** A region's four sides. */
+export type Sides = Pick<Region, Side>;
+
 /** A measured side as it runs through a box, or past it. */
 export interface Slope {
   readonly side: Side;
@@ -17,7 +20,7 @@ export interface Slope {
  * The measured sides that run through a box. Their lines have the side's own corners, within the box
  * and next to it, so that whatever is cut by them is rounded once.
  */
-export function slopesAcross(box: Box, region: Region): Slope[] {
+export function slopesAcross(box: Box, region: Sides): Slope[] {
   const { left: l, bottom: b, right: r, top: t } = box;
   const slopes: Slope[] = [];
   if (rangeBetween(region.bottom, l, r).high > b)
