@@ -46,6 +46,11 @@ tile tall {
   thickness ${parts.thickness ?? "1/16"}
   variation 1/64
 }
+tile low {
+  face 6 x 2 15/16
+  thickness ${parts.thickness ?? "1/16"}
+  variation 1/64
+}
 tile odd {
   face 6 x 4
   thickness ${parts.thickness ?? "1/16"}

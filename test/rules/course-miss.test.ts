@@ -25,6 +25,8 @@ describe("how courses miss each other", () => {
   it("is nothing where the joints' middles meet, whatever their widths and modules", () => {
     const up = "joint at 10";
     assert.equal(miss({ up }), 0);
+    // 2 15/16 and a joint of 1/8 are the module of 3 and 1/16.
+    assert.equal(miss({ up, side: { tile: "low", joint: "1/8" } }), 0);
     // 6 1/16 and a joint of 1/16 are two modules of 3 1/16.
     assert.equal(miss({ up, side: { tile: "tall" } }), 0);
     assert.equal(miss({ up, side: { tile: "tall", up: "joint at 10 + 3 1/16" } }), 0);

@@ -24,8 +24,10 @@ describe("cut/beyond-saw", () => {
   it("tells a crosscut by the height of the piece: a rip goes first", () => {
     assert.deepEqual(messages(sawn(CROSSCUT, "12"), CODE), []);
     assert.equal(messages(sawn(CROSSCUT, "12 - nm"), CODE).length, 1);
-    // Ripped to 6 in and crosscut: the rip is 24 in long, the crosscut 6.
-    assert.deepEqual(messages(sawn("12 x 6", "24"), CODE), []);
+    // Ripped to 6 in and then crosscut: the rip is 4 in long, the crosscut 6 and not 12.
+    const upright = { face: "4 x 12" };
+    assert.deepEqual(messages(sawn("2 x 6", "6", upright), CODE), []);
+    assert.equal(messages(sawn("2 x 6", "6 - nm", upright), CODE).length, 1);
   });
 
   it("tells a cut to a slope by its length", () => {
