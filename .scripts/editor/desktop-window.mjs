@@ -9,7 +9,7 @@ import {
 } from "@vscode/test-electron";
 import { chromium } from "playwright-core";
 import { freePort } from "./free-port.mjs";
-import { USER_SETTINGS } from "./settings.mjs";
+import { userSettings } from "./settings.mjs";
 
 /** How long the window may take to show, in milliseconds. */
 const START = 60_000;
@@ -33,7 +33,10 @@ export async function downloadDesktop() {
 export async function openDesktopWindow(executable, options) {
   const data = path.join(options.folder, "data");
   mkdirSync(path.join(data, "User"), { recursive: true });
-  writeFileSync(path.join(data, "User", "settings.json"), JSON.stringify(USER_SETTINGS));
+  writeFileSync(
+    path.join(data, "User", "settings.json"),
+    JSON.stringify(userSettings(options.git)),
+  );
   const places = ["--user-data-dir", data, "--extensions-dir", options.extensions];
   if (options.install) installPackage(executable, options.install, places);
   const port = await freePort();

@@ -1,6 +1,7 @@
 // Runs the suites of test/editor/ in a real VS Code: its own server with Chromium where that is
 // installed (.scripts/editor/install.mjs), else a VS Code that @vscode/test-electron downloads. Prints
 // what the tests tell; where no editor can be had, says so and counts every suite as skipped.
+import { spawnSync } from "node:child_process";
 import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
@@ -71,6 +72,7 @@ async function prepare(sitting, folder, task) {
   const workspace = path.join(folder, "workspace");
   cpSync(path.join(ROOT, "test", "editor", "workspace"), workspace, { recursive: true });
   writeTask(folder, task);
+  if (sitting.git) beginRepository(workspace);
   const extensions = path.join(folder, "extensions");
   mkdirSync(extensions);
   const made = sitting.packaged || sitting.web ? await pack() : null;
@@ -83,7 +85,23 @@ async function prepare(sitting, folder, task) {
     tests: testsOf(sitting),
     trusted: sitting.trusted,
     web: sitting.web,
+    git: sitting.git,
   };
+}
+
+/** The workspace as a repository with one commit. */
+function beginRepository(workspace) {
+  const git = (...args) => {
+    const { status, stderr } = spawnSync("git", args, { cwd: workspace, encoding: "utf8" });
+    if (status !== 0) throw new Error(`git ${args.join(" ")}: ${stderr}`);
+  };
+  git("init", "-q", "-b", "main");
+  git("config", "user.name", "Tile Setter");
+  git("config", "user.email", "setter@example.invalid");
+  git("config", "commit.gpgsign", "false");
+  writeFileSync(path.join(workspace, ".git", "info", "exclude"), ".gaugelath-test.json\n");
+  git("add", ".");
+  git("commit", "-qm", "Begin");
 }
 
 /** How the tests find this run, in every kind of extension host. */

@@ -8,7 +8,7 @@ import { launchBrowser } from "./browser.mjs";
 import { startFileServer } from "./file-server.mjs";
 import { SERVER, SERVER_NODE } from "./install.mjs";
 import { freePort } from "./free-port.mjs";
-import { USER_SETTINGS } from "./settings.mjs";
+import { userSettings } from "./settings.mjs";
 
 /** How long the server may take to listen, in milliseconds. */
 const START = 60_000;
@@ -66,11 +66,11 @@ export async function installPackage(file, extensions) {
   if (code !== 0) throw new Error(`The package could not be installed: ${said}`);
 }
 
-async function startServer(port, { folder, extensions, trusted }) {
+async function startServer(port, { folder, extensions, trusted, git }) {
   const data = path.join(folder, "data");
   for (const place of ["User", "Machine"]) {
     mkdirSync(path.join(data, place), { recursive: true });
-    writeFileSync(path.join(data, place, "settings.json"), JSON.stringify(USER_SETTINGS));
+    writeFileSync(path.join(data, place, "settings.json"), JSON.stringify(userSettings(git)));
   }
   const flags = ["--accept-server-license-terms", "--enable-smoke-test-driver"];
   const child = spawn(

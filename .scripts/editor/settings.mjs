@@ -1,5 +1,5 @@
 // The settings of the person in the editor's tests: what is not under test stays out of sight.
-export const USER_SETTINGS = {
+const USER_SETTINGS = {
   "workbench.startupEditor": "none",
   "workbench.tips.enabled": false,
   "workbench.secondarySideBar.defaultVisibility": "hidden",
@@ -13,9 +13,15 @@ export const USER_SETTINGS = {
   "extensions.autoUpdate": false,
   "extensions.autoCheckUpdates": false,
   "update.mode": "none",
-  "git.enabled": false,
+  "git.autofetch": false,
+  "git.openRepositoryInParentFolders": "never",
   // A window in a browser would save by itself.
   "files.autoSave": "off",
   "editor.minimap.enabled": false,
   "window.commandCenter": false,
 };
+
+/** The same, with the editor's Git on or off. */
+export function userSettings(git) {
+  return { ...USER_SETTINGS, "git.enabled": git };
+}

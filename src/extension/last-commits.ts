@@ -13,6 +13,8 @@ const REST = 100;
 /** The open plans as they were in the last commit; the server is told, for its lenses. */
 export class LastCommits implements vscode.Disposable {
   readonly #known = new Map<string, OldVersion>();
+  /** How often each plan was looked at. */
+  readonly #looks = new Map<string, number>();
   readonly #changed = new vscode.EventEmitter<string>();
   readonly #subscriptions: readonly { dispose(): unknown }[];
   #resting: ReturnType<typeof setTimeout> | undefined;
@@ -54,9 +56,13 @@ export class LastCommits implements vscode.Disposable {
 
   async #look(document: vscode.TextDocument): Promise<void> {
     if (document.languageId !== LANGUAGE || document.uri.scheme !== "file") return;
+    const uri = document.uri.toString();
+    const look = (this.#looks.get(uri) ?? 0) + 1;
+    this.#looks.set(uri, look);
     const found = await this.history.at(document.uri, LAST);
-    if (document.isClosed) return;
-    this.#put(document.uri.toString(), isMissing(found) ? null : found);
+    // An answer that was overtaken by a newer question is old.
+    if (document.isClosed || this.#looks.get(uri) !== look) return;
+    this.#put(uri, isMissing(found) ? null : found);
   }
 
   #put(uri: string, version: OldVersion | null): void {

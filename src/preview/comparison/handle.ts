@@ -5,6 +5,9 @@ import { make } from "../elements.js";
 const STEP = 0.02;
 const LEAP = 0.1;
 
+/** Half of the grip and a little, in pixels. */
+const GRIP = 14;
+
 /**
  * The handle between before and after (the slider pattern of the ARIA Authoring Practices Guide): by
  * mouse, pen or finger, or by the arrows, Page Up and Page Down, Home and End.
@@ -45,7 +48,8 @@ export class Handle {
   set at(share: number) {
     this.#at = Math.min(1, Math.max(0, share));
     const percent = Math.round(100 * this.#at);
-    this.element.style.left = `${100 * this.#at}%`;
+    // The grip stays in the room: at its very edge the editor's own border would take the pointer.
+    this.element.style.left = `clamp(${GRIP}px, ${100 * this.#at}%, calc(100% - ${GRIP}px))`;
     this.element.setAttribute("aria-valuenow", String(percent));
     this.element.setAttribute("aria-valuetext", `before up to ${percent} %, after beyond`);
   }

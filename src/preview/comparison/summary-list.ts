@@ -11,7 +11,12 @@ const TEXT_ONLY = "Nothing changed but the text.";
 
 /** What a comparison says, subject by subject, in the words of the command line. */
 export class SummaryList {
-  readonly element = make("section", { class: "findings summary", "aria-label": "What changed" });
+  /** A stop of the Tab key, since it scrolls and holds nothing that is one. */
+  readonly element = make("section", {
+    class: "findings summary",
+    "aria-label": "What changed",
+    tabindex: "0",
+  });
 
   show(sections: PlanComparison["sections"]): void {
     const told = sections.flatMap(({ title, lines }) => [

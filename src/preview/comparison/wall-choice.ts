@@ -32,7 +32,7 @@ export class WallChoice {
       "button",
       { type: "button", "data-wall": name, ...(isCurrent && { "aria-current": "true" }) },
       make("span", { class: "wall-title" }, title),
-      make("span", { class: "quiet" }, headline),
+      make("span", { class: "wall-headline", title: headline }, headline),
     );
     button.addEventListener("click", () => this.choose(name));
     return button;

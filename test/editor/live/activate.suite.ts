@@ -1,21 +1,31 @@
 import assert from "node:assert/strict";
+import { execFileSync } from "node:child_process";
+import path from "node:path";
 import * as vscode from "vscode";
 import { hands } from "../hands.js";
 import { closeAll, openPlan } from "../plans.js";
 import { until } from "../until.js";
+
+function isServerRunning(extensionPath: string): boolean {
+  const server = path.join(extensionPath, "dist", "server.cjs");
+  return execFileSync("ps", ["-eo", "args"], { encoding: "utf8" }).includes(server);
+}
 
 // The first of the suites: nothing was opened before it.
 describe("activation", () => {
   const extension = vscode.extensions.getExtension("gaugelath.gaugelath")!;
   after(closeAll);
 
-  it("waits for a plan", async () => {
+  it("comes with a workspace that has plans, and starts no server before one is opened", async () => {
+    await until("activation", () => extension.isActive);
     const notes = await vscode.workspace.openTextDocument({ language: "markdown", content: "# x" });
     await vscode.window.showTextDocument(notes);
-    assert.equal(extension.isActive, false);
+    assert.equal(isServerRunning(extension.extensionPath), false);
+    await openPlan("plain.tileplan");
+    await until("the server", () => isServerRunning(extension.extensionPath));
   });
 
-  it("comes with a plan; how long it takes is told", async () => {
+  it("takes a time that is told", async () => {
     await openPlan("plain.tileplan");
     await until("activation", () => extension.isActive);
     await vscode.commands.executeCommand("workbench.action.showRuntimeExtensions");
