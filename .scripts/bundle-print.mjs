@@ -59,6 +59,8 @@ export async function bundlePrint() {
     format: "iife",
     globalName: "gaugelathPrint",
     target: "es2022",
+    // Its own build for a browser: it brings the Buffer that it needs.
+    alias: { "csv-stringify/sync": "csv-stringify/browser/esm/sync" },
     plugins: [standIns],
     define: { "import.meta.url": '"file:///"' },
     footer: { js: FOOTER },

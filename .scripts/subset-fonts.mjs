@@ -26,7 +26,6 @@ const LETTERS = [
   [0x20ac, 0x20ac], // euro
   [0x2116, 0x2122], // numero, trade mark
   [0x2150, 0x215e], // fractions
-  [0x2190, 0x2193], // arrows
   [0x2212, 0x2265], // minus, signs of comparing
   [0xfffd, 0xfffd], // what stands for a letter that is not here
 ];

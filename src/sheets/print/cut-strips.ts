@@ -1,5 +1,5 @@
 import type { Pole, PoleMark } from "../paper/paper.js";
-import { POINTS_PER_MM } from "./paper-size.js";
+import { POINTS_PER_INCH } from "./paper-size.js";
 
 /** How far a strip lies over the one before it: half an inch. */
 export const OVERLAP = 36;
@@ -21,11 +21,11 @@ export interface StripMark {
   readonly mark: PoleMark;
 }
 
-const NM_PER_MM = 1e6;
+const NM_PER_INCH = 25_400_000;
 
 /** Nanometres in points of paper, in true size. */
 export function truePoints(nm: number): number {
-  return (nm / NM_PER_MM) * POINTS_PER_MM;
+  return (nm * POINTS_PER_INCH) / NM_PER_INCH;
 }
 
 /**
