@@ -1,6 +1,6 @@
 import type { Nm } from "../../measure/index.js";
 import type { Plan } from "../../model/index.js";
-import type { Materials } from "../../takeoff/index.js";
+import { type Materials, mortarBags } from "../../takeoff/index.js";
 
 /** What is bought of a material; null where the plan doesn't say how it is sold, or for how much. */
 export interface Bought {
@@ -17,8 +17,6 @@ export interface MaterialsToBuy {
   readonly membrane: { readonly doubleArea: bigint };
 }
 
-/** Twice this many square nanometres are one square millimetre. */
-const DOUBLED_IN_MM2 = 2_000_000_000_000n;
 /** `density` is grams in a litre, so mm³ times it over this are milligrams. */
 const MM3_G_PER_LITRE_IN_MG = 1_000;
 
@@ -34,7 +32,7 @@ export function materialsToBuy(plan: Plan, materials: Materials): MaterialsToBuy
     mortar: {
       doubleArea: area,
       volume: sum(materials.mortar.map(({ volume }) => volume)),
-      bags: bought(mortar?.bag ? bagsOver(area, mortar.bag.covers) : null, mortar?.price),
+      bags: bought(mortarBags(plan, area)?.bought ?? null, mortar?.price),
     },
     grout: {
       volume: groutVolume,
@@ -54,11 +52,6 @@ export function materialsToBuy(plan: Plan, materials: Materials): MaterialsToBuy
     },
     membrane: { doubleArea: sumOfAreas(materials.membrane) },
   };
-}
-
-function bagsOver(doubleArea: bigint, covers: number): number {
-  const per = BigInt(covers) * DOUBLED_IN_MM2;
-  return Number((doubleArea + per - 1n) / per);
 }
 
 function bought(count: number | null, price: number | null | undefined): Bought {

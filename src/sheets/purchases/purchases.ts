@@ -111,7 +111,7 @@ function materialPurchases(plan: Plan, materials: MaterialsToBuy): Purchase[] {
       unit: null,
       cost: null,
       amount: areaWords(membrane.doubleArea, units),
-      why: "bare wall less its openings; laps and upstands as its maker says",
+      why: "bare wall less windows and doors; add a niche's sides, laps and upstands as its maker says",
     }),
   ];
 }
