@@ -29,6 +29,34 @@ describe("published figures of the rules", () => {
     });
   });
 
+  describe("joint of long tile: quoted in fcimag.com/articles/96103 and ctasc.com's head joint answer", () => {
+    it("asks for 1/8 + 1/32 = 5/32 in of rectified tile that bows by 1/32 in", () => {
+      const long = (joint: string) => ({
+        face: "24 x 12",
+        size: "60 x 40",
+        bond: "running 1/3",
+        tile: "edges rectified\nwarpage 1/32",
+        joint,
+      });
+      assert.match(messages(long("1/8"), "joint/long-tile")[0]!, /at least 5\/32 in/);
+      assert.equal(has(long("5/32"), "joint/long-tile"), false);
+    });
+  });
+
+  describe("soft joints: NTCA Reference Manual 2024-25 p. 23", () => {
+    it("takes 25 ft in an interior, and 12 ft in moisture", () => {
+      const field = (size: string, bottom: string) => ({
+        face: "24 x 12",
+        size,
+        edges: `left free\nright free\ntop free\nbottom ${bottom} movement 1/8`,
+      });
+      assert.equal(has(field("25ft x 8ft", "floor"), "movement/too-far"), false);
+      assert.equal(has(field("26ft x 8ft", "floor"), "movement/too-far"), true);
+      assert.equal(has(field("12ft x 8ft", "pan"), "movement/too-far"), false);
+      assert.equal(has(field("13ft x 8ft", "pan"), "movement/too-far"), true);
+    });
+  });
+
   describe("half a tile: ANSI A108.02 4.3.1 and 4.3.2, quoted in fcimag.com/articles/95138", () => {
     // One whole 24 in tile at the left leaves 1 1/2 in at the right; balanced, both ends are 12 3/4 in.
     const floor = (start: string) => ({
