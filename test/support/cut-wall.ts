@@ -12,7 +12,7 @@ export interface CutWall extends TakenText {
   readonly wall: SolvedWall;
   readonly laid: SolvedLay;
   /** The cut piece with this label; fails when there is none. */
-  piece(label: string): CutPiece;
+  readonly piece: (label: string) => CutPiece;
 }
 
 /**

@@ -1,7 +1,10 @@
+import assert from "node:assert/strict";
+import { parse, resolve } from "../../src/language/index.js";
+import { solve } from "../../src/solver/index.js";
 import { takeoff, type Takeoff } from "../../src/takeoff/index.js";
 import { printSketch } from "./print-sketch.js";
 import type { Sketch } from "./sketch.js";
-import { solveClean, type SolvedText } from "./solve-text.js";
+import { ALONE, type SolvedText } from "./solve-text.js";
 
 export interface TakenText extends SolvedText {
   readonly taken: Takeoff;
@@ -9,8 +12,11 @@ export interface TakenText extends SolvedText {
 
 /** Reads, solves and takes off a plan that must have no error in it. */
 export function takeText(text: string): TakenText {
-  const answer = solveClean(text);
-  return { ...answer, taken: takeoff(answer.solved) };
+  const { plan, diagnostics } = resolve(parse(text), ALONE);
+  const errors = diagnostics.filter(({ severity }) => severity === "error");
+  assert.deepEqual(errors, [], text);
+  const solved = solve(plan);
+  return { plan, solved, diagnostics, taken: takeoff(solved) };
 }
 
 /** A sketch's text with stock facts: statements of its tile, and of the plan. */
