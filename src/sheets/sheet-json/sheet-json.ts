@@ -46,6 +46,7 @@ export function* sheetJson(facts: SheetFacts): Generator<string> {
 }
 
 function wallJson({ solved, takeoff }: SheetFacts, wall: SolvedWall, i: number): object {
+  const { refused } = wall;
   const { name, title, size } = wall.wall;
   const cuts = takeoff.walls[i]!;
   return {
@@ -53,7 +54,7 @@ function wallJson({ solved, takeoff }: SheetFacts, wall: SolvedWall, i: number):
     title,
     mark: cuts.mark,
     size: [mm(size.across), mm(size.up)],
-    refused: wall.refused,
+    refused: refused && { pieces: refused.pieces, most: refused.most },
     ...settingOutJson(solved, wall),
     ...cutsJson(cuts),
     softJoints: takeoff.materials.sealant
