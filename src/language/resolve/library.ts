@@ -1,5 +1,5 @@
 import type { Diagnostic } from "../../model/index.js";
-import { parse } from "../parse.js";
+import { parseUsed } from "../parse-used.js";
 import type { Source } from "../source.js";
 import type { PlanStatement, UseStatement } from "../syntax.js";
 import { asLength } from "./evaluate.js";
@@ -86,7 +86,7 @@ export class Library {
     if (known !== undefined) return known;
     const text = readSafely(this.source, path);
     this.open.push(path);
-    const file = text === null ? null : resolveFile(parse(text), path, this);
+    const file = text === null ? null : resolveFile(parseUsed(text), path, this);
     this.open.pop();
     this.files.set(path, file);
     return file;
