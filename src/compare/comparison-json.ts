@@ -76,6 +76,8 @@ function valueJson(value: Value): unknown {
       return [mm(value.x), mm(value.y)];
     case "count":
       return value.count;
+    case "amount":
+      return value.whole;
     case "words":
       return value.words;
   }

@@ -1,5 +1,5 @@
-import type { Nm, Unit } from "../measure/index.js";
-import type { Diagnostic, Side } from "../model/index.js";
+import type { AmountKind, Nm, Unit } from "../measure/index.js";
+import type { Diagnostic, Side, Supplies } from "../model/index.js";
 import type { Cut, SolvedPlan } from "../solver/index.js";
 
 /** One of two plans that are compared: as solved, and what was found in it. */
@@ -75,6 +75,12 @@ export type FactName =
   | "warpage"
   | "edges"
   | "box"
+  | "direction"
+  | "lot"
+  | "price"
+  | "breakage"
+  | "spares"
+  | SupplyName
   | "meets"
   | "soft joint"
   | "joint"
@@ -86,11 +92,14 @@ export type FactName =
   | "across"
   | "up";
 
+/** What the plan says of these once each; which fact of it, a `Fact` says beside. */
+export type SupplyName = keyof Supplies;
+
 /** A thing that the plan says, or that the solver chose, and that changed. */
 export interface Fact {
   readonly subject: Subject;
   readonly name: FactName;
-  /** Which one, where there are several: a limit's name, a reading's place. */
+  /** Which one, where there are several: a limit's name, a reading's place, a supply's fact. */
   readonly which: string | Nm | null;
   /** null where nothing was stated. */
   readonly before: Value | null;
@@ -103,6 +112,8 @@ export type Value =
   | { readonly kind: "size"; readonly across: Nm; readonly up: Nm }
   | { readonly kind: "place"; readonly x: Nm; readonly y: Nm }
   | { readonly kind: "count"; readonly count: number }
+  /** Whole milligrams, mm³ or mm². */
+  | { readonly kind: "amount"; readonly of: AmountKind; readonly whole: number }
   | { readonly kind: "words"; readonly words: string };
 
 /** Right and up; negative is left and down. */

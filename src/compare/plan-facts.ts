@@ -7,7 +7,8 @@ import {
   type Trim,
 } from "../model/index.js";
 import type { Change, Fact, PartChange, PartKind } from "./comparison.js";
-import { count, factOf, length, size, words } from "./facts-of.js";
+import { factOf, length, size, words } from "./facts-of.js";
+import { boughtFacts, priceOf, supplyFacts } from "./stock-facts.js";
 
 /** What changed of the plan itself; its units are no fact of a wall. */
 export function planFacts(before: Plan, after: Plan): Fact[] {
@@ -15,6 +16,7 @@ export function planFacts(before: Plan, after: Plan): Fact[] {
   return [
     ...factOf(of, "title", words(before.title), words(after.title)),
     ...factOf(of, "bed", length(before.bed), length(after.bed)),
+    ...supplyFacts(before, after),
     ...(Object.keys(LIMITS) as LimitName[]).flatMap((name) =>
       factOf(of, "limit", limit(before.limits[name]), limit(after.limits[name]), name),
     ),
@@ -55,7 +57,7 @@ export function tileFacts({ before, after }: Change<Tile>): Fact[] {
     ...factOf(of, "variation", length(before.variation), length(after.variation)),
     ...factOf(of, "warpage", length(before.warpage), length(after.warpage)),
     ...factOf(of, "edges", words(before.edges), words(after.edges)),
-    ...factOf(of, "box", count(before.box), count(after.box)),
+    ...boughtFacts(of, before, after),
   ];
 }
 
@@ -71,5 +73,7 @@ export function trimFacts({ before, after }: Change<Trim>): Fact[] {
       size(after.face.along, after.face.across),
     ),
     ...factOf(of, "thickness", length(before.thickness), length(after.thickness)),
+    ...factOf(of, "lot", words(before.lot), words(after.lot)),
+    ...factOf(of, "price", priceOf(before.price, "piece"), priceOf(after.price, "piece")),
   ];
 }

@@ -1,4 +1,4 @@
-import { formatLength, type Nm, type Unit } from "../measure/index.js";
+import { formatAmount, formatLength, type Nm, type Unit } from "../measure/index.js";
 import type { Diagnostic, Side } from "../model/index.js";
 import type {
   Alignment,
@@ -16,6 +16,7 @@ import type {
   SeveralPieces,
   Shift,
   Subject,
+  SupplyName,
   Value,
   WallReading,
 } from "./comparison.js";
@@ -66,6 +67,8 @@ export class Words {
         return `${this.#length(value.x)}, ${this.#length(value.y)}`;
       case "count":
         return `${value.count}`;
+      case "amount":
+        return formatAmount(value.whole, value.of, this.#units);
       case "words":
         if (name === "title") return JSON.stringify(value.words);
         // The label says the direction already.
@@ -257,11 +260,16 @@ function subjectWords(subject: Subject): string {
 function factLabel({ subject, name, which }: Fact): string {
   const of = subjectWords(subject);
   if (name === "limit") return `rules, ${which as string}`;
+  if (isSupply(name)) return `${name}, ${which as string}`;
   if (name === "title") return `${of || "plan"}, title`;
   if (of === "") return name;
   // A side is named for what it meets, an opening for its size.
   if (name === "meets" || name === "size") return of;
   return `${of}, ${name}`;
+}
+
+function isSupply(name: Fact["name"]): name is SupplyName {
+  return name === "saw" || name === "mortar" || name === "grout" || name === "sealant";
 }
 
 function isPlain({ cut }: CutPiece): boolean {
