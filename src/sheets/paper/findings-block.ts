@@ -3,11 +3,9 @@ import type { Block } from "./paper.js";
 import type { Diagnostic } from "../../model/index.js";
 import { list } from "./blocks.js";
 
-/** What must be settled before a wall is cut: its errors; warnings are told under them. */
+/** What must be settled before a wall is cut: its errors; warnings are told under them. What is allowed is neither. */
 export function findingsBlocks(diagnostics: readonly Diagnostic[], wall: string | null): Block[] {
-  const mine = diagnostics.filter(
-    (found) => (found.wall ?? null) === wall && found.allowed === undefined,
-  );
+  const mine = diagnostics.filter((found) => (found.wall ?? null) === wall);
   const errors = mine.filter(({ severity }) => severity === "error").map(findingWords);
   const warnings = mine.filter(({ severity }) => severity === "warning").map(findingWords);
   return [

@@ -12,7 +12,9 @@ export function handOffBlocks(ground: Ground, cuts: WallCuts): Block[] {
   const rows = new Map<string, string[]>();
   for (const tile of shared) {
     const left = offcutWords(tile, ground);
-    rows.set(left, [...(rows.get(left) ?? []), tile.pieces.map(pieceWords).join(" + ")]);
+    const row = rows.get(left) ?? [];
+    rows.set(left, row);
+    row.push(tile.pieces.map(pieceWords).join(" + "));
   }
   return tableOfSome(
     "Offcuts to keep: pieces that come from one tile",
