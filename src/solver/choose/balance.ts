@@ -87,7 +87,7 @@ export function imbalanceUp({ up }: Balance, y: Nm): Nm {
 }
 
 /** An odd nanometre can't be shared out between two ends, so it isn't held against a start. */
-function difference(a: Nm, b: Nm): Nm {
+export function difference(a: Nm, b: Nm): Nm {
   const apart = Math.abs(a - b);
   return apart - (apart % 2);
 }

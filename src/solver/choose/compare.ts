@@ -10,9 +10,13 @@ export const MEASURES = [
   "jointOver",
 ] as const satisfies readonly (keyof Score)[];
 
-/** Negative when `a` is the better score, 0 when they are equal. */
+/**
+ * Negative when `a` is the better score, 0 when they are equal. To lay nothing at all is the worst,
+ * for a wall narrower than a joint could be left bare without a sliver.
+ */
 export function compareScores(a: Score, b: Score): number {
   return (
+    Number(a.tiles === 0) - Number(b.tiles === 0) ||
     a.slivers - b.slivers ||
     a.underHalf - b.underHalf ||
     a.imbalance - b.imbalance ||

@@ -2,7 +2,6 @@ import type { Nm } from "../../measure/index.js";
 import type { Lay, Plan, Wall } from "../../model/index.js";
 import type { Score } from "../solved.js";
 import { acrossOrigin, upOrigin } from "../start.js";
-import { imbalanceUp } from "./balance.js";
 import {
   type AcrossBound,
   type Bound,
@@ -13,11 +12,12 @@ import {
 } from "./bounds.js";
 import { compareScores } from "./compare.js";
 import { criticalJoints } from "./critical-joints.js";
-import { type Axis, type Field, fieldOf } from "./field.js";
+import { type Field, fieldOf } from "./field.js";
+import { narrowDown } from "./narrow-down.js";
 import { namedAcross, namedUp, sayAcross, sayUp } from "./named-starts.js";
 import { criticalAcross, criticalUp } from "./origins.js";
 import { type Run, runsOf } from "./runs.js";
-import { criticalAcrossAt, criticalUpAt, hasSlopes } from "./sloped-origins.js";
+import { hasSlopes } from "./sloped-origins.js";
 import { scribedSlivers } from "./scribed.js";
 import { type Columns, columnsOf, type Effort, lowestCourse, weigh } from "./weigh.js";
 
@@ -51,8 +51,6 @@ export const MOST = {
   pairs: 400_000,
   /** Looks at a group of like tiles. */
   cells: 500_000,
-  /** Tiles along a slope, which are looked at one by one. */
-  along: 4_000,
 } as const;
 
 /** One start across or up, what it costs at least, and its tiles once they are asked for. */
@@ -94,6 +92,10 @@ export function search(plan: Plan, wall: Wall, lay: Lay): Search {
   for (const { joint, bound } of bounds) {
     if (searching.isBeaten(bound) || searching.isOver) break;
     searching.searchJoint(atJoint(fieldAt(joint)));
+  }
+  for (const joint of new Set([least.ground.joint, most.ground.joint, searching.joint])) {
+    const field = fieldAt(joint);
+    if (hasSlopes(field) || field.circles.length > 0) searching.searchBetween(field);
   }
   return searching.found(!isAll || kept.length < joints.length || first.isThinned);
 }
@@ -164,19 +166,13 @@ function sum(a: Bound, b: Bound): Bound {
   };
 }
 
-/** How many tiles of all phases stand along the longer side. */
-function tilesAlong({ across, up, shifts }: Field): number {
-  const tiles = ({ low, high, module }: Axis) => (high - low) / module;
-  return Math.max(tiles(across) * shifts.length, tiles(up));
-}
-
 /** Weighs pairs of starts and keeps the best; pairs whose bound is worse are passed over. */
 class Searching {
   private best: Found | null = null;
   private weighed = 0;
   private pairs = 0;
   private readonly effort: Effort = { cells: 0 };
-  private capped = false;
+  private readonly narrowing: Effort = { cells: 0 };
   /** Whether the most that a lay is weighed with is used up. */
   isOver = false;
 
@@ -194,75 +190,33 @@ class Searching {
     }
   }
 
+  /** Weighs the pairs of critical starts at a joint that may be the best. */
   searchJoint({ field, across, up }: AtJoint): void {
     this.weighed += across.length * up.length;
-    const { lay } = field.ground;
-    const isLong = hasSlopes(field) && tilesAlong(field) > MOST.along;
-    if (isLong) this.capped = true;
-    const slopesUp = !isLong && !lay.up && field.up.slopes.length > 0;
-    const slopesAcross = !isLong && !lay.across && hasSlopes(field);
-    const [leastAcross, leastUp] = [across[0]!.bound, up[0]!.bound];
+    const leastUp = up[0]!.bound;
     for (const half of across) {
       if (this.isBeaten(half.bound, leastUp) || this.isSpent()) break;
       for (const other of up) {
         if (this.isBeaten(half.bound, other.bound) || this.isSpent()) break;
         this.weighPair(field, half, other);
       }
-      if (slopesUp) this.weighUpAt(field, half, leastUp);
     }
-    if (!slopesAcross) return;
-    for (const other of up) {
-      if (this.isBeaten(leastAcross, other.bound) || this.isSpent()) break;
-      this.effort.cells += tilesAlong(field);
-      for (const x of criticalAcrossAt(field, other.at)) {
-        this.payFor(field);
-        if (this.isSpent()) break;
-        const half = acrossHalf(field, x);
-        if (!this.isBeaten(half.bound, other.bound)) this.weighPair(field, half, other);
-      }
-    }
-    if (slopesUp && field.across.slopes.length > 0) this.weighBothSlopes(field, up, leastUp);
   }
 
-  /** Where both directions slope, weighs the starts up that are critical at a critical start across. */
-  private weighBothSlopes(field: Field, up: readonly Up[], least: Bound): void {
-    const across = new Set<Nm>();
-    for (const other of up) {
-      for (const x of criticalAcrossAt(field, other.at)) across.add(x);
-      if (across.size > MOST.starts) this.isOver = true;
-      if (this.isOver) return;
-    }
-    const halves = [...across].map((x) => acrossHalf(field, x)).sort(byBound);
-    for (const half of halves) {
-      if (this.isBeaten(half.bound, least) || this.isSpent()) break;
-      this.weighUpAt(field, half, least);
-    }
+  /** Where slopes and round holes make more starts critical, weighs all starts at one joint. */
+  searchBetween(field: Field): void {
+    const { best, boxes, isStopped } = narrowDown(field, this.best!.score, this.narrowing);
+    this.weighed += boxes;
+    if (isStopped) this.isOver = true;
+    if (best) this.best = { ...best, rank: rankOf(best) };
+  }
+
+  get joint(): Nm {
+    return this.best!.field.ground.joint;
   }
 
   found(isThinned: boolean): Search {
-    return {
-      best: this.best!,
-      weighed: this.weighed,
-      capped: this.capped || this.isOver || isThinned,
-    };
-  }
-
-  /** Weighs the starts up that are critical at one start across. */
-  private weighUpAt(field: Field, half: Across, least: Bound): void {
-    if (this.isBeaten(half.bound, least)) return;
-    this.effort.cells += tilesAlong(field);
-    for (const y of criticalUpAt(field, half.at)) {
-      const imbalance = imbalanceUp(field.balance, y);
-      const atLeast = boundPair(field, half.bound, y, { ...NOTHING, imbalance });
-      if (this.isBeaten(atLeast)) {
-        this.weighed++;
-        continue;
-      }
-      this.payFor(field);
-      if (this.isSpent()) return;
-      const other = upHalf(field, y);
-      if (!this.isBeaten(half.bound, other.bound)) this.weighPair(field, half, other);
-    }
+    return { best: this.best!, weighed: this.weighed, capped: this.isOver || isThinned };
   }
 
   isBeaten(a: Bound, b: Bound = NOTHING): boolean {
@@ -278,13 +232,6 @@ class Searching {
   private isSpent(): boolean {
     if (++this.pairs > MOST.pairs || this.effort.cells > MOST.cells) this.isOver = true;
     return this.isOver;
-  }
-
-  /** A start that only a slope makes critical is bounded on its own account. */
-  private payFor({ obstacles, shifts }: Field): void {
-    this.weighed++;
-    const looks = 8 + Math.min(obstacles.length, MOST_BOXES) * obstacles.length;
-    this.effort.cells += (looks * shifts.length) / 16;
   }
 
   private weighPair(field: Field, across: Across, up: Up): void {
@@ -303,7 +250,7 @@ class Searching {
     if (!score) return;
     const order = this.best ? compareScores(score, this.best.score) : -1;
     if (order > 0) return;
-    const rank = RANKS * sayAcross(field, across.at).rank + sayUp(field, up.at).rank;
+    const rank = rankOf({ field, x: across.at, y: up.at });
     if (order === 0 && rank >= this.best!.rank) return;
     this.best = { field, x: across.at, y: up.at, score, rank };
   }
@@ -311,6 +258,11 @@ class Searching {
 
 /** The most named starts of one direction that are weighed before all others. */
 export const MOST_NAMED = 12;
+
+/** How simply a lattice is said. */
+function rankOf({ field, x, y }: Pick<Found, "field" | "x" | "y">): number {
+  return RANKS * sayAcross(field, x).rank + sayUp(field, y).rank;
+}
 
 const NOTHING: Bound = { slivers: 0, underHalf: 0, imbalance: 0 };
 

@@ -1,0 +1,23 @@
+import assert from "node:assert/strict";
+import { fieldOf } from "../../../src/solver/choose/field.js";
+import { compareScores } from "../../../src/solver/choose/index.js";
+import { narrowDown } from "../../../src/solver/choose/narrow-down.js";
+import { laidScore } from "./laid-score.js";
+import { inches, oneWall, SIXTEENTH } from "./model-plan.js";
+
+describe("narrowing down to the best start", () => {
+  it("finds one better than a bad one, with the score that its pieces have, and then none", () => {
+    const one = oneWall({
+      face: [inches(5.875), inches(2.875)],
+      size: [inches(31), inches(20.5)],
+      holes: [[inches(12.3), inches(9.1), inches(4.5)]],
+    });
+    const field = fieldOf(one.plan, one.wall, one.lay, SIXTEENTH);
+    const bad = laidScore(one, SIXTEENTH, inches(5.5), inches(2.5));
+    const { best, isStopped } = narrowDown(field, bad, { cells: 0 });
+    assert.equal(isStopped, false);
+    assert.ok(best && compareScores(best.score, bad) < 0);
+    assert.deepEqual(best.score, laidScore(one, SIXTEENTH, best.x, best.y));
+    assert.equal(narrowDown(field, best.score, { cells: 0 }).best, null);
+  });
+});
