@@ -1,5 +1,8 @@
 // `npm run accept`: draws the examples' pictures anew into examples/. Look at them before you commit.
-import { examplePlans, gaugelath, solved } from "./examples.mjs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { COMPARED, examplePlans, gaugelath, solved } from "./examples.mjs";
 import { runScript } from "./steps.mjs";
 
 if (!runScript("esbuild.config.mjs")) process.exit(1);
@@ -9,3 +12,11 @@ for (const file of examplePlans()) {
   gaugelath("draw", file, "-o", picture);
   console.log(picture);
 }
+
+const folder = mkdtempSync(path.join(tmpdir(), "gaugelath-accept-"));
+const after = path.join(folder, path.basename(COMPARED.plan));
+writeFileSync(after, readFileSync(COMPARED.plan, "utf8").replace(...COMPARED.change));
+const { out } = gaugelath("compare", COMPARED.plan, after, "--format", "svg", "-o", "-");
+writeFileSync(COMPARED.picture, out);
+rmSync(folder, { recursive: true });
+console.log(COMPARED.picture);

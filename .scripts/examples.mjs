@@ -4,6 +4,13 @@ import { readdirSync } from "node:fs";
 import path from "node:path";
 import { ROOT } from "./steps.mjs";
 
+/** The comparison that the README shows: a plan, the change made to it, and the overlay of both. */
+export const COMPARED = {
+  plan: "examples/niche-wall.tileplan",
+  change: ["joint 2", "joint 3"],
+  picture: "examples/niche-wall.compared.svg",
+};
+
 /** The plans of examples/, as paths from the top of the repository. */
 export function examplePlans() {
   return readdirSync(path.join(ROOT, "examples"))

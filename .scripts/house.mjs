@@ -40,6 +40,7 @@ export const FACES = ["drawing/headless.js", "sheets/print.js"];
 export const CONTRACTS = [
   "server/protocol.js",
   "preview/messages.js",
+  "preview/sheet-messages.js",
   "preview/comparison-messages.js",
 ];
 

@@ -6,7 +6,6 @@ import { Resvg } from "@resvg/resvg-js";
 import { cpSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
-import { gaugelath } from "../examples.mjs";
 import { ROOT } from "../steps.mjs";
 import { noticesText } from "./notices.mjs";
 
@@ -26,6 +25,8 @@ const FILES = [
   "dist/server.cjs",
   "dist/server.web.js",
   "dist/preview.js",
+  "dist/print.cjs",
+  "dist/fonts",
   "dist/first-wall.svg",
   // For the task: `gaugelath check`, without what only `draw` needs.
   "dist/cli.cjs",
@@ -87,7 +88,7 @@ function packedManifest() {
 function packReadme(stage) {
   const text = readFileSync(path.join(ROOT, "README.md"), "utf8");
   const packed = text.replace(/\]\(examples\/([^)\s]+)\.svg\)/g, (_whole, name) => {
-    const drawing = gaugelath("draw", `examples/${name}.tileplan`, "-o", "-").out;
+    const drawing = readFileSync(path.join(ROOT, "examples", `${name}.svg`), "utf8");
     const fitTo = { mode: "width", value: PICTURE_WIDTH };
     const picture = `media/${name}.png`;
     writeFileSync(path.join(stage, picture), new Resvg(drawing, { fitTo }).render().asPng());

@@ -2,7 +2,9 @@ import assert from "node:assert/strict";
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import path from "node:path";
-import { drawHeadless } from "../../src/drawing/headless.js";
+import { COMPARED } from "../../.scripts/examples.mjs";
+import { overlayOf } from "../../src/compare/index.js";
+import { drawHeadless, drawOverlayHeadless } from "../../src/drawing/headless.js";
 import { type Outcome, run } from "../../src/engine.js";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
@@ -10,10 +12,10 @@ const examples = path.join(root, "examples");
 /** Where changed pictures are laid beside the old ones. */
 const changed = path.join(root, "dist", "changed");
 
-function runExample(name: string): Outcome {
+function runExample(name: string, change: readonly [string, string] = ["", ""]): Outcome {
   const file = path.join(examples, name);
   const read = (used: string): string => readFileSync(used, "utf8");
-  return run(read(file), { file, root: examples, read });
+  return run(read(file).replace(...change), { file, root: examples, read });
 }
 
 /** A page that shows the picture as it was and as it is drawn now. */
@@ -34,6 +36,14 @@ function showChange(name: string, was: string, now: string): string {
   return path.relative(root, page);
 }
 
+/** Fails where a committed picture is not the one that is drawn now. */
+function checkPicture(picture: string, now: string): void {
+  const was = readFileSync(path.join(examples, picture), "utf8");
+  if (now === was) return;
+  const page = showChange(path.basename(picture, ".svg"), was, now);
+  assert.fail(`examples/${picture} is drawn otherwise now: look at ${page}, then npm run accept`);
+}
+
 describe("the examples' pictures", () => {
   const plans = readdirSync(examples).filter((name) => name.endsWith(".tileplan"));
 
@@ -46,12 +56,13 @@ describe("the examples' pictures", () => {
     // A stock list has no walls, and so no picture.
     if (outcome.plan.walls.length === 0) continue;
     it(`show ${name} as it is drawn now`, () => {
-      const picture = name.replace(/\.tileplan$/, ".svg");
-      const was = readFileSync(path.join(examples, picture), "utf8");
-      const now = drawHeadless(outcome.scene());
-      if (now === was) return;
-      const page = showChange(path.basename(picture, ".svg"), was, now);
-      assert.fail(`examples/${picture} is drawn otherwise now: look at ${page}, then npm run accept`);
+      checkPicture(name.replace(/\.tileplan$/, ".svg"), drawHeadless(outcome.scene()));
     });
   }
+
+  it("show the README's comparison as it is drawn now", () => {
+    const name = path.basename(COMPARED.plan);
+    const overlay = overlayOf(runExample(name), runExample(name, COMPARED.change));
+    checkPicture(path.basename(COMPARED.picture), drawOverlayHeadless(overlay));
+  });
 });
