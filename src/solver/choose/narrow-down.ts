@@ -29,7 +29,7 @@ export interface Narrowed {
 }
 
 /** How much a joint's starts are narrowed down with at most: the same on every machine. */
-export const MOST_STARTS = { boxes: 20_000, cells: 200_000 } as const;
+export const MOST_STARTS = { boxes: 20_000, cells: 100_000 } as const;
 
 /** Neighbouring starts of one direction between which only slopes and round holes are met otherwise. */
 interface Slab extends Span {
