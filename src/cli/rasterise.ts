@@ -1,15 +1,12 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { initWasm, Resvg } from "@resvg/resvg-wasm";
-import type { FontFiles } from "../sheets/print.js";
+import type { FontFiles, Rasterise } from "../sheets/print.js";
 import { Failure, systemReason } from "./failure.js";
 
 /** Dots to the inch: a printer's draft, and sharp on a screen. */
 export const DOTS_PER_INCH = 150;
 const POINTS_PER_INCH = 72;
-
-/** Draws SVG sheets as PNG. */
-export type Rasterise = (svg: string, widthInPoints: number) => Uint8Array;
 
 let started: Promise<void> | null = null;
 

@@ -1,14 +1,15 @@
 import path from "node:path";
-import type { Unit } from "../measure/index.js";
-import { type Page, type Paper, paperOf, SHEET_SCHEMA } from "../sheets/index.js";
+import { type Page, type Paper, paperOf, SHEET_SCHEMA, usualPaper } from "../sheets/index.js";
+import { type SheetPart, SheetPress, type SheetWork } from "../sheets/print.js";
 import { takeoff } from "../takeoff/index.js";
 import { Failure } from "./failure.js";
 import type { Host } from "./host.js";
 import { type OnePlan, outputPath, runOnePlan, sayFindings } from "./one-plan.js";
 import { shownPath } from "./paths.js";
+import { readFonts } from "./print-fonts.js";
 import { Progress } from "./progress.js";
+import { startRasteriser } from "./rasterise.js";
 import type { SheetFormat, SheetRequest } from "./request.js";
-import { type SheetPart, SheetPress, type SheetWork } from "./sheet-parts.js";
 import { makeFolder, partName, placeOf, SHEET_FORMATS } from "./sheet-places.js";
 import { revisionOf } from "./sheet-revision.js";
 import { EXIT } from "./tally.js";
@@ -50,20 +51,17 @@ function workOf(
   const revision = given ?? (request.file === "-" ? null : revisionOf(file, plans.used));
   const paper = paperOf(solved, diagnostics, taken, { revision });
   const { pages, lists } = wanted(paper, request.only);
+  const fonts = readFonts(host.assets);
   const shown = (each: string): string => shownPath(each, host.folder);
   return {
     facts: { solved, diagnostics, takeoff: taken, revision, shownPath: shown },
     paper: { ...paper, pages },
     size: request.paper ?? usualPaper(solved.plan.units),
     lists,
-    assets: host.assets,
+    fonts,
+    startRasteriser: () => startRasteriser(host.assets, fonts),
     progress: (done, all) => progress.tell(done, all),
   };
-}
-
-/** Letter where lengths are inches, else A4 (ISO 216). */
-function usualPaper(units: Unit): "letter" | "a4" {
-  return units === "inch" || units === "foot" ? "letter" : "a4";
 }
 
 /** The pages and lists that `--only` names: by a page's id, a wall's name, or a list's. */
@@ -130,7 +128,7 @@ async function writeFolder(press: SheetPress, { output }: SheetRequest, host: Ho
       files.push({ name: `${part || WHOLE}.${format}`, content: made });
     }
   }
-  for (const { part, content } of await press.pictures())
+  for (const { part, content } of press.pictures())
     files.push({ name: pictureFile(part), content });
   const folder = path.resolve(host.folder, output);
   makeFolder(path.join(folder, "pictures"), output);

@@ -12,6 +12,8 @@ import { PlanServer } from "./plan-server.js";
 import { PreviewPanel } from "./preview-panel.js";
 import { Previews } from "./previews.js";
 import type { ReadBlob } from "./read-blob.js";
+import { SheetPanel } from "./sheet-panel.js";
+import { Sheets } from "./sheets.js";
 
 /** How the kinds of extension host differ. */
 export interface HostParts {
@@ -34,6 +36,7 @@ export function activateWith(
   const previews = new Previews({ extensionUri, server, lastCommits }, (uri) => {
     void commands.compareLastCommit(ends, uri);
   });
+  const sheets = new Sheets(extensionUri, server);
   const ends = { comparisons, previews, history };
   const on = (command: string, run: (...words: never[]) => unknown): vscode.Disposable =>
     vscode.commands.registerCommand(`gaugelath.${command}`, run);
@@ -44,8 +47,12 @@ export function activateWith(
     lastCommits,
     comparisons,
     previews,
+    sheets,
     vscode.window.registerWebviewPanelSerializer(PreviewPanel.type, previews),
     vscode.window.registerWebviewPanelSerializer(ComparisonPanel.type, comparisons),
+    vscode.window.registerWebviewPanelSerializer(SheetPanel.type, sheets),
+    on("openSheet", (uri?: vscode.Uri) => void sheets.open(uri)),
+    on("saveSheet", (uri?: vscode.Uri) => sheets.save(uri)),
     on("openPreview", (uri?: vscode.Uri) => previews.open(uri, "same")),
     on("openPreviewToSide", (uri?: vscode.Uri) => previews.open(uri, "side")),
     on("exportPicture", () => previews.export()),

@@ -27,6 +27,7 @@ export interface ComparisonWatch {
 export class PlanServer implements vscode.Disposable {
   readonly #pictures = new vscode.EventEmitter<Picture>();
   readonly #changes = new vscode.EventEmitter<PictureChanges>();
+  readonly #running = new vscode.EventEmitter<void>();
   /** Those who watch each plan, and what each has marks told against. */
   readonly #watches = new Map<string, Map<Watch, protocol.OldText | null>>();
   readonly #lastCommits = new Map<string, protocol.LastCommit>();
@@ -37,11 +38,14 @@ export class PlanServer implements vscode.Disposable {
 
   readonly onPicture = this.#pictures.event;
   readonly onChanges = this.#changes.event;
+  /** The server runs, for the first time or again. */
+  readonly onRunning = this.#running.event;
 
   constructor(private readonly client: BaseLanguageClient) {
     this.#subscriptions = [
       this.#pictures,
       this.#changes,
+      this.#running,
       client.onNotification(protocol.PICTURE, (picture: protocol.PictureNotice) =>
         this.#pictures.fire(picture),
       ),
@@ -52,7 +56,9 @@ export class PlanServer implements vscode.Disposable {
         this.#tellComparison.get(id)?.(comparison),
       ),
       client.onDidChangeState(({ newState }) => {
-        if (newState === State.Running) this.#sendAll();
+        if (newState !== State.Running) return;
+        this.#sendAll();
+        this.#running.fire();
       }),
     ];
   }
@@ -116,6 +122,23 @@ export class PlanServer implements vscode.Disposable {
       this.client.warn("A spot of the picture could not be read", error, false);
       return null;
     }
+  }
+
+  /** The sheet of a plan as it is written now; null when it isn't open, or the server can't say. */
+  async sheet(asked: protocol.SheetRequest): Promise<protocol.SheetAnswer | null> {
+    if (this.client.state !== State.Running) return null;
+    try {
+      return await this.client.sendRequest<protocol.SheetAnswer | null>(protocol.SHEET, asked);
+    } catch (error) {
+      // A newer text came meanwhile, and is asked for in its turn.
+      this.client.warn("A sheet could not be made", error, false);
+      return null;
+    }
+  }
+
+  /** The sheet in a format. Rejects when it can't be printed. */
+  async printSheet(asked: protocol.PrintSheet): Promise<readonly protocol.PrintedFile[] | null> {
+    return this.client.sendRequest<protocol.PrintedFile[] | null>(protocol.PRINT_SHEET, asked);
   }
 
   async restart(): Promise<void> {

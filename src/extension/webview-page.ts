@@ -14,10 +14,14 @@ export function planIcon(extensionUri: vscode.Uri): { light: vscode.Uri; dark: v
 }
 
 /** What a page shows, with its title. */
-const TITLES = { preview: "Plan preview", comparison: "What changed" } as const;
+const TITLES = {
+  preview: "Plan preview",
+  comparison: "What changed",
+  sheet: "Setter's sheet",
+} as const;
 
 /**
- * The page of a preview or a comparison. It is set once: its script builds the rest from messages.
+ * The page of a preview, a comparison or a sheet. It is set once: its script builds the rest from messages.
  * Nothing may be loaded but its own script and styles; pictures in data URLs are what the export draws.
  */
 export function webviewPage(

@@ -2,12 +2,18 @@
 import { ComparisonPage } from "./comparison/comparison-page.js";
 import type { EditorPage } from "./host.js";
 import { Preview } from "./preview.js";
+import { SheetPage } from "./sheet/sheet-page.js";
 
 declare function acquireVsCodeApi(): EditorPage;
 
 // The page says what it shows: see the extension's webview-page.ts.
-if (document.documentElement.dataset.gaugelath === "comparison") {
-  new ComparisonPage(document.body, acquireVsCodeApi());
-} else {
-  new Preview(document.body, acquireVsCodeApi());
+switch (document.documentElement.dataset.gaugelath) {
+  case "comparison":
+    new ComparisonPage(document.body, acquireVsCodeApi());
+    break;
+  case "sheet":
+    new SheetPage(document.body, acquireVsCodeApi());
+    break;
+  default:
+    new Preview(document.body, acquireVsCodeApi());
 }

@@ -1,4 +1,5 @@
 /** What the language server and its clients say to each other beyond the Language Server Protocol. */
+import type { Paper } from "../sheets/index.js";
 import type {
   ComparisonLook,
   Picture,
@@ -87,6 +88,37 @@ export const SPOT = "gaugelath/spot";
 
 export type SpotRequest = SpotQuestion;
 export type SpotAnswer = SpotReading | null;
+
+/** Client to server, a request: the setter's sheet of a plan as it is written; null where it isn't open. */
+export const SHEET = "gaugelath/sheet";
+
+export interface SheetRequest {
+  readonly uri: string;
+}
+
+export interface SheetAnswer {
+  readonly version: number;
+  readonly paper: Paper;
+  readonly size: "letter" | "a4";
+}
+
+/** Client to server, a request: the sheet in a format; null where the plan isn't open. */
+export const PRINT_SHEET = "gaugelath/printSheet";
+
+/** PNG is not among them: a program that draws pixels is too large for an editor. */
+export type PrintFormat = "pdf" | "md" | "json" | "csv" | "svg" | "dxf";
+
+export interface PrintSheet {
+  readonly uri: string;
+  readonly format: PrintFormat;
+}
+
+export interface PrintedFile {
+  /** Empty where the format has one file. */
+  readonly part: string;
+  /** In base64. */
+  readonly data: string;
+}
 
 /** The settings that the server asks its client for, under the section `gaugelath` (workspace/configuration). */
 export interface ServerSettings {

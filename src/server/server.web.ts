@@ -5,6 +5,7 @@ import {
   createConnection,
 } from "vscode-languageserver/browser";
 import { startServer } from "./start-server.js";
+import { workerPress } from "./worker-press.js";
 
 /** The server in a worker; it reaches files through its client alone. */
 const scope = globalThis as unknown as DedicatedWorkerGlobalScope;
@@ -12,4 +13,8 @@ const connection = createConnection(
   new BrowserMessageReader(scope),
   new BrowserMessageWriter(scope),
 );
-startServer(connection, (client) => client);
+startServer(
+  connection,
+  (client) => client,
+  () => workerPress(scope, scope.location.href),
+);

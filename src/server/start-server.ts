@@ -8,6 +8,7 @@ import {
   TextDocumentSyncKind,
 } from "vscode-languageserver";
 import { answerChanges } from "./answer-changes.js";
+import { answerSheets, type Press } from "./answer-sheets.js";
 import { ChangeDesk } from "./change-desk.js";
 import { clientFiles, oldFiles } from "./client-files.js";
 import type { FileSystem } from "./file-system.js";
@@ -21,10 +22,14 @@ import { Settings } from "./settings.js";
 
 const PLANS = "**/*.tileplan";
 
-/** Serves one client over a connection. `filesOver` adds what the server reaches itself to the client's files. */
+/**
+ * Serves one client over a connection. `filesOver` adds what the server reaches itself to the client's
+ * files; `loadPress` loads what prints sheets.
+ */
 export function startServer(
   connection: Connection,
   filesOver: (client: FileSystem) => FileSystem,
+  loadPress: () => Promise<Press>,
 ): void {
   let client: InitializeParams["capabilities"] = {};
   let abilities: protocol.ClientAbilities = {};
@@ -97,6 +102,7 @@ export function startServer(
   );
 
   answerFeatures(connection, desk, settings);
+  answerSheets(connection, desk, loadPress);
   const canRefresh = (): boolean => client.workspace?.codeLens?.refreshSupport === true;
   answerChanges(connection, { desk, changes, publisher, settings, canRefresh });
 

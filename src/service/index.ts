@@ -31,6 +31,7 @@ export type {
   SpotQuestion,
   SpotReading,
 } from "./picture.js";
+export type { PlanSheet } from "./build-sheet.js";
 export type { FigureUnits, PlanService } from "./plan-service.js";
 export type { Renamable, Renaming } from "./rename.js";
 export type { Turns, Workspace } from "./workspace.js";

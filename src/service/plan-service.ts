@@ -2,6 +2,7 @@ import type { Unit } from "../measure/index.js";
 import type { Position, SourceRange } from "../model/index.js";
 import { buildComparison } from "./build-comparison.js";
 import { buildPicture } from "./build-picture.js";
+import { buildSheet, type PlanSheet } from "./build-sheet.js";
 import { changeLenses } from "./change-lenses.js";
 import { Compared } from "./compared.js";
 import type {
@@ -91,6 +92,9 @@ export interface PlanService {
     units: FigureUnits,
   ) => SpotReading | null;
 
+  /** What a setter is given on paper. */
+  readonly sheet: (document: PlanDocument) => PlanSheet;
+
   /** A text that documents can be compared with, such as that of a commit, and the files round it. */
   readonly oldPlan: (document: PlanDocument, workspace: Workspace) => OldPlan;
   /** What a document changes; the walls' picture as it is looked at. */
@@ -135,6 +139,7 @@ export function createService(workspace: Workspace): PlanService {
     rename: (document, at, newName, turns) => rename(of(document), index, at, newName, turns),
     picture: (document) => buildPicture(of(document)),
     spot: (document, question, units) => readSpot(of(document), question, figures(document, units)),
+    sheet: (document) => buildSheet(of(document)),
     oldPlan: (document, round) => new DocumentState(document, round),
     comparison: (document, old, look) => buildComparison(of(document), old, look, compared),
     changeLenses: (document, old) => changeLenses(of(document), old, compared),

@@ -12,4 +12,5 @@ export { sheetJson } from "./sheet-json/sheet-json.js";
 export { SHEET_SCHEMA } from "./sheet-json/sheet-schema.js";
 export { showText } from "./show-text.js";
 export { solvedJson } from "./solved-json.js";
+export { usualPaper } from "./usual-paper.js";
 export { acrossWords, upWords } from "./start-words.js";

@@ -11,4 +11,6 @@ export { dxfOf, DXF_LAYERS } from "./print/dxf.js";
 export { Faces } from "./print/faces.js";
 export { layOut } from "./print/lay-out.js";
 export { pdfOf } from "./print/pdf.js";
+export type { Rasterise, SheetFormat, SheetPart, SheetWork } from "./print/sheet-press.js";
+export { SheetPress } from "./print/sheet-press.js";
 export { svgOf } from "./print/svg.js";

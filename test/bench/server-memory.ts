@@ -23,7 +23,11 @@ const NOISE_MB = 1;
 /** What the server holds after edits that each were solved, told of, hovered and drawn. */
 export async function benchServerMemory(): Promise<{ bars: Bar[]; note: string }> {
   const [toServer, toClient] = [new PassThrough(), new PassThrough()];
-  startServer(createConnection(toServer, toClient), (client) => client);
+  startServer(
+    createConnection(toServer, toClient),
+    (client) => client,
+    () => Promise.reject(new Error("Nothing is printed here")),
+  );
   const client = createProtocolConnection(
     new StreamMessageReader(toClient),
     new StreamMessageWriter(toServer),

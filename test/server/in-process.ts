@@ -1,3 +1,4 @@
+import { fileURLToPath } from "node:url";
 import { PassThrough } from "node:stream";
 import {
   type Connection,
@@ -8,7 +9,11 @@ import {
   StreamMessageWriter,
 } from "vscode-languageserver/node";
 import type { FileSystem } from "../../src/server/file-system.js";
+import { diskPress } from "../../src/server/disk-press.js";
 import { startServer } from "../../src/server/start-server.js";
+
+/** Where the built programs stand. */
+const DIST = fileURLToPath(new URL("../../dist", import.meta.url));
 
 /** Both ends of a connection in this process; the server's still has to be told to listen. */
 export function connectionInProcess(): { server: Connection; client: ProtocolConnection } {
@@ -27,6 +32,6 @@ export function clientInProcess(
   filesOver: (client: FileSystem) => FileSystem = (client) => client,
 ): ProtocolConnection {
   const { server, client } = connectionInProcess();
-  startServer(server, filesOver);
+  startServer(server, filesOver, () => Promise.resolve(diskPress(DIST)));
   return client;
 }

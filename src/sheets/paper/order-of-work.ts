@@ -1,7 +1,7 @@
-import type { SolvedWall } from "../../solver/index.js";
+import type { Course, SolvedWall } from "../../solver/index.js";
 import { plainText } from "../../drawing/index.js";
 import { courseRows } from "../setting-out/course-table.js";
-import { type LevelLine, startCourse, workingLine } from "../setting-out/level-line.js";
+import { startCourse, workingLine } from "../setting-out/level-line.js";
 import { CONTACT, FLATNESS, METRIC_FLATNESS, PLUMB } from "../setting-out/trade.js";
 import { wallOrder } from "../setting-out/wall-order.js";
 import { waterOf } from "../setting-out/water.js";
@@ -75,15 +75,14 @@ function linesStep(ground: Ground, order: readonly SolvedWall[]): string {
 
 function wallSteps(ground: Ground, wall: SolvedWall, order: readonly SolvedWall[]): string[] {
   const name = titleOf(wall.wall);
-  const line = workingLine(ground.solved, wall);
   const rows = wall.lays.flatMap((lay) => courseRows(wall, lay));
   const start = startCourse(wall);
   const last = rows.at(-1);
-  if (!line || !start || !last) return [];
-  const from = start.number === 1 ? 1 : (line.course ?? start.number);
+  if (!start || !last) return [];
+  const from = start.number;
   const below = rows.filter(({ number }) => number < from);
   return [
-    `${name}: ${whyNow(wall, order)}${startWords(ground, line, from)}`,
+    `${name}: ${whyNow(wall, order)}${startWords(ground, start)}`,
     `${name}: set ${courseSpan(from, last.number)}${last.cut ? ", the top one cut to its height" : ""}` +
       `${openingsWords(wall)}.`,
     ...(below.length === 0
@@ -113,11 +112,11 @@ function whyNow({ wall }: SolvedWall, order: readonly SolvedWall[]): string {
 }
 
 /** Below a cut course stands a ledger; a whole one stands on the joint at the bottom. */
-function startWords({ both }: Ground, { y }: LevelLine, from: number): string {
-  if (from === 1) {
+function startWords({ both }: Ground, { number, bottom }: Course): string {
+  if (number === 1) {
     return "start with course 1 on spacers as high as the joint at the bottom, and hold it to the working line.";
   }
-  return `fix a ledger level with its top edge at ${both(y)}, under course ${from}, and start on it.`;
+  return `fix a ledger level with its top edge at ${both(bottom)} over the level line, under course ${number}, and start on it.`;
 }
 
 function courseSpan(from: number, to: number): string {

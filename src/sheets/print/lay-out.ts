@@ -43,20 +43,34 @@ function layPage(
 
 function layBlock(flow: Flow, block: Block): void {
   switch (block.kind) {
-    case "heading":
-      { layHeading(flow, block.text); return; }
-    case "text":
-      { layText(flow, block.text); return; }
-    case "caution":
-      { layCaution(flow, block.lines); return; }
-    case "list":
-      { layList(flow, block.items, block.numbered); return; }
-    case "table":
-      { layTable(flow, block); return; }
-    case "picture":
-      { layPicture(flow, block.scene, block.caption); return; }
-    case "pole":
-      { layPole(flow, block); return; }
+    case "heading": {
+      layHeading(flow, block.text);
+      return;
+    }
+    case "text": {
+      layText(flow, block.text);
+      return;
+    }
+    case "caution": {
+      layCaution(flow, block.lines);
+      return;
+    }
+    case "list": {
+      layList(flow, block.items, block.numbered);
+      return;
+    }
+    case "table": {
+      layTable(flow, block);
+      return;
+    }
+    case "picture": {
+      layPicture(flow, block.scene, block.caption);
+      return;
+    }
+    case "pole": {
+      layPole(flow, block);
+      return;
+    }
   }
 }
 

@@ -19,11 +19,15 @@ export function layPicture(flow: Flow, scene: Scene, caption: string): void {
   if (flow.upright && best * scene.em < LEGIBLE) {
     // What the sheet has one way, it has about the other way when it is turned.
     const turned = Math.min((flow.fullRoom + 40) / wide, (flow.width - captionHeight - 100) / high);
-    if (turned > best * WORTH_TURNING) { layTurned(flow, scene, caption); return; }
+    if (turned > best * WORTH_TURNING) {
+      layTurned(flow, scene, caption);
+      return;
+    }
   }
   if (here < NEARLY * best && !flow.empty) {
     flow.begin();
-    place(flow, scene, caption, best, captionHeight); return;
+    place(flow, scene, caption, best, captionHeight);
+    return;
   }
   flow.space(8);
   place(flow, scene, caption, here, captionHeight);

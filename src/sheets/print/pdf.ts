@@ -102,8 +102,10 @@ function drawMark(pdf: PDFKit.PDFDocument, mark: Mark, faces: Faces): void {
         pdf.rect(mark.left, mark.top, mark.width, mark.height).stroke();
       }
       return;
-    case "picture":
-      { drawPicture(pdf, mark, faces); return; }
+    case "picture": {
+      drawPicture(pdf, mark, faces);
+      return;
+    }
   }
 }
 

@@ -13,7 +13,8 @@ function fontFile(name: string): Uint8Array {
 }
 
 /** The print font, as it is built. */
-export const FACES = new Faces({ regular: fontFile("regular"), bold: fontFile("bold") });
+export const FONTS = { regular: fontFile("regular"), bold: fontFile("bold") };
+export const FACES = new Faces(FONTS);
 
 /** A page of letter paper that nothing stands on yet. */
 export function newFlow(): Flow {

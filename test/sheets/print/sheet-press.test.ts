@@ -1,23 +1,19 @@
 import assert from "node:assert/strict";
-import { fileURLToPath } from "node:url";
-import { SheetPress, type SheetWork } from "../../src/cli/sheet-parts.js";
-import { run } from "../../src/engine.js";
-import { paperOf } from "../../src/sheets/index.js";
-import { takeoff } from "../../src/takeoff/index.js";
-import { exampleSource, exampleText } from "../support/examples.js";
-
-const assets = fileURLToPath(new URL("../../dist", import.meta.url));
+import { paperOf } from "../../../src/sheets/index.js";
+import { SheetPress, type SheetWork } from "../../../src/sheets/print/sheet-press.js";
+import { takeoff } from "../../../src/takeoff/index.js";
+import { exampleOutcome, FONTS } from "./kit.js";
 
 function work(given: Partial<SheetWork> = {}): SheetWork {
-  const name = "three-walls.tileplan";
-  const { solved, diagnostics } = run(exampleText(name), exampleSource(name));
+  const { solved, diagnostics } = exampleOutcome("three-walls.tileplan");
   const taken = takeoff(solved);
   return {
     facts: { solved, diagnostics, takeoff: taken, revision: null, shownPath: (file) => file },
     paper: paperOf(solved, diagnostics, taken, { revision: null }),
     size: "letter",
     lists: ["cuts", "purchases"],
-    assets,
+    fonts: FONTS,
+    startRasteriser: () => Promise.resolve((svg) => new TextEncoder().encode(svg.slice(0, 4))),
     progress: () => undefined,
     ...given,
   };
@@ -43,6 +39,16 @@ describe("the parts of a sheet", () => {
     assert.ok(names.includes("wall-back-2"));
   });
 
+  it("are drawn by the host's rasteriser for PNG, under the same names", async () => {
+    const press = new SheetPress(whole);
+    const pngs = await press.partsOf("png");
+    assert.deepEqual(
+      pngs.map(({ part }) => part),
+      (await press.partsOf("svg")).map(({ part }) => part),
+    );
+    for (const { content } of pngs) assert.equal(Buffer.from([...content][0]!).toString(), "<svg");
+  });
+
   it("are a drawing for each wall that has a page", async () => {
     const parts = async (given: SheetWork): Promise<string[]> =>
       (await new SheetPress(given).partsOf("dxf")).map(({ part }) => part);
@@ -59,8 +65,8 @@ describe("the parts of a sheet", () => {
     );
   });
 
-  it("have a picture for each wall", async () => {
-    const pictures = await new SheetPress(whole).pictures();
+  it("have a picture for each wall", () => {
+    const pictures = new SheetPress(whole).pictures();
     assert.deepEqual(
       pictures.map(({ part }) => part),
       ["wall-left", "wall-back", "wall-plumbing"],

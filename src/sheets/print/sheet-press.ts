@@ -1,22 +1,23 @@
-import { buildWallScene } from "../drawing/index.js";
-import { type Page, type Paper, type SheetFacts, sheetJson } from "../sheets/index.js";
-import {
-  cutsCsv,
-  dxfOf,
-  Faces,
-  type FontFiles,
-  type LaidPaper,
-  layOut,
-  paperMarkdown,
-  type PaperSize,
-  pdfOf,
-  purchasesCsv,
-  type Sheet,
-  svgOf,
-} from "../sheets/print.js";
-import { readFonts } from "./print-fonts.js";
-import { startRasteriser } from "./rasterise.js";
-import type { SheetFormat } from "./request.js";
+import { drawHeadless } from "../../drawing/headless.js";
+import { buildWallScene } from "../../drawing/index.js";
+import { cutsCsv } from "../csv/cuts-csv.js";
+import { purchasesCsv } from "../csv/purchases-csv.js";
+import { paperMarkdown } from "../paper/markdown.js";
+import type { Page, Paper } from "../paper/paper.js";
+import { type SheetFacts, sheetJson } from "../sheet-json/sheet-json.js";
+import { dxfOf } from "./dxf.js";
+import { Faces, type FontFiles } from "./faces.js";
+import { type LaidPaper, layOut } from "./lay-out.js";
+import type { PaperSize } from "./paper-size.js";
+import { pdfOf } from "./pdf.js";
+import type { Sheet } from "./sheet.js";
+import { svgOf } from "./svg.js";
+
+/** The formats that sheets are made in. */
+export type SheetFormat = "pdf" | "md" | "json" | "csv" | "svg" | "png" | "dxf";
+
+/** Draws the SVG of a sheet as PNG; its width is told in points. */
+export type Rasterise = (svg: string, width: number) => Uint8Array;
 
 /** What a sheet is made of, and what of it is wanted. */
 export interface SheetWork {
@@ -25,7 +26,9 @@ export interface SheetWork {
   readonly size: PaperSize;
   /** Whether cuts, and purchases, are wanted of the lists. */
   readonly lists: readonly ("cuts" | "purchases")[];
-  readonly assets: string;
+  readonly fonts: FontFiles;
+  /** Made ready when it is first needed. */
+  readonly startRasteriser: () => Promise<Rasterise>;
   /** Hears of each sheet that is printed. */
   readonly progress: (done: number, all: number) => void;
 }
@@ -38,7 +41,6 @@ export interface SheetPart {
 
 /** Makes sheets in any format; what several formats need is made once. */
 export class SheetPress {
-  #fonts: FontFiles | null = null;
   #faces: Faces | null = null;
   #laid: LaidPaper | null = null;
 
@@ -77,8 +79,7 @@ export class SheetPress {
   }
 
   /** The pictures of the pages, as `gaugelath draw` draws them. */
-  async pictures(): Promise<readonly SheetPart[]> {
-    const { drawHeadless } = await import("../drawing/headless.js");
+  pictures(): readonly SheetPart[] {
     return this.work.paper.pages.flatMap(({ id, blocks }) =>
       blocks.flatMap((block) =>
         block.kind === "picture" ? [{ part: id, content: [drawHeadless(block.scene)] }] : [],
@@ -98,7 +99,7 @@ export class SheetPress {
 
   async #pngs(): Promise<readonly SheetPart[]> {
     const { sheets } = this.#lay();
-    const rasterise = await startRasteriser(this.work.assets, this.#readFonts());
+    const rasterise = await this.work.startRasteriser();
     return sheets.map((sheet, i) => {
       const png = rasterise(svgOf(sheet), sheet.width);
       this.work.progress(i + 1, sheets.length);
@@ -126,11 +127,7 @@ export class SheetPress {
   }
 
   #openFaces(): Faces {
-    return (this.#faces ??= new Faces(this.#readFonts()));
-  }
-
-  #readFonts(): FontFiles {
-    return (this.#fonts ??= readFonts(this.work.assets));
+    return (this.#faces ??= new Faces(this.work.fonts));
   }
 }
 
