@@ -45,12 +45,22 @@ describe("the order of work", () => {
   it("starts on a ledger where the bottom course is scribed, and sets that course last", () => {
     const steps = orderOfWork(benchGround(wallText(SLOPED)));
     const ledger = at("fix a ledger", steps);
-    assert.match(steps[ledger]!, /top edge at 4 1\/16 in \(103\.2 mm\), under course 2/);
+    assert.match(
+      steps[ledger]!,
+      /top edge at 4 1\/16 in \(103\.2 mm\) over the level line, under course 2/,
+    );
     assert.match(steps[ledger + 1]!, /set courses 2 to 6, the top one cut/);
     assert.match(
       steps[ledger + 2]!,
       /take the ledger away and set course 1 last, each piece scribed/,
     );
+  });
+
+  it("puts a wall's ledger under its own first uncut course, where the working line is higher", () => {
+    const steep = wallText({ ...SLOPED, name: "side", bottom: "pan measured 0: 0, 40: 4 1/2" });
+    const steps = orderOfWork(benchGround(wallText(SLOPED), steep));
+    assert.match(steps[at("then the working line", steps)]!, /8 3\/16 in/);
+    assert.match(steps[at("back wall: fix a ledger", steps)]!, /at 4 1\/16 in .* under course 2/);
   });
 
   it("starts with course 1 on spacers where that is whole", () => {
