@@ -1,5 +1,6 @@
 import type { Unit } from "../measure/index.js";
 import type { Comparison, Pair, WallComparison, WallReading } from "./comparison.js";
+import { exchanges } from "./exchanges.js";
 import { isEmpty, newFindings, totalsOf, wallChanged, wallTotals } from "./totals.js";
 import { counted, Words } from "./words.js";
 
@@ -99,8 +100,10 @@ function cutLines(wall: WallComparison, words: Words): string[] {
   const { recut, fresh, gone } = wall.pieces;
   const most = <T extends { readonly count: number }>(groups: readonly T[]) =>
     [...groups].sort((a, b) => b.count - a.count);
+  const { pairs, rest } = exchanges(most(recut));
   return [
-    ...most(recut).map((group) => words.recut(group)),
+    ...pairs.map((pair) => words.exchange(pair)),
+    ...rest.map((group) => words.recut(group)),
     ...most(fresh.filter(({ piece }) => piece.cut !== "none")).map((group) =>
       words.apart(group, "new"),
     ),

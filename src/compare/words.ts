@@ -20,6 +20,7 @@ import type {
   Value,
   WallReading,
 } from "./comparison.js";
+import type { Exchange } from "./exchanges.js";
 
 /** What a comparison says, sentence by sentence, in the words of the trade and a plan's units. */
 export class Words {
@@ -103,6 +104,16 @@ export class Words {
     const place = other ? cut.place : `${after.place} (was ${before.place})`;
     const shape = was === is ? `${is}, of another shape` : `${was} -> ${is}`;
     return `${counted(count, "piece")} ${place}: ${shape}, ${courseWords(courses.after)}`;
+  }
+
+  /** `31 pieces at the left end change places: 2 5/8 in wide in courses 2 and 4, whole in course 3`. */
+  exchange(pair: Exchange): string {
+    const pieces = counted(pair[0].count + pair[1].count, "piece");
+    const now = pair.map(({ before, after, courses }) => {
+      const [, is] = this.#cuts(before, after);
+      return `${is} ${courseWords(courses.after)}`;
+    });
+    return `${pieces} ${pair[0].after.place} change places: ${now.join(", ")}`;
   }
 
   /** New or gone pieces that are cut. */
