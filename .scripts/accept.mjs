@@ -1,9 +1,11 @@
-// `npm run accept`: draws the examples' pictures anew into examples/. Look at them before you commit.
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+// `npm run accept`: draws the examples' pictures and sheets anew into examples/. Look at them before you
+// commit.
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import { drawSheets } from "./draw-sheets.mjs";
 import { COMPARED, examplePlans, gaugelath, solved } from "./examples.mjs";
-import { runScript } from "./steps.mjs";
+import { ROOT, runScript } from "./steps.mjs";
 
 if (!runScript("esbuild.config.mjs")) process.exit(1);
 for (const file of examplePlans()) {
@@ -20,3 +22,11 @@ const { out } = gaugelath("compare", COMPARED.plan, after, "--format", "svg", "-
 writeFileSync(COMPARED.picture, out);
 rmSync(folder, { recursive: true });
 console.log(COMPARED.picture);
+
+const sheets = path.join(ROOT, "examples", "sheets");
+rmSync(sheets, { recursive: true, force: true });
+mkdirSync(sheets);
+for (const { file, svg } of drawSheets()) {
+  writeFileSync(path.join(sheets, file), svg);
+  console.log(`examples/sheets/${file}`);
+}

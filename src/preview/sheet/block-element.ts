@@ -2,6 +2,7 @@
 import { SVG } from "@svgdotjs/svg.js";
 import { draw, type Scene } from "../../drawing/index.js";
 import type { Block, Pole, Table } from "../../sheets/index.js";
+import { adoptStyles } from "../adopt-styles.js";
 import { make, makeSvg } from "../elements.js";
 
 /** A block of a page as an element: texts become text nodes, never markup. */
@@ -49,6 +50,7 @@ function tableElement({ caption, columns, rows }: Table): HTMLElement {
 function pictureElement(scene: Scene): SVGSVGElement {
   const element = makeSvg("svg");
   draw(scene, SVG(element));
+  adoptStyles(element);
   return element;
 }
 

@@ -9,7 +9,7 @@ import { blockElement } from "./block-element.js";
 export class SheetPage {
   readonly #note = make("p", { class: "note", role: "status" });
   readonly #parts = make("nav", { class: "parts", "aria-label": "Parts of the sheet" });
-  readonly #pages = make("main", { class: "pages" });
+  readonly #pages = make("main", { class: "pages", tabindex: "0" });
 
   constructor(
     page: HTMLElement,
@@ -20,7 +20,8 @@ export class SheetPage {
     );
     const bar = make("header", { class: "toolbar", "aria-label": "Sheet" }, this.#parts, save);
     page.classList.add("sheet");
-    page.append(bar, this.#note, this.#pages);
+    const title = make("h1", { class: "unseen" }, "Setter's sheet");
+    page.append(title, bar, this.#note, this.#pages);
     window.addEventListener("message", ({ data }: MessageEvent<unknown>) => {
       if (isToSheet(data)) this.#listen(data);
     });

@@ -6,6 +6,7 @@ import type { Browser, Page } from "playwright-core";
 import { findBrowser, launchBrowser } from "../../../.scripts/editor/browser.mjs";
 import type { ToComparison } from "../../../src/preview/comparison-messages.js";
 import type { FromPreview, ToPreview } from "../../../src/preview/messages.js";
+import type { ToSheet } from "../../../src/preview/sheet-messages.js";
 import type { SpotQuestion, SpotReading } from "../../../src/service/index.js";
 import { THEMES, type ThemeName } from "./themes.js";
 
@@ -48,7 +49,7 @@ export interface OpenOptions {
   readonly height?: number;
   readonly lessMotion?: boolean;
   /** What the page shows; a preview unless told. */
-  readonly shows?: "preview" | "comparison";
+  readonly shows?: "preview" | "comparison" | "sheet";
   /** What stands at a spot; nothing, unless told. */
   readonly reading?: (question: SpotQuestion) => SpotReading | null;
 }
@@ -56,7 +57,7 @@ export interface OpenOptions {
 /** The preview in a real page, and the host at its other end. */
 export interface OpenPreview {
   readonly page: Page;
-  readonly post: (message: ToPreview | ToComparison) => Promise<void>;
+  readonly post: (message: ToPreview | ToComparison | ToSheet) => Promise<void>;
   /** All that the preview sent, in order. */
   readonly sent: () => readonly FromPreview[];
   /** Waits until it sent a message of this type, after the first `past` messages. */
@@ -90,7 +91,7 @@ export async function openPreview(options: OpenOptions = {}): Promise<OpenPrevie
   page.on("console", (message) => {
     if (message.type() === "error" || message.type() === "warning") complaints.push(message.text());
   });
-  const post = (message: ToPreview | ToComparison): Promise<void> =>
+  const post = (message: ToPreview | ToComparison | ToSheet): Promise<void> =>
     page.evaluate((data) => window.postMessage(data), message);
   await page.exposeFunction("gaugelathSent", async (message: FromPreview) => {
     sent.push(message);

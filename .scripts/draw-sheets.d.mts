@@ -1,0 +1,1 @@
+export declare function drawSheets(): { readonly file: string; readonly svg: string }[];
