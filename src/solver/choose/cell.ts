@@ -9,6 +9,7 @@ import { cutTile } from "../cut-tile.js";
 import { FAULT, judgePiece } from "../judge.js";
 import { CUTS } from "../piece-table.js";
 import { type Field, isFlat, type Reach } from "./field.js";
+import { partsOf } from "./parts.js";
 
 /** Counts over the pieces looked at so far. */
 export interface Tally {
@@ -109,6 +110,19 @@ export function addCells(field: Field, cells: Cells, tally: Tally): Sure | null 
     tally.tiles += many;
     return null;
   }
+}
+
+/** Adds the pieces of like tiles by what is worked out of their parts, without cutting them. */
+export function addPartCells(field: Field, cells: Cells, tally: Tally): void {
+  const { across, up, judge } = field;
+  const { left, bottom, many } = cells;
+  const tile = { left, bottom, right: left + across.face, top: bottom + up.face };
+  const parts = partsOf(field, tile, "exact");
+  for (const { bounds, cut } of parts) {
+    const faults = judgePiece(judge, bounds.left, bounds.bottom, bounds.right, bounds.top, left);
+    addPiece(tally, faults, cutWeight(cut), many);
+  }
+  if (parts.length > 0) tally.tiles += many;
 }
 
 /** Adds the pieces of like tiles as they are really cut. */

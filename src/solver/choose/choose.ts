@@ -2,11 +2,13 @@ import { NM_PER, type Nm } from "../../measure/index.js";
 import type { AcrossStart, Lay, Plan, UpStart, Wall } from "../../model/index.js";
 import type { Choice, Option } from "../solved.js";
 import { acrossOrigin, upOrigin } from "../start.js";
+import { MOST, MOST_NAMED } from "./budget.js";
 import { compareScores, firstDifference } from "./compare.js";
 import { type Field, fieldOf } from "./field.js";
 import { namedAcross, namedUp, sayAcross, sayUp } from "./named-starts.js";
 import { runsOf } from "./runs.js";
-import { type Found, MOST, MOST_NAMED, search } from "./search.js";
+import { search } from "./search.js";
+import type { Found } from "./walk.js";
 import { columnsOf, type Effort, lowestCourse, weigh } from "./weigh.js";
 
 /** How a lay starts, and what the solver had to do with it. */

@@ -6,11 +6,14 @@ import { type Bound, boundAcross, boundUp } from "./bounds.js";
 import { type Differs, type Edges, edgesOf, leastOf } from "./box-least.js";
 import { compareScores } from "./compare.js";
 import type { Field } from "./field.js";
+import { LeastFirst } from "./least-first.js";
+import { type BoundedPair, compareBounds, pairsInOrder } from "./pairs-in-order.js";
+import { scribedAcross, scribedUp, withScribed } from "./scribed.js";
 import { leastImbalanceAcross, leastImbalanceUp } from "./imbalance-least.js";
 import { criticalAcross, criticalUp } from "./origins.js";
 import { runsOf } from "./runs.js";
 import type { Span, StartBox } from "./start-box.js";
-import { columnsOf, type Effort, lowestCourse, weigh } from "./weigh.js";
+import { columnsOf, type Effort, lowestCourse, weigh, weighQuickly } from "./weigh.js";
 
 /** A start better than any known so far. */
 export interface Better {
@@ -28,9 +31,6 @@ export interface Narrowed {
   readonly isStopped: boolean;
 }
 
-/** How much a joint's starts are narrowed down with at most: the same on every machine. */
-export const MOST_STARTS = { boxes: 20_000, cells: 100_000 } as const;
-
 /** Neighbouring starts of one direction between which only slopes and round holes are met otherwise. */
 interface Slab extends Span {
   /** What each of them costs at least, whatever the start in the other direction. */
@@ -43,7 +43,7 @@ interface Slab extends Span {
  * is halved, and halved again, and each box is left out in which what a start costs at least is no
  * better than the best known one.
  */
-export function narrowDown(field: Field, best: Score, effort: Effort): Narrowed {
+export function narrowDown(field: Field, best: Score, effort: Effort, most: number): Narrowed {
   const { ground } = field;
   const { lay } = ground;
   const across = lay.across
@@ -52,16 +52,19 @@ export function narrowDown(field: Field, best: Score, effort: Effort): Narrowed 
   const up = lay.up
     ? [slab(at(upOrigin(ground, lay.up)), upBound)]
     : slabsBetween(criticalUp(field), field.up.module, upBound);
-  return new Narrowing(field, best, effort).narrow(across, up);
+  return new Narrowing(field, best, effort, most).narrow(across, up);
 
-  function acrossBound({ from, to }: Span): Bound {
+  function acrossBound(span: Span): Bound {
+    const { from, to } = span;
     const imbalance = leastImbalanceAcross({ field, x0: from, x1: to, y0: 0, y1: 0 });
-    return { ...boundAcross(field, from), imbalance };
+    return withScribed({ ...boundAcross(field, from), imbalance }, scribedAcross(field, span));
   }
 
-  function upBound({ from, to }: Span): Bound {
+  function upBound(span: Span): Bound {
+    const { from, to } = span;
     const imbalance = leastImbalanceUp({ field, x0: 0, x1: 0, y0: from, y1: to });
-    return { ...boundUp(field, lowestCourse(field, from)), imbalance };
+    const bound = boundUp(field, lowestCourse(field, from));
+    return withScribed({ ...bound, imbalance }, scribedUp(field, span));
   }
 }
 
@@ -88,50 +91,61 @@ function slabsBetween(
     .sort((a, b) => compareBounds(a.bound, b.bound) || a.from - b.from);
 }
 
+/** A box that is still to be looked into, and what its starts cost at least. */
+interface Open {
+  readonly box: StartBox;
+  readonly least: Score;
+  readonly depth: number;
+}
+
 class Narrowing {
   private better: Better | null = null;
   private boxes = 0;
-  private isStopped = false;
   private readonly edges: Edges;
+  /** The most promising box first; of equally promising ones the smallest. */
+  private readonly open = new LeastFirst<Open>(
+    (a, b) => compareScores(a.least, b.least) || b.depth - a.depth,
+  );
 
   constructor(
     private readonly field: Field,
     private best: Score,
     private readonly effort: Effort,
+    private readonly most: number,
   ) {
     this.edges = edgesOf(field);
   }
 
   narrow(across: readonly Slab[], up: readonly Slab[]): Narrowed {
-    for (const x of across) {
-      if (isBeaten(this.best, x.bound, up[0]!.bound)) break;
-      for (const y of up) {
-        if (isBeaten(this.best, x.bound, y.bound)) break;
-        this.narrowPair({ field: this.field, x0: x.from, x1: x.to, y0: y.from, y1: y.to });
-        if (this.isStopped) return this.narrowed();
+    const pairs = pairsInOrder(across, up);
+    let pair = pairs.next().value as BoundedPair<Slab, Slab> | undefined;
+    for (;;) {
+      while (pair && !isBeaten(this.best, pair.bound)) {
+        const { x, y, bound } = pair;
+        const first = this.open.pop();
+        if (first) this.open.push(first);
+        const least = { ...this.best, ...bound, cuts: 0, tiles: 1 };
+        if (first && compareScores(first.least, least) < 0) break;
+        const box = { field: this.field, x0: x.from, x1: x.to, y0: y.from, y1: y.to };
+        this.open.push({ box, least, depth: 0 });
+        pair = pairs.next().value as BoundedPair<Slab, Slab> | undefined;
       }
+      const next = this.open.pop();
+      if (!next || compareScores(next.least, this.best) >= 0) return this.narrowed(false);
+      if (this.effort.cells > this.most) return this.narrowed(true);
+      this.boxes++;
+      this.effort.cells += 1;
+      for (const half of this.narrowBox(next)) this.open.push(half);
     }
-    return this.narrowed();
   }
 
-  private narrowed(): Narrowed {
-    const { better, boxes, isStopped } = this;
+  private narrowed(isStopped: boolean): Narrowed {
+    const { better, boxes } = this;
     return { best: better, boxes, isStopped };
   }
 
-  private narrowPair(pair: StartBox): void {
-    const open = [pair];
-    for (let box = open.pop(); box; box = open.pop()) {
-      if (++this.boxes > MOST_STARTS.boxes || this.effort.cells > MOST_STARTS.cells) {
-        this.isStopped = true;
-        return;
-      }
-      open.push(...this.narrowBox(box));
-    }
-  }
-
-  /** The halves of a box if it may hold a better start, the more promising one last. */
-  private narrowBox(box: StartBox): readonly StartBox[] {
+  /** The halves of a box if it may hold a better start. */
+  private narrowBox({ box, depth, least: known }: Open): readonly Open[] {
     if (isOneStart(box)) {
       this.weighBest(box);
       return [];
@@ -140,7 +154,12 @@ class Narrowing {
     if (!least) return [];
     const score = this.weighBest(box);
     if (score && compareScores(score, least.score) <= 0) return [];
-    return halvesOf(box, least.differs);
+    const most = compareScores(known, least.score) > 0 ? known : least.score;
+    return halvesOf(box, least.differs).map((half) => ({
+      box: half,
+      least: most,
+      depth: depth + 1,
+    }));
   }
 
   /** Weighs the best balanced of a box's corners. */
@@ -149,6 +168,8 @@ class Narrowing {
     const y = leastAt(cornersOf(y0, y1), (place) => imbalanceUp(field.balance, place));
     const bottom = lowestCourse(field, y);
     const start = { x, columns: columnsOf(field, x), y: bottom, courses: runsOf(field.up, bottom) };
+    const quick = weighQuickly(field, start, this.effort, this.best);
+    if (!quick || compareScores(quick, this.best) >= 0) return quick;
     const score = weigh(field, start, this.effort, this.best);
     if (score && compareScores(score, this.best) < 0) {
       this.best = score;
@@ -158,7 +179,7 @@ class Narrowing {
   }
 }
 
-/** The halves of a box across the direction in which its starts differ most, the better balanced last. */
+/** The halves of a box across the direction in which its starts differ most. */
 function halvesOf(box: StartBox, differs: Differs): StartBox[] {
   const { x0, x1, y0, y1 } = box;
   const sizes = { x: x1 - x0, y: y1 - y0 };
@@ -170,10 +191,10 @@ function halvesOf(box: StartBox, differs: Differs): StartBox[] {
       : differs.across;
   if ((isAcross && sizes.x > 0) || sizes.y === 0) {
     const middle = Math.floor((x0 + x1) / 2);
-    return sorted({ ...box, x1: middle }, { ...box, x0: middle + 1 }, leastImbalanceAcross);
+    return [{ ...box, x1: middle }, { ...box, x0: middle + 1 }];
   }
   const middle = Math.floor((y0 + y1) / 2);
-  return sorted({ ...box, y1: middle }, { ...box, y0: middle + 1 }, leastImbalanceUp);
+  return [{ ...box, y1: middle }, { ...box, y0: middle + 1 }];
 }
 
 /** How much the balance changes from end to end of a box; where it doesn't, nothing is gained by halving. */
@@ -185,14 +206,8 @@ function balanceChange({ field, x0, x1, y0, y1 }: StartBox): { x: Nm; y: Nm } {
   };
 }
 
-function isBeaten(best: Score, a: Bound, b: Bound): boolean {
-  const slivers = a.slivers + b.slivers - best.slivers;
-  const underHalf = a.underHalf + b.underHalf - best.underHalf;
-  return (slivers || underHalf || a.imbalance + b.imbalance - best.imbalance) > 0;
-}
-
-function compareBounds(a: Bound, b: Bound): number {
-  return a.slivers - b.slivers || a.underHalf - b.underHalf || a.imbalance - b.imbalance;
+function isBeaten(best: Score, bound: Bound): boolean {
+  return compareBounds(bound, best) > 0;
 }
 
 function isOneStart(box: StartBox): boolean {
@@ -205,9 +220,4 @@ function cornersOf(from: Nm, to: Nm): Nm[] {
 
 function leastAt(places: readonly Nm[], costOf: (at: Nm) => Nm): Nm {
   return places.reduce((best, at) => (costOf(at) < costOf(best) ? at : best));
-}
-
-/** The more promising one last. */
-function sorted(a: StartBox, b: StartBox, costOf: (box: StartBox) => Nm): StartBox[] {
-  return costOf(a) <= costOf(b) ? [b, a] : [a, b];
 }

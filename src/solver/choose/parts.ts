@@ -7,6 +7,7 @@ import { circleMeets } from "../clip/circle.js";
 import { cutTile } from "../cut-tile.js";
 import { CUTS } from "../piece-table.js";
 import { type Field, isFlat } from "./field.js";
+import { cornerWithin } from "./corner-part.js";
 import { roundParts } from "./round-parts.js";
 
 /** One connected part of a box within the region: its bounds, and its cut as an index into CUTS. */
@@ -36,7 +37,7 @@ export function partsOf(
     return meetsAny(field, box)
       ? cutParts(field, box)
       : (wedgesOf(field, box) ??
-          (bounding === "exact" ? null : cornerOf(field, box, bounding)) ??
+          (bounding === "exact" ? cornerWithin(field, box) : cornerOf(field, box, bounding)) ??
           cutParts(field, box));
   }
   const { bounds, slope } = trimmed;

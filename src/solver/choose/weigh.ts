@@ -3,7 +3,7 @@ import { overlaps } from "../box.js";
 import { firstPast } from "../lattice.js";
 import type { Score } from "../solved.js";
 import { imbalanceAcross, imbalanceUp } from "./balance.js";
-import { addCells, addCutCells, type Cells, type Sure, type Tally } from "./cell.js";
+import { addCells, addCutCells, addPartCells, type Cells, type Sure, type Tally } from "./cell.js";
 import { compareScores } from "./compare.js";
 import type { Field } from "./field.js";
 import { type Run, runsOf } from "./runs.js";
@@ -38,12 +38,31 @@ export function weigh(
   effort: Effort,
   atMost: Score | null,
 ): Score | null {
-  return new Weighing(field, start, effort, atMost).score();
+  return new Weighing(field, start, effort, atMost, CUT).score();
 }
 
-/** What cutting a tile along a slope, or round a hole, costs in plain looks at a tile. */
-const CUTTING = 40;
-const CUTTING_ROUND = 200;
+/**
+ * The score of a start by what is worked out of its pieces without cutting any: `weigh` comes to the
+ * same but where a piece is a nanometre wide. null as soon as it is sure to be worse than `atMost`.
+ */
+export function weighQuickly(
+  field: Field,
+  start: Start,
+  effort: Effort,
+  atMost: Score | null,
+): Score | null {
+  return new Weighing(field, start, effort, atMost, WORKED_OUT).score();
+}
+
+/** How pieces are told that plain comparison doesn't tell, and what that costs in plain looks at a tile. */
+interface Telling {
+  readonly add: (field: Field, cells: Cells, tally: Tally) => void;
+  readonly looks: number;
+  readonly looksRound: number;
+}
+
+const CUT: Telling = { add: addCutCells, looks: 40, looksRound: 200 };
+const WORKED_OUT: Telling = { add: addPartCells, looks: 4, looksRound: 10 };
 
 function isRound({ across, up, circles }: Field, { left, bottom }: Cells): boolean {
   const tile = { left, bottom, right: left + across.face, top: bottom + up.face };
@@ -67,6 +86,7 @@ class Weighing {
     private readonly start: Start,
     private readonly effort: Effort,
     private readonly atMost: Score | null,
+    private readonly telling: Telling,
   ) {
     const { balance } = field;
     this.areRowsAlike = field.across.slopes.length + field.circles.length === 0;
@@ -170,9 +190,10 @@ class Weighing {
   }
 
   private cut(cells: Cells): void {
+    const { add, looks, looksRound } = this.telling;
     const { circles } = this.field;
-    this.effort.cells += circles.length > 0 && isRound(this.field, cells) ? CUTTING_ROUND : CUTTING;
-    addCutCells(this.field, cells, this.tally);
+    this.effort.cells += circles.length > 0 && isRound(this.field, cells) ? looksRound : looks;
+    add(this.field, cells, this.tally);
   }
 }
 

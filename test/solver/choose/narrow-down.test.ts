@@ -14,10 +14,10 @@ describe("narrowing down to the best start", () => {
     });
     const field = fieldOf(one.plan, one.wall, one.lay, SIXTEENTH);
     const bad = laidScore(one, SIXTEENTH, inches(5.5), inches(2.5));
-    const { best, isStopped } = narrowDown(field, bad, { cells: 0 });
+    const { best, isStopped } = narrowDown(field, bad, { cells: 0 }, 100_000);
     assert.equal(isStopped, false);
     assert.ok(best && compareScores(best.score, bad) < 0);
     assert.deepEqual(best.score, laidScore(one, SIXTEENTH, best.x, best.y));
-    assert.equal(narrowDown(field, best.score, { cells: 0 }).best, null);
+    assert.equal(narrowDown(field, best.score, { cells: 0 }, 100_000).best, null);
   });
 });

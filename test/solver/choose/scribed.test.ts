@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { fieldOf } from "../../../src/solver/choose/field.js";
-import { scribedSlivers } from "../../../src/solver/choose/scribed.js";
+import { scribedUp } from "../../../src/solver/choose/scribed.js";
 import { inches, oneWall } from "./model-plan.js";
 
 describe("slivers along a slope", () => {
@@ -20,11 +20,13 @@ describe("slivers along a slope", () => {
 
   it("are told for certain, but for the two ends, where the last of a course runs along it", () => {
     // The region's bottom is 1/8 in over the readings; the course's top an inch over its lowest.
-    const slivers = scribedSlivers(field, inches(1.125) - inches(4));
+    const bottom = inches(1.125) - inches(4);
+    const { slivers } = scribedUp(field, { from: bottom, to: bottom });
     assert.ok(slivers >= 11 && slivers <= 14, `${slivers}`);
   });
 
   it("are none where the course is high enough", () => {
-    assert.equal(scribedSlivers(field, inches(-0.5)), 0);
+    const bottom = inches(-0.5);
+    assert.deepEqual(scribedUp(field, { from: bottom, to: bottom }), { slivers: 0, underHalf: 0 });
   });
 });
