@@ -19,7 +19,10 @@ export function noticesText() {
   );
 }
 
+/** All that a package says of its licence: one of a font may stand beside that of the package. */
 function licenceIn(folder) {
-  const file = readdirSync(folder).find((name) => /^licen[cs]e(\.\w+)?$/i.test(name));
-  return file ? readFileSync(path.join(folder, file), "utf8").trim() : "";
+  return readdirSync(folder)
+    .filter((name) => /^licen[cs]e(_\w+)?(\.\w+)?$/i.test(name))
+    .map((name) => readFileSync(path.join(folder, name), "utf8").trim())
+    .join("\n\n");
 }

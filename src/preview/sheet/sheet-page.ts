@@ -18,10 +18,16 @@ export class SheetPage {
     const save = makeButton("Save...", "Save the sheet as PDF, or in another format", () =>
       this.#send({ type: "save" }),
     );
-    const bar = make("header", { class: "toolbar", "aria-label": "Sheet" }, this.#parts, save);
-    page.classList.add("sheet");
     const title = make("h1", { class: "unseen" }, "Setter's sheet");
-    page.append(title, bar, this.#note, this.#pages);
+    const bar = make(
+      "header",
+      { class: "toolbar", "aria-label": "Sheet" },
+      title,
+      this.#parts,
+      save,
+    );
+    page.classList.add("sheet");
+    page.append(bar, this.#note, this.#pages);
     window.addEventListener("message", ({ data }: MessageEvent<unknown>) => {
       if (isToSheet(data)) this.#listen(data);
     });
@@ -32,16 +38,21 @@ export class SheetPage {
     switch (message.type) {
       case "plan":
         this.editor.setState({ uri: message.uri });
-        this.#note.textContent = `Reckoning the sheet of ${message.name}...`;
+        this.#say(`Reckoning the sheet of ${message.name}...`);
         return;
       case "missing":
-        this.#note.textContent = message.why;
+        this.#say(message.why);
         return;
       case "paper":
-        this.#note.textContent = "";
+        this.#say("");
         this.#show(message.paper);
         return;
     }
+  }
+
+  #say(words: string): void {
+    this.#note.textContent = words;
+    this.#note.hidden = words === "";
   }
 
   /** Where a person reads stays where it is: the same page, the same way down. */

@@ -19,16 +19,16 @@ describe("the setter's sheet", () => {
     await openPlan("window.tileplan");
     await vscode.commands.executeCommand("gaugelath.openSheet");
     await until("the sheet's tab", () => sheetTab());
-    await hands.waitFor({ selector: "h2:has-text('Shopping list')", where: "preview" });
-    await hands.waitFor({ selector: "figure svg", where: "preview" });
+    await hands.waitFor({ selector: "h2:has-text('Shopping list')", where: "frame:.pages" });
+    await hands.waitFor({ selector: "figure svg", where: "frame:.pages" });
     await hands.screenshot("sheet");
   });
 
   it("is saved as PDF, beside the plan", async () => {
     await openPlan("window.tileplan");
     await vscode.commands.executeCommand("gaugelath.openSheet");
-    await hands.waitFor({ selector: "h2:has-text('Shopping list')", where: "preview" });
-    await hands.click({ selector: "button:has-text('Save...')", where: "preview" });
+    await hands.waitFor({ selector: "h2:has-text('Shopping list')", where: "frame:.pages" });
+    await hands.click({ selector: "button:has-text('Save...')", where: "frame:.pages" });
     await hands.waitFor({ selector: ".quick-input-list .monaco-list-row:has-text('PDF')" });
     await hands.type("PDF");
     await hands.press("Enter");
@@ -53,6 +53,7 @@ describe("the setter's sheet", () => {
     await openPlan("window.tileplan");
     await vscode.commands.executeCommand("gaugelath.openSheet", planUri("window.tileplan"));
     await vscode.commands.executeCommand("gaugelath.openSheet", planUri("window.tileplan"));
+    await until("the sheet's tab", () => sheetTab());
     const tabs = vscode.window.tabGroups.all.flatMap((group) => group.tabs);
     assert.equal(tabs.filter(({ label }) => label === SHEET).length, 1);
   });
