@@ -1,8 +1,10 @@
+import { formatLength, type Nm, NM_PER } from "../../measure/index.js";
+import { FLATNESS, flatnessFor } from "../../rules/index.js";
 import type { Course, SolvedWall } from "../../solver/index.js";
 import { plainText } from "../../drawing/index.js";
 import { courseRows } from "../setting-out/course-table.js";
 import { startCourse, workingLine } from "../setting-out/level-line.js";
-import { CONTACT, FLATNESS, METRIC_FLATNESS, PLUMB } from "../setting-out/trade.js";
+import { CONTACT, METRIC_FLATNESS, PLUMB } from "../setting-out/trade.js";
 import { wallOrder } from "../setting-out/wall-order.js";
 import { waterOf } from "../setting-out/water.js";
 import type { Ground } from "./ground.js";
@@ -37,14 +39,18 @@ function backingStep({ solved }: Ground, walls: readonly SolvedWall[]): string {
   if (units !== "inch" && units !== "foot") {
     return `Have the backing sound, plumb, and flat within ${METRIC_FLATNESS.any} (${METRIC_FLATNESS.source}).`;
   }
-  const long = walls.some(({ lays }) =>
-    lays.some(({ lay: { tile } }) => Math.max(tile.face.across, tile.face.up) >= FLATNESS.longFrom),
-  );
-  const size = long ? "long" : "short";
+  const wanted = walls.flatMap(({ lays }) => lays.map(({ lay }) => flatnessFor(lay.tile)));
+  const strict = wanted.includes(FLATNESS.large);
+  const { long, short } = strict ? FLATNESS.large : FLATNESS.small;
   return (
-    `Have the backing sound, flat within ${FLATNESS[size]} (${FLATNESS.source}) ` +
-    `and plumb within ${PLUMB[size]} (${PLUMB.source}).`
+    `Have the backing sound, flat within ${within(long)} and ${within(short)} (${FLATNESS.source}) ` +
+    `and plumb within ${strict ? PLUMB.long : PLUMB.short} (${PLUMB.source}).`
   );
+}
+
+/** `1/4 in in 10 ft`. */
+function within({ off, in: run }: { readonly off: Nm; readonly in: Nm }): string {
+  return `${formatLength(off, "inch")} in ${run / NM_PER.foot} ft`;
 }
 
 function contactStep(wet: boolean): string {
