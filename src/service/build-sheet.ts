@@ -1,6 +1,6 @@
 import { type Paper, paperOf, type SheetFacts, usualPaper } from "../sheets/index.js";
-import { takeoff } from "../takeoff/index.js";
 import type { DocumentState } from "./document-state.js";
+import { takenOf } from "./taken.js";
 
 /** The setter's sheet of a document: what is printed, and what it is made from. */
 export interface PlanSheet {
@@ -14,7 +14,7 @@ export interface PlanSheet {
 /** The sheet of a plan as it is written now: no revision is named, since the text may be unsaved. */
 export function buildSheet({ document, outcome }: DocumentState): PlanSheet {
   const { solved, diagnostics } = outcome;
-  const taken = takeoff(solved);
+  const taken = takenOf(solved);
   const facts = { solved, diagnostics, takeoff: taken, revision: null, shownPath };
   const paper = paperOf(solved, diagnostics, taken, { revision: null });
   return { version: document.version, facts, paper, size: usualPaper(solved.plan.units) };

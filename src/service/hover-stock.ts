@@ -3,14 +3,15 @@ import type { Tile, Trim } from "../model/index.js";
 import { boundsOf, type SolvedPlan, type TrimRun } from "../solver/index.js";
 import { counted, type Figures } from "./figures.js";
 import { heading, lines, paragraphs, plain } from "./markdown.js";
+import { takenOf } from "./taken.js";
 
 /** A tile in figures, and how many pieces of it each wall takes. */
-export function hoverTile(tile: Tile, { walls }: SolvedPlan, figures: Figures): string {
+export function hoverTile(tile: Tile, solved: SolvedPlan, figures: Figures): string {
   const { face, thickness, variation, warpage, edges, directional, box } = tile;
-  const laid = walls.flatMap((solved) =>
-    solved.lays
+  const laid = solved.walls.flatMap(({ wall, lays }) =>
+    lays
       .filter(({ lay }) => lay.tile === tile)
-      .map(({ pieces }) => `${plain(solved.wall.name)}: ${counted(pieces.count, "piece")}`),
+      .map(({ pieces }) => `${plain(wall.name)}: ${counted(pieces.count, "piece")}`),
   );
   return paragraphs([
     heading("tile", tile.name, tile.title),
@@ -23,8 +24,20 @@ export function hoverTile(tile: Tile, { walls }: SolvedPlan, figures: Figures): 
       box === null ? null : `${counted(box, "piece")} in a box`,
       boughtWords(tile),
       ...laid,
+      neededWords(tile, solved),
     ]),
   ]);
+}
+
+/** `needs 385 tiles, 44 of them cut up; 5 boxes, 55 over`; null where the tile isn't laid. */
+function neededWords(tile: Tile, solved: SolvedPlan): string | null {
+  const taken = takenOf(solved).tiles.find((each) => each.tile === tile);
+  if (!taken || taken.needed === 0) return null;
+  const { needed, cut, boxes } = taken;
+  const bought = boxes
+    ? `; ${boxes.count} ${boxes.count === 1 ? "box" : "boxes"}, ${boxes.over} over`
+    : "";
+  return `needs ${counted(needed, "tile")}, ${cut.length} of them cut up${bought}`;
 }
 
 /** `lot 7B, 42.50 a box, breakage 3%, 6 spares`; empty where the plan says none of it. */

@@ -1,4 +1,5 @@
 import assert from "node:assert/strict";
+import { takenOf } from "../../src/service/taken.js";
 import { run } from "../../src/engine.js";
 import { Figures } from "../../src/service/figures.js";
 import { hoverTile, hoverTrim, runWords } from "../../src/service/hover-stock.js";
@@ -42,5 +43,16 @@ describe("tiles and trims in figures", () => {
       const uncut = each.pieces.filter(({ whole }) => whole).length;
       assert.equal(runWords(each, figures).includes(`${uncut} uncut`), uncut > 0);
     }
+  });
+});
+
+describe("a laid tile", () => {
+  it("tells how many are needed and bought, from the sheet's own takeoff", () => {
+    const { solved } = run(exampleText("back-wall.tileplan"), exampleSource("back-wall.tileplan"));
+    const { tile, needed, cut, boxes } = takenOf(solved).tiles[0]!;
+    const words = `needs ${needed} tiles, ${cut.length} of them cut up`;
+    const told = hoverTile(tile, solved, new Figures("inch"));
+    assert.ok(told.includes(words), told);
+    if (boxes) assert.ok(told.includes(`${boxes.over} over`));
   });
 });
