@@ -15,6 +15,22 @@ export interface Least {
   readonly score: Score;
   /** What its pieces differ by: nothing, where all its starts have the same. */
   readonly differs: Differs;
+  /** What is known of each part of the box, too; null where it is not even sure which course is the first. */
+  readonly known: Known | null;
+}
+
+/** Tiles whose pieces are the same at all starts of a box, and those of which that is not sure. */
+export interface Known {
+  readonly settled: Tally;
+  readonly loose: readonly Tiles[];
+}
+
+/** Like tiles: the place of one of them in the lattice, and how many there are. */
+interface Tiles {
+  readonly phase: number;
+  readonly row: number;
+  readonly column: number;
+  readonly many: number;
 }
 
 /** Whether pieces differ by the start across, and by the start up. */
@@ -45,23 +61,18 @@ export function edgesOf({ sides, across, obstacles }: Field): Edges {
   };
 }
 
-/** What a box of starts costs at least; null as soon as it is sure to be no better than `best`. */
+/**
+ * What a box of starts costs at least; null as soon as it is sure to be no better than `best`.
+ * `known` is what a box came to that holds this one.
+ */
 export function leastOf(
   box: StartBox,
   edges: Edges,
   best: Score | null,
   effort: Effort,
+  known: Known | null = null,
 ): Least | null {
-  return new BoxLeast(box, edges, best, effort).least();
-}
-
-/** A run of columns, of one phase of the bond, in `many` like rows from `first`. */
-interface Cell {
-  readonly row: TileRun;
-  readonly first: number;
-  readonly many: number;
-  readonly phase: number;
-  readonly run: TileRun;
+  return new BoxLeast(box, edges, best, effort).least(known);
 }
 
 class BoxLeast {
@@ -81,27 +92,39 @@ class BoxLeast {
     this.imbalance = leastImbalanceAcross(box) + leastImbalanceUp(box);
   }
 
-  least(): Least | null {
+  least(known: Known | null): Least | null {
     const { field, y0, y1 } = this.box;
     if (this.isBeaten(nothing())) return null;
+    if (known) return this.leastWith(known);
     this.rows = runsOver(field.up, { from: y0, to: y1 }, this.edges.up);
     // Course 1 is the lowest with a piece; where that is not sure, the best of all cases counts.
     let least: Score | null = null;
     let cases = 0;
+    let found: Known | null = null;
     for (let i = 0; i < this.rows.length; i++) {
       const has = this.hasPieces(this.rows[i]!);
       if (has === "none") continue;
       cases++;
-      const tally = this.tallyFrom(i, has === "maybe" && this.isSliverIfAny(this.rows[i]!));
-      if (tally) {
-        const score = this.scoreOf(tally);
+      const count = this.countFrom(i, has === "maybe" && this.isSliverIfAny(this.rows[i]!));
+      if (count) {
+        const score = this.scoreOf(count.all);
         if (!least || compareScores(score, least) < 0) least = score;
+        if (has === "some" && cases === 1) found = count;
       }
       if (has === "some") break;
     }
     if (!least) return null;
     if (cases > 1) this.differs.up = true;
-    return { score: least, differs: this.differs };
+    return { score: least, differs: this.differs, known: found };
+  }
+
+  private leastWith({ settled, loose }: Known): Least | null {
+    const count = new Count(settled);
+    for (const tiles of loose) {
+      this.addTiles(tiles, count);
+      if (this.isBeaten(count.all)) return null;
+    }
+    return { score: this.scoreOf(count.all), differs: this.differs, known: count };
   }
 
   /** Whether a row has pieces when it is course 1. */
@@ -109,8 +132,10 @@ class BoxLeast {
     const tally = nothing();
     let settled = true;
     for (const run of this.columnsOf(0)) {
-      settled = this.addCell({ row, first: row.first, many: 1, phase: 0, run }, tally) && settled;
-      if (tally.tiles > 0) return "some";
+      for (const tiles of this.tilesOf(row, row.first, 1, 0, run)) {
+        settled = this.addTo(tally, tiles) && settled;
+        if (tally.tiles > 0) return "some";
+      }
     }
     return settled ? "none" : "maybe";
   }
@@ -118,23 +143,23 @@ class BoxLeast {
   /** Whether a row that may have pieces has a sliver among them if it has any. */
   private isSliverIfAny(row: TileRun): boolean {
     return this.columnsOf(0).every((run) => {
-      const cell = { row, first: row.first, many: 1, phase: 0, run };
       for (let c = 0; c < run.many; c++) {
         this.effort.cells += 1;
-        const place = this.placeOf(cell, row.first, run.first + c);
-        if (isSliverIfAny(this.box.field, place) === false) return false;
+        const tiles = { phase: 0, row: row.first, column: run.first + c, many: 1 };
+        if (isSliverIfAny(this.box.field, this.placeOf(tiles)) === false) return false;
       }
       return true;
     });
   }
 
   /** Counts all rows from this one on, which is course 1; null when that is beaten. */
-  private tallyFrom(index: number, hasSliver: boolean): Tally | null {
+  private countFrom(index: number, hasSliver: boolean): Count | null {
     const { phases } = this;
-    const putOff: Cell[] = [];
-    const tally = nothing();
+    const putOff: Tiles[] = [];
     // Course 1 has a piece. None is sure here, so this one is not counted below.
-    if (hasSliver) Object.assign(tally, { slivers: 1, cuts: 1, tiles: 1 });
+    const count = new Count(
+      hasSliver ? { ...nothing(), slivers: 1, cuts: 1, tiles: 1 } : nothing(),
+    );
     const start = this.rows[index]!.first;
     for (const row of this.rows.slice(index)) {
       for (let i = 0; i < phases && i < row.many; i++) {
@@ -142,44 +167,51 @@ class BoxLeast {
         const first = row.first + i;
         const phase = (first - start) % phases;
         for (const run of this.columnsOf(phase)) {
-          const cell = { row, first, many, phase, run };
-          if (this.meetsCircle(this.placeOf(cell, first, run.first))) putOff.push(cell);
-          else if (!this.addCell(cell, tally)) this.findDifference(cell);
+          for (const tiles of this.tilesOf(row, first, many, phase, run)) {
+            if (this.meetsCircle(this.placeOf(tiles))) putOff.push(tiles);
+            else this.addTiles(tiles, count);
+          }
         }
       }
-      if (this.isBeaten(tally)) return null;
+      if (this.isBeaten(count.all)) return null;
     }
     // What takes most work comes last, when the rest doesn't tell.
-    for (const cell of putOff) {
-      if (!this.addCell(cell, tally)) this.findDifference(cell);
-      if (this.isBeaten(tally)) return null;
+    for (const tiles of putOff) {
+      this.addTiles(tiles, count);
+      if (this.isBeaten(count.all)) return null;
     }
-    return tally;
+    return count;
   }
 
-  /** Adds the tiles of a run of columns in like rows, a bond's repeat apart. */
-  private addCell(cell: Cell, tally: Tally): boolean {
-    const { field } = this.box;
-    const { row, first, many, run } = cell;
-    const place = this.placeOf(cell, first, run.first);
-    const all = many * run.many;
-    this.effort.cells += 1;
-    const differ = row.slopes || run.slopes || this.meetsCircle(place);
-    if (!differ || all === 1) return addLeast(field, { ...place, many: all }, tally);
-    this.effort.cells += all;
-    let settled = true;
+  /** The tiles of a run of columns in like rows, a bond's repeat apart: one by one where they may differ. */
+  private tilesOf(row: TileRun, first: number, many: number, phase: number, run: TileRun): Tiles[] {
+    const all = { phase, row: first, column: run.first, many: many * run.many };
+    const differ = row.slopes || run.slopes || this.meetsCircle(this.placeOf(all));
+    if (!differ || all.many === 1) return [all];
+    const tiles: Tiles[] = [];
     for (let r = 0; r < many; r++) {
       for (let c = 0; c < run.many; c++) {
-        const one = this.placeOf(cell, first + r * this.phases, run.first + c);
-        settled = addLeast(field, one, tally) && settled;
+        tiles.push({ phase, row: first + r * this.phases, column: run.first + c, many: 1 });
       }
     }
-    return settled;
+    return tiles;
   }
 
-  /** Finds out in which direction a cell's pieces differ already; in both, where in neither alone. */
-  private findDifference(cell: Cell): void {
-    const { left, bottom } = this.placeOf(cell, cell.first, cell.run.first);
+  private addTiles(tiles: Tiles, count: Count): void {
+    const one = nothing();
+    const settled = this.addTo(one, tiles);
+    count.add(one, settled ? null : tiles);
+    if (!settled && !(this.differs.across && this.differs.up)) this.findDifference(tiles);
+  }
+
+  private addTo(tally: Tally, tiles: Tiles): boolean {
+    this.effort.cells += 1;
+    return addLeast(this.box.field, this.placeOf(tiles), tally);
+  }
+
+  /** Finds out in which direction tiles' pieces differ already; in both, where in neither alone. */
+  private findDifference(tiles: Tiles): void {
+    const { left, bottom } = this.placeOf(tiles);
     const isSame = (place: Omit<Place, "many">) => {
       this.effort.cells += 1;
       return addLeast(this.box.field, { ...place, many: 1 }, nothing());
@@ -190,12 +222,12 @@ class BoxLeast {
     this.differs.up ||= byUp || !byAcross;
   }
 
-  private placeOf({ phase }: Cell, row: number, column: number): Place {
+  private placeOf({ phase, row, column, many }: Tiles): Place {
     const { field, y0, y1 } = this.box;
     return {
       left: movedSpan(this.originOf(phase), column * field.across.module),
       bottom: movedSpan({ from: y0, to: y1 }, row * field.up.module),
-      many: 1,
+      many,
     };
   }
 
@@ -235,6 +267,31 @@ class BoxLeast {
   private isBeaten(tally: Tally): boolean {
     return this.best !== null && compareScores(this.scoreOf(tally), this.best) >= 0;
   }
+}
+
+/** Adds up tiles, and keeps those apart that are not settled. */
+class Count implements Known {
+  readonly settled: Tally;
+  readonly loose: Tiles[] = [];
+  readonly all: Tally;
+
+  constructor(settled: Tally) {
+    this.settled = { ...settled };
+    this.all = { ...settled };
+  }
+
+  add(tally: Tally, loose: Tiles | null): void {
+    addTally(this.all, tally);
+    if (loose) this.loose.push(loose);
+    else addTally(this.settled, tally);
+  }
+}
+
+function addTally(to: Tally, { slivers, underHalf, cuts, tiles }: Tally): void {
+  to.slivers += slivers;
+  to.underHalf += underHalf;
+  to.cuts += cuts;
+  to.tiles += tiles;
 }
 
 function nothing(): Tally {

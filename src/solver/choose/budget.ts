@@ -9,7 +9,7 @@ export const MOST = {
   /** Looks at an obstacle when starts are bounded, over all joints. */
   looks: 2_500_000,
   /** Looks at a group of like tiles, in critical starts. */
-  walking: 100_000,
+  walking: 20_000,
   /** Looks in all, those at boxes of starts too. */
   cells: 200_000,
 } as const;

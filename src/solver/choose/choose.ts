@@ -9,7 +9,7 @@ import { namedAcross, namedUp, sayAcross, sayUp } from "./named-starts.js";
 import { runsOf } from "./runs.js";
 import { search } from "./search.js";
 import type { Found } from "./walk.js";
-import { columnsOf, type Effort, lowestCourse, weigh } from "./weigh.js";
+import { columnsOf, type Effort, lowestCourse, weighQuickly } from "./weigh.js";
 
 /** How a lay starts, and what the solver had to do with it. */
 export interface Chosen {
@@ -87,7 +87,7 @@ function weighNamed(field: Field, effort: Effort): Found[] {
       if (effort.cells > MOST.cells / 2) return [];
       const y = lowestCourse(field, upOrigin(ground, upStart));
       const start = { x, columns, y, courses: runsOf(field.up, y) };
-      const score = weigh(field, start, effort, null)!;
+      const score = weighQuickly(field, start, effort, null)!;
       return { field, x, y, score, rank: i * up.length + j };
     });
   });

@@ -3,16 +3,17 @@ import type { Score } from "../solved.js";
 import { acrossOrigin, upOrigin } from "../start.js";
 import { imbalanceAcross, imbalanceUp } from "./balance.js";
 import { type Bound, boundAcross, boundUp } from "./bounds.js";
-import { type Differs, type Edges, edgesOf, leastOf } from "./box-least.js";
+import { type Differs, type Edges, edgesOf, type Known, leastOf } from "./box-least.js";
 import { compareScores } from "./compare.js";
 import type { Field } from "./field.js";
-import { LeastFirst } from "./least-first.js";
-import { type BoundedPair, compareBounds, pairsInOrder } from "./pairs-in-order.js";
-import { scribedAcross, scribedUp, withScribed } from "./scribed.js";
 import { leastImbalanceAcross, leastImbalanceUp } from "./imbalance-least.js";
+import { LeastFirst } from "./least-first.js";
 import { criticalAcross, criticalUp } from "./origins.js";
+import { sumOf } from "./pairs-in-order.js";
 import { runsOf } from "./runs.js";
+import { scribedAcross, scribedUp, withScribed } from "./scribed.js";
 import type { Span, StartBox } from "./start-box.js";
+import { allStarts, oneStart, type Stretch } from "./stretch.js";
 import { columnsOf, type Effort, lowestCourse, weigh, weighQuickly } from "./weigh.js";
 
 /** A start better than any known so far. */
@@ -31,27 +32,21 @@ export interface Narrowed {
   readonly isStopped: boolean;
 }
 
-/** Neighbouring starts of one direction between which only slopes and round holes are met otherwise. */
-interface Slab extends Span {
-  /** What each of them costs at least, whatever the start in the other direction. */
-  readonly bound: Bound;
-}
-
 /**
- * Finds a start better than `best` among all of one joint, or proves that there is none. The
- * critical starts of each direction part it into slabs; a pair of slabs that may hold a better one
- * is halved, and halved again, and each box is left out in which what a start costs at least is no
+ * Finds a start better than `best` among all of one joint, or proves that there is none, unless it
+ * takes more than `most` looks in all. The starts are a box, which is halved, and halved again,
+ * the most promising part first; a part is left out when what a start in it costs at least is no
  * better than the best known one.
  */
 export function narrowDown(field: Field, best: Score, effort: Effort, most: number): Narrowed {
   const { ground } = field;
   const { lay } = ground;
   const across = lay.across
-    ? [slab(at(acrossOrigin(ground, lay.across)), acrossBound)]
-    : slabsBetween(criticalAcross(field), field.across.module, acrossBound);
+    ? oneStart(acrossOrigin(ground, lay.across), acrossBound)
+    : allStarts(criticalAcross(field), field.across.module, acrossBound);
   const up = lay.up
-    ? [slab(at(upOrigin(ground, lay.up)), upBound)]
-    : slabsBetween(criticalUp(field), field.up.module, upBound);
+    ? oneStart(upOrigin(ground, lay.up), upBound)
+    : allStarts(criticalUp(field), field.up.module, upBound);
   return new Narrowing(field, best, effort, most).narrow(across, up);
 
   function acrossBound(span: Span): Bound {
@@ -68,34 +63,13 @@ export function narrowDown(field: Field, best: Score, effort: Effort, most: numb
   }
 }
 
-function at(place: Nm): Span {
-  return { from: place, to: place };
-}
-
-function slab(span: Span, boundOf: (span: Span) => Bound): Slab {
-  return { ...span, bound: boundOf(span) };
-}
-
-/** The critical starts themselves and what is between them, best bound first. */
-function slabsBetween(
-  critical: readonly Nm[],
-  module: Nm,
-  boundOf: (span: Span) => Bound,
-): readonly Slab[] {
-  const spans = critical.flatMap((place, i) => {
-    const next = critical[i + 1] ?? critical[0]! + module;
-    return next > place + 1 ? [at(place), { from: place + 1, to: next - 1 }] : [at(place)];
-  });
-  return spans
-    .map((span) => slab(span, boundOf))
-    .sort((a, b) => compareBounds(a.bound, b.bound) || a.from - b.from);
-}
-
 /** A box that is still to be looked into, and what its starts cost at least. */
 interface Open {
-  readonly box: StartBox;
+  readonly across: Stretch;
+  readonly up: Stretch;
   readonly least: Score;
   readonly depth: number;
+  readonly known: Known | null;
 }
 
 class Narrowing {
@@ -116,27 +90,18 @@ class Narrowing {
     this.edges = edgesOf(field);
   }
 
-  narrow(across: readonly Slab[], up: readonly Slab[]): Narrowed {
-    const pairs = pairsInOrder(across, up);
-    let pair = pairs.next().value as BoundedPair<Slab, Slab> | undefined;
-    for (;;) {
-      while (pair && !isBeaten(this.best, pair.bound)) {
-        const { x, y, bound } = pair;
-        const first = this.open.pop();
-        if (first) this.open.push(first);
-        const least = { ...this.best, ...bound, cuts: 0, tiles: 1 };
-        if (first && compareScores(first.least, least) < 0) break;
-        const box = { field: this.field, x0: x.from, x1: x.to, y0: y.from, y1: y.to };
-        this.open.push({ box, least, depth: 0 });
-        pair = pairs.next().value as BoundedPair<Slab, Slab> | undefined;
-      }
-      const next = this.open.pop();
-      if (!next || compareScores(next.least, this.best) >= 0) return this.narrowed(false);
+  narrow(across: Stretch, up: Stretch): Narrowed {
+    const { lay, joint } = this.field.ground;
+    const jointOver = joint - lay.joint.min;
+    const least = { slivers: 0, underHalf: 0, imbalance: 0, cuts: 0, tiles: 1, jointOver };
+    this.add({ across, up, least, depth: 0, known: null });
+    for (let box = this.open.pop(); box; box = this.open.pop()) {
+      if (compareScores(box.least, this.best) >= 0) break;
       if (this.effort.cells > this.most) return this.narrowed(true);
       this.boxes++;
-      this.effort.cells += 1;
-      for (const half of this.narrowBox(next)) this.open.push(half);
+      this.look(box);
     }
+    return this.narrowed(false);
   }
 
   private narrowed(isStopped: boolean): Narrowed {
@@ -144,57 +109,68 @@ class Narrowing {
     return { best: better, boxes, isStopped };
   }
 
-  /** The halves of a box if it may hold a better start. */
-  private narrowBox({ box, depth, least: known }: Open): readonly Open[] {
-    if (isOneStart(box)) {
-      this.weighBest(box);
-      return [];
-    }
-    const least = leastOf(box, this.edges, this.best, this.effort);
-    if (!least) return [];
-    const score = this.weighBest(box);
-    if (score && compareScores(score, least.score) <= 0) return [];
-    const most = compareScores(known, least.score) > 0 ? known : least.score;
-    return halvesOf(box, least.differs).map((half) => ({
-      box: half,
-      least: most,
-      depth: depth + 1,
-    }));
+  private add(open: Open): void {
+    const bound = { ...open.least, ...sumOf(open.across.bound, open.up.bound), cuts: 0, tiles: 1 };
+    const least = compareScores(bound, open.least) > 0 ? bound : open.least;
+    if (compareScores(least, this.best) < 0) this.open.push({ ...open, least });
   }
 
-  /** Weighs the best balanced of a box's corners. */
-  private weighBest({ field, x0, x1, y0, y1 }: StartBox): Score | null {
-    const x = leastAt(cornersOf(x0, x1), (place) => imbalanceAcross(field.balance, place));
-    const y = leastAt(cornersOf(y0, y1), (place) => imbalanceUp(field.balance, place));
-    const bottom = lowestCourse(field, y);
-    const start = { x, columns: columnsOf(field, x), y: bottom, courses: runsOf(field.up, bottom) };
-    const quick = weighQuickly(field, start, this.effort, this.best);
-    if (!quick || compareScores(quick, this.best) >= 0) return quick;
-    const score = weigh(field, start, this.effort, this.best);
-    if (score && compareScores(score, this.best) < 0) {
-      this.best = score;
-      this.better = { field, x, y: bottom, score };
+  /** Opens the halves of a box if it may hold a better start. */
+  private look({ across, up, depth, least: before, known }: Open): void {
+    const { field } = this;
+    const box = { field, x0: across.from, x1: across.to, y0: up.from, y1: up.to };
+    if (isOneStart(box)) {
+      this.weighStart(box, known);
+      return;
     }
+    const least = leastOf(box, this.edges, this.best, this.effort, known);
+    if (!least) return;
+    const score = this.weighStart(bestBalanced(box), least.known);
+    if (score && compareScores(score, least.score) <= 0) return;
+    const most = compareScores(before, least.score) > 0 ? before : least.score;
+    const part = { least: most, depth: depth + 1, known: least.known };
+    if (isHalvedAcross(box, least.differs)) {
+      for (const half of across.halves()!) this.add({ ...part, across: half, up });
+    } else {
+      for (const half of up.halves()!) this.add({ ...part, across, up: half });
+    }
+  }
+
+  /** Weighs a start, given what is known of a box that holds it; null when it is no better than the best. */
+  private weighStart(box: StartBox, known: Known | null): Score | null {
+    const { field, x0: x, y0 } = box;
+    if (!leastOf(box, this.edges, this.best, this.effort, known)) return null;
+    const y = lowestCourse(field, y0);
+    const start = { x, columns: columnsOf(field, x), y, courses: runsOf(field.up, y) };
+    const isBetter = (score: Score | null) => score && compareScores(score, this.best) < 0;
+    if (!isBetter(weighQuickly(field, start, this.effort, this.best))) return null;
+    const score = weigh(field, start, this.effort, this.best);
+    if (!score || !isBetter(score)) return null;
+    this.best = score;
+    this.better = { field, x, y, score };
     return score;
   }
 }
 
-/** The halves of a box across the direction in which its starts differ most. */
-function halvesOf(box: StartBox, differs: Differs): StartBox[] {
-  const { x0, x1, y0, y1 } = box;
-  const sizes = { x: x1 - x0, y: y1 - y0 };
-  const isAcross =
-    differs.across === differs.up
-      ? differs.across
-        ? sizes.x >= sizes.y
-        : balanceChange(box).x >= balanceChange(box).y
-      : differs.across;
-  if ((isAcross && sizes.x > 0) || sizes.y === 0) {
-    const middle = Math.floor((x0 + x1) / 2);
-    return [{ ...box, x1: middle }, { ...box, x0: middle + 1 }];
-  }
-  const middle = Math.floor((y0 + y1) / 2);
-  return [{ ...box, y1: middle }, { ...box, y0: middle + 1 }];
+function isOneStart({ x0, x1, y0, y1 }: StartBox): boolean {
+  return x0 === x1 && y0 === y1;
+}
+
+/** The best balanced of a box's corners. */
+function bestBalanced({ field, x0, x1, y0, y1 }: StartBox): StartBox {
+  const x = leastAt(cornersOf(x0, x1), (place) => imbalanceAcross(field.balance, place));
+  const y = leastAt(cornersOf(y0, y1), (place) => imbalanceUp(field.balance, place));
+  return { field, x0: x, x1: x, y0: y, y1: y };
+}
+
+/** Whether a box is halved across: the direction in which its starts differ most. */
+function isHalvedAcross(box: StartBox, differs: Differs): boolean {
+  const sizes = { x: box.x1 - box.x0, y: box.y1 - box.y0 };
+  if (sizes.x === 0 || sizes.y === 0) return sizes.x > 0;
+  if (differs.across !== differs.up) return differs.across;
+  if (differs.across) return sizes.x >= sizes.y;
+  const change = balanceChange(box);
+  return change.x >= change.y;
 }
 
 /** How much the balance changes from end to end of a box; where it doesn't, nothing is gained by halving. */
@@ -204,14 +180,6 @@ function balanceChange({ field, x0, x1, y0, y1 }: StartBox): { x: Nm; y: Nm } {
     x: Math.abs(imbalanceAcross(balance, x1) - imbalanceAcross(balance, x0)),
     y: Math.abs(imbalanceUp(balance, y1) - imbalanceUp(balance, y0)),
   };
-}
-
-function isBeaten(best: Score, bound: Bound): boolean {
-  return compareBounds(bound, best) > 0;
-}
-
-function isOneStart(box: StartBox): boolean {
-  return box.x0 === box.x1 && box.y0 === box.y1;
 }
 
 function cornersOf(from: Nm, to: Nm): Nm[] {

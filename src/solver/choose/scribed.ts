@@ -13,7 +13,10 @@ export interface Scribed {
 }
 
 /** A bound of other pieces, with what those along measured sides cost. */
-export function withScribed<Cost extends Bound>(bound: Cost, { slivers, underHalf }: Scribed): Cost {
+export function withScribed<Cost extends Bound>(
+  bound: Cost,
+  { slivers, underHalf }: Scribed,
+): Cost {
   return {
     ...bound,
     slivers: bound.slivers + slivers,
@@ -85,7 +88,8 @@ function scribed(axis: Axis, origin: Span, half: Nm, rowOf: (span: Span) => Row)
   /** Tiles that meet the chain between `edge` and `slim` are slivers; up to `small` they are too small. */
   function add(row: Row, chain: Chain, slim: Nm, small: Nm, edge: Nm, which: "least" | "most") {
     const between = (limit: Nm) => {
-      const tiles = which === "least" ? tilesAt(row, chain, limit, edge) : tilesAt(row, chain, edge, limit);
+      const tiles =
+        which === "least" ? tilesAt(row, chain, limit, edge) : tilesAt(row, chain, edge, limit);
       return Math.max(0, tiles - row.touched);
     };
     const surely = between(slim);

@@ -25,21 +25,23 @@ export function search(plan: Plan, wall: Wall, lay: Lay): Search {
   const first = startsAtJoint(least);
   const kept = thinned(joints, Math.min(MOST.joints, Math.floor(MOST.looks / looksAt(first)) + 2));
   const walk = new Walk();
-  for (const field of least.ground.joint === most.ground.joint ? [least] : [least, most]) {
-    walk.weighNamed(field);
-  }
+  const ends = least.ground.joint === most.ground.joint ? [least] : [least, most];
+  for (const field of ends) walk.weighNamed(field);
   // What a joint's starts come to is not kept while others are looked at: there may be thousands.
   const bounds = kept.map((joint) => ({ joint, bound: lowest(startsAtJoint(fieldAt(joint))) }));
   bounds.sort((a, b) => compareBounds(a.bound, b.bound) || a.joint - b.joint);
   for (const { joint, bound } of bounds) {
-    if (walk.isBeaten(bound) || walk.isOver) break;
+    if (walk.isBeaten(bound) || walk.isStopped) break;
     walk.searchJoint(startsAtJoint(fieldAt(joint)));
   }
-  const ends = [least.ground.joint, most.ground.joint];
-  for (const joint of new Set([walk.best.field.ground.joint, ...ends])) {
-    const field = fieldAt(joint);
-    if (hasSlopes(field) || field.circles.length > 0) walk.searchBetween(field);
-  }
-  const capped = walk.isOver || !isAll || kept.length < joints.length || first.isThinned;
-  return { best: walk.best, weighed: walk.weighed, capped };
+  let isWhole = isAll && kept.length === joints.length && !first.isThinned;
+  if (isWhole && (hasSlopes(least) || least.circles.length > 0)) {
+    const bestJoint = walk.best.field.ground.joint;
+    // At one joint all its starts are looked into, the critical ones too.
+    if (ends.length > 1) isWhole = !walk.isStopped;
+    for (const joint of new Set([bestJoint, ...ends.map(({ ground }) => ground.joint)])) {
+      isWhole = walk.searchAll(fieldAt(joint)) && isWhole;
+    }
+  } else isWhole &&= !walk.isStopped;
+  return { best: walk.best, weighed: walk.weighed, capped: !isWhole };
 }

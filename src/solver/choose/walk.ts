@@ -36,8 +36,8 @@ export class Walk {
   private readonly effort: Effort = { cells: 0 };
   /** How many pairs of starts were weighed or shown to be no better. */
   weighed = 0;
-  /** Whether the most that a lay is weighed with was used up somewhere. */
-  isOver = false;
+  /** Whether it was stopped before all critical starts were weighed or shown to be no better. */
+  isStopped = false;
 
   get best(): Found {
     return this.found!;
@@ -67,12 +67,15 @@ export class Walk {
     }
   }
 
-  /** Where slopes and round holes make more starts critical, weighs all starts at one joint. */
-  searchBetween(field: Field): void {
+  /**
+   * Weighs all starts at one joint, where slopes and round holes make more of them critical; whether
+   * it was done before the most that a lay is weighed with was used up.
+   */
+  searchAll(field: Field): boolean {
     const { best, boxes, isStopped } = narrowDown(field, this.best.score, this.effort, MOST.cells);
     this.weighed += boxes;
-    if (isStopped) this.isOver = true;
     if (best) this.found = { ...best, rank: rankOf(best) };
+    return !isStopped;
   }
 
   isBeaten(bound: Bound): boolean {
@@ -81,8 +84,8 @@ export class Walk {
 
   private isSpent(): boolean {
     this.effort.cells += 0.25;
-    if (this.effort.cells > MOST.walking) this.isOver = true;
-    return this.isOver;
+    if (this.effort.cells > MOST.walking) this.isStopped = true;
+    return this.isStopped;
   }
 
   private weighPair(field: Field, across: Across, up: Up): void {
