@@ -59,8 +59,13 @@ export function compare(before: ComparedPlan, after: ComparedPlan): Comparison {
     ],
     walls: walls.map((wall) => compareWall(wall, plans, { common, renamedWalls, renamedTiles })),
     findings: findingChanges(findingsIn(before, after), after.diagnostics, common),
-    quantities: quantitiesOf(old, now, tiles, trims),
+    quantities: onceAsked(() => quantitiesOf(old, now, tiles, trims)),
   };
+}
+
+function onceAsked<T>(work: () => T): () => T {
+  let done: { readonly value: T } | null = null;
+  return () => (done ??= { value: work() }).value;
 }
 
 interface Names {

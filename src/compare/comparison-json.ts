@@ -34,10 +34,10 @@ export function comparisonJson(
     facts: facts.map(factJson),
     walls: walls.filter(wallChanged).map(wallJson),
     findings: findings.map(({ before, after }) => ({ before: shown(before), after: shown(after) })),
-    quantities: quantities.map((each) => ({
-      ...each,
-      difference: each.pieces.after - each.pieces.before,
-    })),
+    quantities: quantities().map((each) => {
+      const { before, after } = "pieces" in each ? each.pieces : each.amount;
+      return { ...each, difference: after - before };
+    }),
   };
 }
 

@@ -31,7 +31,11 @@ export interface Comparison {
   readonly walls: readonly WallComparison[];
   readonly findings: readonly FindingChange[];
   /** Of every tile and trim that either plan sets, also where nothing changed. */
-  readonly quantities: readonly Quantity[];
+  /**
+   * What is bought, told of those things that either plan has. Worked out when it is first asked for,
+   * since how tiles share cuts costs more than all the rest.
+   */
+  readonly quantities: () => readonly Quantity[];
 }
 
 export interface WallComparison {
@@ -198,12 +202,25 @@ export interface FindingChange {
   readonly after: Diagnostic | null;
 }
 
-/** How much of a tile or trim is set. */
-export interface Quantity {
+/** How much is bought, before and after. */
+export type Quantity = PieceQuantity | MaterialQuantity;
+
+/** Tiles that are needed, or lengths of trim, where cuts share one as a setter would cut them. */
+export interface PieceQuantity {
   readonly kind: "tile" | "trim";
   readonly name: Change<string>;
-  /** Tiles that are begun; lengths of trim that are begun. */
   readonly pieces: Pair<number>;
-  /** Boxes, where the plan says how many pieces one holds; offcuts and breakage not counted. */
+  /** Boxes with spares and breakage, where the plan says how many pieces one holds. */
   readonly boxes: Change<number>;
+}
+
+/** What all walls take of a material. */
+export interface MaterialQuantity {
+  readonly kind: "mortar" | "grout" | "sealant" | "membrane";
+  readonly of: "area" | "volume";
+  /** Whole mm² or mm³. */
+  readonly amount: Pair<number>;
+  readonly pack: "bag" | "tube" | null;
+  /** Bags or tubes, where the plan says what one holds. */
+  readonly packs: Change<number>;
 }

@@ -37,7 +37,7 @@ export function summarise(comparison: Comparison): readonly Section[] {
       title: "Alignments",
       lines: onWalls((wall) => words.alignments(wall.alignments)),
     },
-    { title: "Quantities", lines: quantityLines(comparison, words) },
+    { title: "Quantities", lines: words.quantities(comparison.quantities()) },
     { title: "Pieces", lines: onWalls((wall) => pieceLines(wall, words)) },
   ];
   return sections.filter(({ lines }) => lines.length > 0);
@@ -143,12 +143,6 @@ function readingLines({ reading }: WallComparison, words: Words): string[] {
     ...(size(before) === size(after) ? [] : [words.smallest(both)]),
     ...(before.cuts === after.cuts ? [] : [words.cuts(both)]),
   ];
-}
-
-function quantityLines({ quantities }: Comparison, words: Words): string[] {
-  return quantities
-    .filter(({ pieces, boxes }) => pieces.before !== pieces.after || boxes.before !== boxes.after)
-    .map((quantity) => words.quantity(quantity));
 }
 
 function pieceLines(wall: WallComparison, words: Words): string[] {

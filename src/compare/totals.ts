@@ -46,16 +46,13 @@ export function wallChanged(wall: WallComparison): boolean {
   );
 }
 
-/** Whether nothing differs between two plans but their text. */
+/**
+ * Whether nothing differs between two plans but their text. What is bought follows from all the rest,
+ * so that it needn't be asked for.
+ */
 export function isEmpty(comparison: Comparison): boolean {
-  const { parts, facts, findings, quantities, walls } = comparison;
-  return (
-    parts.length + facts.length + findings.length === 0 &&
-    !walls.some(wallChanged) &&
-    quantities.every(
-      ({ pieces, boxes }) => pieces.before === pieces.after && boxes.before === boxes.after,
-    )
-  );
+  const { parts, facts, findings, walls } = comparison;
+  return parts.length + facts.length + findings.length === 0 && !walls.some(wallChanged);
 }
 
 /** Findings that make a plan worse: errors and warnings that are new, or no longer waived. */
@@ -66,7 +63,9 @@ export function newFindings({ findings }: Comparison): number {
   }).length;
 }
 
-/** Whether more tiles of any kind are begun than before. */
+/** Whether more tiles of any kind are needed than before. */
 export function needsMoreTiles({ quantities }: Comparison): boolean {
-  return quantities.some(({ kind, pieces }) => kind === "tile" && pieces.after > pieces.before);
+  return quantities().some(
+    (each) => each.kind === "tile" && each.pieces.after > each.pieces.before,
+  );
 }

@@ -1,5 +1,6 @@
 import { formatAmount, formatLength, type Nm, type Unit } from "../measure/index.js";
 import type { Diagnostic, Side } from "../model/index.js";
+import { ownVolumeWords } from "../sheets/index.js";
 import type {
   Alignment,
   Change,
@@ -7,9 +8,11 @@ import type {
   CutPiece,
   Fact,
   FindingChange,
+  MaterialQuantity,
   MovedPieces,
   Pair,
   PartChange,
+  PieceQuantity,
   Quantity,
   Range,
   RecutPieces,
@@ -211,14 +214,36 @@ export class Words {
     });
   }
 
-  quantity({ kind, name, pieces, boxes }: Quantity): string {
-    const noun = kind === "tile" ? "tiles begun" : "lengths begun";
+  /** What is bought of tile and trim, a line each, then of materials in one; silent where as much is. */
+  quantities(quantities: readonly Quantity[]): string[] {
+    const materials = quantities.flatMap((each) =>
+      "amount" in each ? (this.#material(each) ?? []) : [],
+    );
+    return [
+      ...quantities.flatMap((each) => ("pieces" in each ? (this.#pieces(each) ?? []) : [])),
+      ...(materials.length > 0 ? [materials.join("; ")] : []),
+    ];
+  }
+
+  #pieces({ kind, name, pieces, boxes }: PieceQuantity): string | null {
+    if (pieces.before === pieces.after && !differ(boxes)) return null;
+    const noun = kind === "tile" ? "tiles needed" : "lengths needed";
     const said = `${kind} ${name.after ?? name.before!}: ${pieces.before} -> ${pieces.after} ${noun}`;
-    const more = `${said}, ${moreWords(pieces)}`;
-    if (boxes.before === null || boxes.after === null) return more;
-    const same = boxes.before === boxes.after;
-    const whole = counted(boxes.after, "box", "boxes");
-    return same ? `${more}; still ${whole}` : `${more}; boxes ${boxes.before} -> ${boxes.after}`;
+    const { before, after } = boxes;
+    if (before === null || after === null) return `${said}, ${moreWords(pieces)}`;
+    const held =
+      before === after ? `still ${counted(after, "box", "boxes")}` : `boxes ${before} -> ${after}`;
+    return `${said}, ${moreWords(pieces)}; ${held}`;
+  }
+
+  /** Told where the rounded figures differ: a hair more of grout is no news. */
+  #material({ kind, of, amount, pack, packs }: MaterialQuantity): string | null {
+    const [old, now] = [amount.before, amount.after].map((whole) =>
+      of === "area" ? formatAmount(whole, of, this.#units) : ownVolumeWords(whole, this.#units),
+    );
+    if (old === now && !differ(packs)) return null;
+    const held = pack && differ(packs) ? `, ${pack}s ${packs.before} -> ${packs.after}` : "";
+    return `${kind} ${old!} -> ${now!}${held}`;
   }
 
   /** `640 pieces only moved, up 3/8 in`. */
@@ -244,6 +269,11 @@ export class Words {
   #length(nm: Nm): string {
     return formatLength(nm, this.#units);
   }
+}
+
+/** Whether boxes, bags or tubes differ, where both plans say what one holds. */
+function differ({ before, after }: Change<number>): boolean {
+  return before !== null && after !== null && before !== after;
 }
 
 const MISSING: Readonly<Partial<Record<Fact["name"], string>>> = {

@@ -7,7 +7,7 @@ import {
   isEmpty,
   totalsOf,
 } from "../../src/compare/index.js";
-import { tilesOf, trimsOf } from "../../src/compare/quantities.js";
+import { takeoff, type Takeoff } from "../../src/takeoff/index.js";
 import { printSketch } from "../support/print-sketch.js";
 import { ANY, GRID, randomSketch } from "../support/random-sketch.js";
 import { randomFrom } from "../support/random.js";
@@ -100,7 +100,7 @@ function negated(value: unknown): unknown {
 
 /** An opening that is in both is told by its kind after; everything else is told both ways. */
 function plain(comparison: Comparison): unknown {
-  return JSON.parse(JSON.stringify(comparison));
+  return JSON.parse(JSON.stringify({ ...comparison, quantities: comparison.quantities() }));
 }
 
 describe("a comparison", () => {
@@ -109,7 +109,12 @@ describe("a comparison", () => {
       fc.property(seeds, (seed) => {
         const plan = told(printSketch(randomSketch(seed, ANY), "inch"));
         const again = told(`# again\n${printSketch(randomSketch(seed, ANY), "inch")}`);
-        assert.ok(isEmpty(compare(plan, again)));
+        const comparison = compare(plan, again);
+        assert.ok(isEmpty(comparison));
+        for (const quantity of comparison.quantities()) {
+          const { before, after } = "pieces" in quantity ? quantity.pieces : quantity.amount;
+          assert.equal(before, after);
+        }
         const { kept, ...others } = totalsOf(compare(plan, plan));
         assert.deepEqual(others, { moved: 0, recut: 0, fresh: 0, gone: 0 });
         assert.equal(kept, piecesIn(plan));
@@ -158,13 +163,21 @@ describe("a comparison", () => {
     fc.assert(
       fc.property(seeds, (seed) => {
         const [before, after] = changedPlans(seed);
-        for (const { kind, name, pieces } of compare(before, after).quantities) {
-          const count = kind === "tile" ? tilesOf : trimsOf;
-          const [old, now] = [name.before, name.after];
+        const [had, has] = [takeoff(before.solved), takeoff(after.solved)];
+        for (const quantity of compare(before, after).quantities()) {
+          if (!("pieces" in quantity)) continue;
+          const { kind, name, pieces } = quantity;
           const difference = pieces.after - pieces.before;
-          const had = old === null ? 0 : count(before.solved, old);
-          assert.equal(had + difference, now === null ? 0 : count(after.solved, now));
+          assert.equal(needed(had, kind, name.before) + difference, needed(has, kind, name.after));
         }
+        const volume = ({ materials }: Takeoff) =>
+          materials.grout.reduce((sum, each) => sum + each.volume, 0);
+        const grout = compare(before, after)
+          .quantities()
+          .find(({ kind }) => kind === "grout");
+        assert.ok(grout && "amount" in grout);
+        const difference = grout.amount.after - grout.amount.before;
+        assert.equal(volume(had) + difference, volume(has));
       }),
       RUNS,
     );
@@ -214,4 +227,10 @@ function shiftedWall(seed: number, jointAt: number): string {
     lay: { bond: "stack", joint: 4 * GRID, across: { full: "left" }, up: { jointAt } },
   };
   return printSketch({ ...sketch, tile: { ...sketch.tile, ...tile }, walls: [wall] }, "inch");
+}
+
+function needed({ tiles, trims }: Takeoff, kind: "tile" | "trim", name: string | null): number {
+  return kind === "tile"
+    ? (tiles.find(({ tile }) => tile.name === name)?.needed ?? 0)
+    : (trims.find(({ trim }) => trim.name === name)?.bought ?? 0);
 }

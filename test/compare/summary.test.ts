@@ -97,6 +97,9 @@ Smallest cut, cut pieces
   cut pieces: 10 -> 15
 Alignments
   lost: a joint on the centre line of the wall
+Quantities
+  tile field: 60 -> 55 tiles needed, 5 fewer; still 3 boxes
+  grout 12.6 cu in -> 18.8 cu in
 Pieces
   44 pieces only moved, by at most 1/2 in across and 1/4 in up or down
   15 pieces cut differently`,
@@ -121,7 +124,7 @@ Alignments
   lost: the left and right of niche shelf on joints
   lost: a joint on the centre line of niche shelf
 Quantities
-  tile field: 58 -> 59 tiles begun, 1 more; still 3 boxes
+  grout 11.7 cu in -> 11.8 cu in
 Pieces
   1 piece cut differently
   1 piece new`,
@@ -141,6 +144,9 @@ Findings
   new: warning cut/under-half: 10 pieces along the bottom are 1 7/8 in high; half a tile, 2 in, is wanted
 Smallest cut, cut pieces
   smallest cut: 4 in x 2 in -> 4 in x 1 7/8 in
+Quantities
+  tile field: 60 -> 55 tiles needed, 5 fewer; still 3 boxes
+  grout 12.6 cu in -> 13.9 cu in
 Pieces
   50 pieces only moved, up 2 in
   10 pieces new
@@ -162,7 +168,8 @@ Smallest cut, cut pieces
 Alignments
   lost: a joint on the centre line of the wall
 Quantities
-  tile field: 60 -> 56 tiles begun, 4 fewer; still 3 boxes
+  tile field: 60 -> 53 tiles needed, 7 fewer; still 3 boxes
+  grout 12.6 cu in -> 13.1 cu in
 Pieces
   laid anew: 60 pieces before, 56 now`,
     );
@@ -186,6 +193,8 @@ Findings
 Smallest cut, cut pieces
   smallest cut: 4 in x 2 in -> 4 in x 2- in
   cut pieces: 10 -> 20
+Quantities
+  mortar 6.5 sq ft -> 6.4 sq ft
 Pieces
   40 pieces only moved, up a hair
   20 pieces cut differently`,
@@ -207,7 +216,7 @@ Smallest cut, cut pieces
   smallest cut: 4 in x 2 in -> 1 15/16 in x 4 in
   cut pieces: 10 -> 15
 Quantities
-  tile field: 60 -> 63 tiles begun, 3 more; still 3 boxes
+  grout 12.6 cu in -> 12.9 cu in
 Pieces
   27 pieces only moved, left 2 1/16 in
   3 pieces cut differently
@@ -232,7 +241,7 @@ Smallest cut, cut pieces
 Alignments
   lost: a joint on the centre line of the wall
 Quantities
-  tile field: 60 -> 66 tiles begun, 6 more; still 3 boxes
+  mortar 6.5 sq ft -> 6.8 sq ft; grout 12.6 cu in -> 13.6 cu in; sealant 2.0 cu in -> 2.1 cu in
 Pieces
   6 pieces new`,
     );
@@ -244,7 +253,8 @@ Pieces
       `What moved
   niche shelf: 8 1/8 in x 4 in -> 8 1/8 in x 8 1/8 in
 Quantities
-  tile field: 58 -> 56 tiles begun, 2 fewer; still 3 boxes
+  tile field: 58 -> 56 tiles needed, 2 fewer; still 3 boxes
+  mortar 6.2 sq ft -> 6 sq ft; grout 11.7 cu in -> 11.1 cu in; sealant 2.4 cu in -> 2.5 cu in
 Pieces
   2 pieces gone`,
     );
@@ -256,7 +266,8 @@ Pieces
       `What moved
   niche shelf is gone
 Quantities
-  tile field: 58 -> 60 tiles begun, 2 more; still 3 boxes
+  tile field: 58 -> 60 tiles needed, 2 more; still 3 boxes
+  mortar 6.2 sq ft -> 6.5 sq ft; grout 11.7 cu in -> 12.6 cu in; sealant 2.4 cu in -> 2.0 cu in
 Pieces
   2 pieces new`,
     );
@@ -279,8 +290,9 @@ Smallest cut, cut pieces
   smallest cut: 4 in x 2 in -> 2 in x 4 in
   cut pieces: 10 -> 14
 Quantities
-  tile field: 58 -> 54 tiles begun, 4 fewer; still 3 boxes
-  trim nose: 0 -> 6 lengths begun, 6 more
+  tile field: 58 -> 54 tiles needed, 4 fewer; still 3 boxes
+  trim nose: 0 -> 6 lengths needed, 6 more
+  mortar 6.2 sq ft -> 6 sq ft; grout 11.7 cu in -> 11.8 cu in; sealant 2.4 cu in -> 2.8 cu in
 Pieces
   4 pieces cut differently
   4 pieces gone`,
@@ -314,7 +326,8 @@ Pieces
   tile field, thickness: 1/4 in -> 5/16 in
   tile field, box: 25 -> 30
 Quantities
-  tile field: 58 -> 58 tiles begun, as many; boxes 3 -> 2`,
+  tile field: 58 -> 58 tiles needed, as many; boxes 3 -> 2
+  grout 11.7 cu in -> 14.6 cu in`,
     );
   });
 
@@ -329,6 +342,9 @@ Findings
   new: warning cut/under-half: 10 pieces along the top are 1 7/8 in high; half a tile, 2 in, is wanted
 Smallest cut, cut pieces
   smallest cut: 4 in x 2 in -> 4 in x 1 7/8 in
+Quantities
+  tile field: 60 -> 55 tiles needed, 5 fewer; still 3 boxes
+  mortar 6.5 sq ft -> 6.4 sq ft; sealant 2.0 cu in -> 2.7 cu in
 Pieces
   10 pieces cut differently`,
     );
@@ -373,7 +389,7 @@ Smallest cut, cut pieces
 Alignments
   back: lost: the courses meet those of side
 Quantities
-  tile field: 36 -> 40 tiles begun, 4 more
+  grout 6.8 cu in -> 7.3 cu in
 Pieces
   side: 8 pieces only moved, up 1/2 in
   side: 4 pieces cut differently
@@ -390,6 +406,8 @@ Cuts that changed
   2 pieces round hole spout: whole -> 4 in x 4 in with its hole, in course 2
 Smallest cut, cut pieces
   cut pieces: 10 -> 12
+Quantities
+  mortar 6.5 sq ft -> 6.4 sq ft
 Pieces
   2 pieces cut differently`,
     );
@@ -405,6 +423,8 @@ Cuts that changed
   1 piece round hole spout: 4 in x 4 in with its hole, of another shape, in course 2
 Findings
   new: warning hole/near-edge: hole spout leaves 3/8 in to the edge of 1 piece; at least 1/2 in is wanted
+Quantities
+  mortar 6.4 sq ft -> 6.5 sq ft
 Pieces
   1 piece cut differently`,
     );
@@ -437,8 +457,8 @@ Smallest cut, cut pieces
 Alignments
   lost: the bottom and top of window light on joints
 Quantities
-  tile field: 54 -> 58 tiles begun, 4 more; still 3 boxes
-  trim nose: 6 -> 8 lengths begun, 2 more
+  trim nose: 6 -> 8 lengths needed, 2 more
+  grout 11.8 cu in -> 12.4 cu in; sealant 2.8 cu in -> 2.7 cu in
 Pieces
   4 pieces cut differently
   4 pieces new`,
@@ -454,7 +474,8 @@ Cuts that changed
   10 pieces along the top: 2 in high -> whole, in course 6
   10 new pieces along the top: 2 in high, in course 7
 Quantities
-  tile field: 60 -> 70 tiles begun, 10 more; still 3 boxes
+  tile field: 60 -> 70 tiles needed, 10 more; still 3 boxes
+  mortar 6.5 sq ft -> 7.6 sq ft; grout 12.6 cu in -> 15.0 cu in; sealant 2.0 cu in -> 2.1 cu in
 Pieces
   10 pieces cut differently
   10 pieces new`,
@@ -491,7 +512,7 @@ Smallest cut, cut pieces
 Alignments
   lost: a joint on the centre line of the wall
 Quantities
-  tile field: 60 -> 66 tiles begun, 6 more; still 3 boxes
+  grout 12.6 cu in -> 13.3 cu in
 Pieces
   50 pieces only moved, by at most 9/16 in across and 1/4 in up or down
   10 pieces cut differently
@@ -520,7 +541,7 @@ Alignments
   gained: a tile on the centre line of the wall
   lost: a joint on the centre line of the wall
 Quantities
-  tile field: 60 -> 66 tiles begun, 6 more; still 3 boxes
+  grout 12.6 cu in -> 13.3 cu in
 Pieces
   54 pieces only moved, left 2 1/16 in
   6 pieces cut differently

@@ -36,9 +36,10 @@ describe("totals", () => {
     assert.equal(newFindings(comparisonOf(waived, MOVED)), 1);
   });
 
-  it("know whether more tiles are begun", () => {
-    assert.ok(needsMoreTiles(comparison));
-    assert.ok(!needsMoreTiles(comparisonOf(MOVED, WALL)));
+  it("know whether more tiles are needed", () => {
+    const wider = edited(WALL, ["size 41 3/8", "size 45 1/2"]);
+    assert.ok(needsMoreTiles(comparisonOf(WALL, wider)));
+    assert.ok(!needsMoreTiles(comparisonOf(wider, WALL)));
     assert.ok(!needsMoreTiles(comparisonOf(WALL, WALL)));
   });
 });

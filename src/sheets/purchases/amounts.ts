@@ -29,8 +29,15 @@ export function runWords(nm: Nm, units: Unit): string {
 
 /** `52.4 cu in (0.86 l)` or `0.86 l`; cubic millimetres. */
 export function volumeWords(mm3: number, units: Unit): string {
-  const litres = `${(mm3 / MM3_PER_LITRE).toFixed(2)} l`;
-  return isImperial(units) ? `${(mm3 / MM3_PER_CUBIC_INCH).toFixed(1)} cu in (${litres})` : litres;
+  const own = ownVolumeWords(mm3, units);
+  return isImperial(units) ? `${own} (${ownVolumeWords(mm3, "mm")})` : own;
+}
+
+/** `52.4 cu in` or `0.86 l`; cubic millimetres. */
+export function ownVolumeWords(mm3: number, units: Unit): string {
+  return isImperial(units)
+    ? `${(mm3 / MM3_PER_CUBIC_INCH).toFixed(1)} cu in`
+    : `${(mm3 / MM3_PER_LITRE).toFixed(2)} l`;
 }
 
 /** `3.1 lb (1.39 kg)` or `1.39 kg`; milligrams. */
