@@ -2,9 +2,7 @@ import type { Nm } from "../measure/index.js";
 import type { Side } from "../model/index.js";
 import {
   type Box,
-  courseShift,
-  moduleAcross,
-  moduleUp,
+  offJoint,
   pieceBounds,
   pieceId,
   type SolvedLay,
@@ -101,30 +99,4 @@ function stopsAt(piece: Box, box: Box, side: Side): boolean {
     case "top":
       return piece.top > box.top && piece.bottom <= box.top;
   }
-}
-
-/** How far a side of the box is from the nearest joint of the lattice; 0 when it falls on one. */
-function offJoint({ lattice, courses }: SolvedLay, box: Box, side: Side): Nm {
-  const { face } = lattice;
-  if (side === "bottom" || side === "top") {
-    return offEdges(box[side] - lattice.y, face.up, moduleUp(lattice), side === "bottom");
-  }
-  const beside = courses.filter((course) => course.bottom < box.top && box.bottom < course.top);
-  const offs = beside.slice(0, lattice.q).map((course) => {
-    const from = box[side] - lattice.x - courseShift(lattice, course.number);
-    return offEdges(from, face.across, moduleAcross(lattice), side === "left");
-  });
-  return Math.min(...offs);
-}
-
-/**
- * How far a place, counted from a tile's near edge, is from the edge at which the tiles before it end
- * (`farEdge`), or those behind it begin; 0 within a joint.
- */
-function offEdges(place: Nm, face: Nm, module: Nm, farEdge: boolean): Nm {
-  const within = place - Math.floor(place / module) * module;
-  if (within >= face || within === 0) return 0;
-  return farEdge
-    ? Math.min(face - within, within + module - face)
-    : Math.min(within, module - within);
 }

@@ -3,6 +3,7 @@ export type { Chain } from "./chain.js";
 export type { Extent } from "./extent.js";
 export type { Judge } from "./judge.js";
 export type { CleanStart } from "./choose/index.js";
+export type { EndCuts, LaidOption, WallOptions } from "./options.js";
 export type { Cut, PieceTable, Visible } from "./piece-table.js";
 export type { Ring, Shape } from "./shape.js";
 export type {
@@ -20,6 +21,10 @@ export type {
   TrimPiece,
   TrimRun,
 } from "./solved.js";
+export type { HoleFits, Place } from "./whole-tiles/hole-fits.js";
+export type { JointsMet } from "./whole-tiles/joints-met.js";
+export type { OpeningFit, OpeningFits } from "./whole-tiles/opening-fits.js";
+export type { StopHeights } from "./whole-tiles/stop-heights.js";
 export { grown, overlaps } from "./box.js";
 export { isStraight, rangeBetween, valueAt } from "./chain.js";
 export { visibleExtent } from "./extent.js";
@@ -47,5 +52,11 @@ export { bareSide, buildOf, frameInner, frameOuter, openingBox, regionOf } from 
 export { doubleRegionArea } from "./region-area.js";
 export { boundsOf, doubleArea, doubleShapeArea, ringOf } from "./shape.js";
 export { MEASURES, nearestClean } from "./choose/index.js";
+export { optionsOf } from "./options.js";
 export { MOST_PIECES, solve } from "./solve.js";
+export { holeFits } from "./whole-tiles/hole-fits.js";
+export { offJoint } from "./whole-tiles/joints-met.js";
+export { openingFits } from "./whole-tiles/opening-fits.js";
+export { tilesNear, wholeLength } from "./whole-tiles/row-fit.js";
+export { stopHeights } from "./whole-tiles/stop-heights.js";
 export { acrossOrigin, clearRuns, doubledCentre, upOrigin } from "./start.js";

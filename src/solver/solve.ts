@@ -2,12 +2,9 @@ import type { Lay, Plan, Wall } from "../model/index.js";
 import { isStraight, type Chain } from "./chain.js";
 import { choose } from "./choose/choose.js";
 import { cellsWithin, latticeOf } from "./lattice.js";
-import { layPieces } from "./pieces.js";
+import { layWall } from "./lay-wall.js";
 import { regionOf } from "./region.js";
-import type { Lattice, Region, SolvedLay, SolvedPlan, SolvedWall } from "./solved.js";
-import { acrossOrigin, upOrigin } from "./start.js";
-import { layFrame } from "./trim/frame.js";
-import { layFreeEdges } from "./trim/free-edge.js";
+import type { Lattice, Region, SolvedPlan, SolvedWall } from "./solved.js";
 
 /** The most pieces a plan may ask for; a wall that would go past it is left unlaid. */
 export const MOST_PIECES = 2_000_000;
@@ -74,13 +71,5 @@ function bareWall(plan: Plan, wall: Wall, refused: SolvedWall["refused"]): Solve
 function solveWall(plan: Plan, wall: Wall): SolvedWall {
   const { lay } = wall;
   if (!lay) return bareWall(plan, wall, null);
-  const { joint, across, up, choice } = choose(plan, wall, lay);
-  const region = regionOf(plan, wall, joint);
-  const ground = { wall, region, lay, joint };
-  const start = latticeOf(lay, joint, acrossOrigin(ground, across), upOrigin(ground, up));
-  const { lattice, courses, pieces } = layPieces(region, start);
-  const solved: SolvedLay = { lay, joint, across, up, lattice, courses, pieces, choice };
-  const frames = wall.openings.flatMap((opening) => layFrame(opening, region, joint));
-  const trims = [...frames, ...layFreeEdges(wall, region, joint)];
-  return { wall, region, lays: [solved], trims, refused: null };
+  return layWall(plan, wall, lay, choose(plan, wall, lay));
 }
