@@ -6,36 +6,41 @@ import type { Ground } from "./ground.js";
 import type { Block } from "./paper.js";
 import { openingWords } from "./words.js";
 
-const COLUMNS = [
-  ">Course",
-  ">Bottom",
-  ">Top",
-  "Height",
-  ">Left",
-  ">Middle",
-  ">Right",
-  "Meets",
-] as const;
-
 /** Every course with its running heights from the datum, the top one first, as on the wall. */
 export function courseBlocks(ground: Ground, wall: SolvedWall): Block[] {
   const rows = wall.lays.flatMap((lay) => courseRows(wall, lay)).reverse();
   return tableOfSome(
     "Courses: heights from the datum; left, middle and right where the wall cuts them",
-    COLUMNS,
+    columns(ground),
     rows.map((row) => cells(ground, row)),
   );
 }
 
-function cells({ length, both }: Ground, row: CourseRow): string[] {
+/** The two readings of a height stand in columns of their own, so that a course is one line. */
+function columns({ otherUnit }: Ground): readonly string[] {
+  return [
+    ">Course",
+    ">Bottom",
+    `>in ${otherUnit}`,
+    ">Top",
+    `>in ${otherUnit}`,
+    ">Left",
+    ">Middle",
+    ">Right",
+    "Meets",
+  ];
+}
+
+function cells({ length, other }: Ground, row: CourseRow): string[] {
   const { left, middle, right } = row.heights;
-  const heights = row.cut ? [left, middle, right].map((h) => (h > 0 ? length(h) : NONE)) : null;
+  const heights = [left, middle, right].map((height) => (height > 0 ? length(height) : NONE));
   return [
     `${row.number}`,
-    both(row.bottom),
-    both(row.top),
-    row.cut ? "cut" : "whole",
-    ...(heights ?? [NONE, NONE, NONE]),
+    length(row.bottom),
+    other(row.bottom),
+    length(row.top),
+    other(row.top),
+    ...(row.cut ? heights : ["whole", NONE, NONE]),
     row.meets.map((met) => metWords(met, length)).join("; ") || NONE,
   ];
 }

@@ -2,7 +2,7 @@ import { formatLength, type Nm } from "../../measure/index.js";
 import type { Diagnostic } from "../../model/index.js";
 import type { SolvedPlan } from "../../solver/index.js";
 import type { Takeoff } from "../../takeoff/index.js";
-import { bothReadings } from "../setting-out/reading.js";
+import { bothReadings, otherReading, otherUnit } from "../setting-out/reading.js";
 
 /** All that the pages of a plan are made from. */
 export interface Ground {
@@ -14,6 +14,9 @@ export interface Ground {
   readonly length: (nm: Nm) => string;
   /** A length to be read off or set: in the plan's units, and in the other system behind. */
   readonly both: (nm: Nm) => string;
+  /** That other reading alone, and what it is read in. */
+  readonly other: (nm: Nm) => string;
+  readonly otherUnit: "mm" | "inches";
 }
 
 export function groundOf(
@@ -30,5 +33,7 @@ export function groundOf(
     revision,
     length: (nm) => formatLength(nm, units),
     both: (nm) => bothReadings(nm, units),
+    other: (nm) => otherReading(nm, units),
+    otherUnit: otherUnit(units) === "mm" ? "mm" : "inches",
   };
 }

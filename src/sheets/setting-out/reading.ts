@@ -6,8 +6,15 @@ import { formatLength, type Nm, type Unit } from "../../measure/index.js";
  * millimetres to 0.1.
  */
 export function bothReadings(nm: Nm, units: Unit): string {
-  const imperial = units === "inch" || units === "foot";
-  const own = formatLength(nm, units);
-  const other = formatLength(nm, imperial ? "mm" : "inch");
-  return `${own} (${other})`;
+  return `${formatLength(nm, units)} (${otherReading(nm, units)})`;
+}
+
+/** The reading in the other system alone. */
+export function otherReading(nm: Nm, units: Unit): string {
+  return formatLength(nm, otherUnit(units));
+}
+
+/** Millimetres to a plan in inches or feet, inches to a metric one. */
+export function otherUnit(units: Unit): "mm" | "inch" {
+  return units === "inch" || units === "foot" ? "mm" : "inch";
 }

@@ -16,22 +16,24 @@ describe("the table of courses", () => {
       rows.map(([number]) => number),
       ["6", "5", "4", "3", "2", "1"],
     );
-    assert.deepEqual(rows.at(-1)!.slice(0, 4), [
+    assert.deepEqual(rows.at(-1)!.slice(0, 6), [
       "1",
-      "1/8 in (3.2 mm)",
-      "4 1/8 in (104.8 mm)",
+      "1/8 in",
+      "3.2 mm",
+      "4 1/8 in",
+      "104.8 mm",
       "whole",
     ]);
   });
 
   it("tells a cut course's height at the left, in the middle and at the right", () => {
-    assert.deepEqual(rows[0]!.slice(3, 7), ["cut", "3 1/8 in", "3 1/8 in", "3 1/8 in"]);
-    assert.deepEqual(rows[1]!.slice(4, 7), ["–", "–", "–"]);
+    assert.deepEqual(rows[0]!.slice(5, 8), ["3 1/8 in", "3 1/8 in", "3 1/8 in"]);
+    assert.deepEqual(rows[1]!.slice(5, 8), ["whole", "–", "–"]);
   });
 
   it("tells the openings and holes that a course meets", () => {
     assert.deepEqual(
-      rows.map((row) => row[7]),
+      rows.map((row) => row[8]),
       [
         "–",
         "–",
