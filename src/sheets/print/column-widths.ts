@@ -7,8 +7,8 @@ const MOST_GROWTH = 30;
 
 /**
  * How wide each column is, so that the table fits in `width`: as wide as its longest cell where there
- * is room for all; else columns give way in measure of what they have over their longest word, and at
- * last words are broken. `measure` gives a cell's width with its white.
+ * is room for all; else the columns that want less than their share keep what they want, and the
+ * others share the rest; at last words are broken. `measure` gives a cell's width with its white.
  */
 export function columnWidths(
   table: Table,
@@ -34,8 +34,24 @@ export function columnWidths(
   );
   const tight = sum(least);
   if (tight >= width) return least.map((each) => (each * width) / tight);
-  const share = (width - tight) / (total - tight);
-  return least.map((each, i) => each + (wanted[i]! - each) * share);
+  return sharedOut(wanted, least, width);
+}
+
+/** Every column has its longest word; what is over goes to all alike, but to none more than it wants. */
+function sharedOut(wanted: readonly number[], least: readonly number[], width: number): number[] {
+  const widths = [...least];
+  let over = width - sum(least);
+  let open = wanted.map((_, i) => i).filter((i) => widths[i]! < wanted[i]!);
+  while (open.length > 0) {
+    // Up to where the next column has all it wants, or to where nothing is over.
+    const nearest = Math.min(...open.map((i) => wanted[i]! - widths[i]!));
+    const step = Math.min(nearest, over / open.length);
+    const stillOpen = open.filter((i) => wanted[i]! - widths[i]! > nearest);
+    for (const i of open) widths[i]! += step;
+    over -= step * open.length;
+    open = step < nearest ? [] : stillOpen;
+  }
+  return widths;
 }
 
 function longestWord(text: string, measure: (word: string) => number): number {

@@ -22,6 +22,19 @@ describe("the columns of a table", () => {
     assert.deepEqual(widths, [60, 100]);
   });
 
+  it("keep what they want beside one that wants very much", () => {
+    const table = {
+      kind: "table",
+      caption: "",
+      columns: [
+        { title: "what", align: "left" },
+        { title: "where", align: "left" },
+      ],
+      rows: [["set the first course dry ".repeat(9), "at left and top"]],
+    } as const;
+    assert.deepEqual(columnWidths(table, 500, measure), [350, 150]);
+  });
+
   it("keep a figure and its unit together", () => {
     const [, what] = columnWidths(tableOf(1, "4 3/4 in wide or so"), 150, measure);
     assert.ok(what! >= measure("4 3/4 in"));
