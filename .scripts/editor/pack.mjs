@@ -6,6 +6,7 @@ import { Resvg } from "@resvg/resvg-js";
 import { cpSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
+import sharp from "sharp";
 import { ROOT } from "../steps.mjs";
 import { noticesText } from "./notices.mjs";
 
@@ -20,12 +21,10 @@ const FILES = [
   "media/file-dark.svg",
   "media/preview.css",
   "media/walkthrough",
-  "dist/extension.cjs",
-  "dist/extension.web.js",
-  "dist/server.cjs",
-  "dist/server.web.js",
+  "dist/extension.js",
+  "dist/server.js",
   "dist/preview.js",
-  "dist/print.cjs",
+  "dist/print.js",
   "dist/fonts",
   "dist/first-wall.svg",
   // For the task: `gaugelath check`, without what only `draw` needs.
@@ -48,8 +47,11 @@ const REPOSITORY_ONLY = [
 /** The README's picture in the package: its width in pixels. */
 const PICTURE_WIDTH = 720;
 
+/** A link to a drawing of the examples in the README. */
+const DRAWING = /\]\(examples\/([^)\s]+)\.svg\)/g;
+
 /** What is larger than this has something in it that does not belong there, in bytes. */
-const MOST = 1_600_000;
+const MOST = 1_000_000;
 
 /** Makes the VSIX of what is built; returns it, and the folder of what is in it. */
 export async function packExtension() {
@@ -61,7 +63,7 @@ export async function packExtension() {
   }
   const manifest = packedManifest();
   writeFileSync(path.join(stage, "package.json"), JSON.stringify(manifest, null, 2));
-  packReadme(stage);
+  await packReadme(stage);
   writeFileSync(path.join(stage, "NOTICES.txt"), noticesText());
   const file = path.join(ROOT, "dist", "gaugelath.vsix");
   const options = {
@@ -85,16 +87,26 @@ function packedManifest() {
 }
 
 /** The README with its drawings as pixels, beside it: galleries of extensions show no SVG there. */
-function packReadme(stage) {
+async function packReadme(stage) {
   const text = readFileSync(path.join(ROOT, "README.md"), "utf8");
-  const packed = text.replace(/\]\(examples\/([^)\s]+)\.svg\)/g, (_whole, name) => {
-    const drawing = readFileSync(path.join(ROOT, "examples", `${name}.svg`), "utf8");
-    const fitTo = { mode: "width", value: PICTURE_WIDTH };
-    const picture = `media/${name}.png`;
-    writeFileSync(path.join(stage, picture), new Resvg(drawing, { fitTo }).render().asPng());
-    return `](${picture})`;
-  });
+  const names = [...text.matchAll(DRAWING)].map(([, name]) => name);
+  for (const name of names) {
+    writeFileSync(path.join(stage, pictureOf(name)), await drawPicture(name));
+  }
+  const packed = text.replace(DRAWING, (_whole, name) => `](${pictureOf(name)})`);
   writeFileSync(path.join(stage, "README.md"), packed);
+}
+
+function pictureOf(name) {
+  return `media/${name}.png`;
+}
+
+/** A drawing has few colours: with a palette its picture takes a third of the room. */
+function drawPicture(name) {
+  const drawing = readFileSync(path.join(ROOT, "examples", `${name}.svg`), "utf8");
+  const fitTo = { mode: "width", value: PICTURE_WIDTH };
+  const drawn = new Resvg(drawing, { fitTo }).render().asPng();
+  return sharp(drawn).png({ palette: true, dither: 0, effort: 10 }).toBuffer();
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
