@@ -4,11 +4,10 @@ import type { Score } from "../solved.js";
 import type { Tally } from "./cell.js";
 import { compareScores } from "./compare.js";
 import type { Field, Reach } from "./field.js";
-import { leastImbalanceAcross, leastImbalanceUp } from "./imbalance-least.js";
 import { type EdgeSpan, runsOver, type TileRun } from "./rows-over.js";
 import { movedSpan, type Span, type StartBox } from "./start-box.js";
 import { addLeast, isSliverIfAny, type Place } from "./tile-least.js";
-import type { Effort } from "./weigh.js";
+import type { Effort } from "./effort.js";
 
 /** What every start of a box costs at least. */
 export interface Least {
@@ -39,6 +38,9 @@ export interface Differs {
   up: boolean;
 }
 
+/** So many tiles tell in which direction a box is best halved. */
+const MOST_COMPARED = 6;
+
 /** Where everything is that may cut a tile. */
 export interface Edges {
   readonly across: readonly EdgeSpan[];
@@ -61,35 +63,42 @@ export function edgesOf({ sides, across, obstacles }: Field): Edges {
   };
 }
 
-/**
- * What a box of starts costs at least; null as soon as it is sure to be no better than `best`.
- * `known` is what a box came to that holds this one.
- */
-export function leastOf(
-  box: StartBox,
-  edges: Edges,
-  best: Score | null,
-  effort: Effort,
-  known: Known | null = null,
-): Least | null {
-  return new BoxLeast(box, edges, best, effort).least(known);
+/** What is given of a box of starts. */
+export interface Given {
+  readonly edges: Edges;
+  /** The least that its starts are out of balance. */
+  readonly imbalance: Nm;
+  /** The best known start's score; null where what the box costs is asked for in any case. */
+  readonly best: Score | null;
+  readonly effort: Effort;
+  /** What a box came to that holds this one. */
+  readonly known: Known | null;
+}
+
+/** What a box of starts costs at least; null as soon as it is sure to be no better than the best. */
+export function leastOf(box: StartBox, given: Given): Least | null {
+  return new BoxLeast(box, given).least(given.known);
 }
 
 class BoxLeast {
   private readonly imbalance: Nm;
+  private readonly jointOver: Nm;
   private readonly phases: number;
+  private readonly edges: Edges;
+  private readonly best: Score | null;
+  private readonly effort: Effort;
   private readonly columns: (TileRun[] | undefined)[] = [];
   private rows: TileRun[] = [];
   private readonly differs: Differs = { across: false, up: false };
 
   constructor(
     private readonly box: StartBox,
-    private readonly edges: Edges,
-    private readonly best: Score | null,
-    private readonly effort: Effort,
+    { edges, imbalance, best, effort }: Given,
   ) {
+    const { lay, joint } = box.field.ground;
+    this.jointOver = joint - lay.joint.min;
     this.phases = box.field.shifts.length;
-    this.imbalance = leastImbalanceAcross(box) + leastImbalanceUp(box);
+    [this.edges, this.imbalance, this.best, this.effort] = [edges, imbalance, best, effort];
   }
 
   least(known: Known | null): Least | null {
@@ -144,9 +153,8 @@ class BoxLeast {
   private isSliverIfAny(row: TileRun): boolean {
     return this.columnsOf(0).every((run) => {
       for (let c = 0; c < run.many; c++) {
-        this.effort.cells += 1;
         const tiles = { phase: 0, row: row.first, column: run.first + c, many: 1 };
-        if (isSliverIfAny(this.box.field, this.placeOf(tiles)) === false) return false;
+        if (isSliverIfAny(this.box.field, this.placeOf(tiles), this.effort) === false) return false;
       }
       return true;
     });
@@ -201,21 +209,18 @@ class BoxLeast {
     const one = nothing();
     const settled = this.addTo(one, tiles);
     count.add(one, settled ? null : tiles);
-    if (!settled && !(this.differs.across && this.differs.up)) this.findDifference(tiles);
+    if (!settled && count.loose.length <= MOST_COMPARED) this.findDifference(tiles);
   }
 
   private addTo(tally: Tally, tiles: Tiles): boolean {
-    this.effort.cells += 1;
-    return addLeast(this.box.field, this.placeOf(tiles), tally);
+    return addLeast(this.box.field, this.placeOf(tiles), tally, this.effort);
   }
 
   /** Finds out in which direction tiles' pieces differ already; in both, where in neither alone. */
   private findDifference(tiles: Tiles): void {
     const { left, bottom } = this.placeOf(tiles);
-    const isSame = (place: Omit<Place, "many">) => {
-      this.effort.cells += 1;
-      return addLeast(this.box.field, { ...place, many: 1 }, nothing());
-    };
+    const isSame = (place: Omit<Place, "many">) =>
+      addLeast(this.box.field, { ...place, many: 1 }, nothing(), this.effort);
     const byAcross = !isSame({ left, bottom: { from: bottom.from, to: bottom.from } });
     const byUp = !isSame({ left: { from: left.from, to: left.from }, bottom });
     this.differs.across ||= byAcross || !byUp;
@@ -254,18 +259,27 @@ class BoxLeast {
   }
 
   private scoreOf(tally: Tally): Score {
-    const { lay, joint } = this.box.field.ground;
     // Where nothing is laid a start is worse than any other, so there is one tile at least.
     return {
       ...tally,
       tiles: Math.max(1, tally.tiles),
       imbalance: this.imbalance,
-      jointOver: joint - lay.joint.min,
+      jointOver: this.jointOver,
     };
   }
 
-  private isBeaten(tally: Tally): boolean {
-    return this.best !== null && compareScores(this.scoreOf(tally), this.best) >= 0;
+  /** The same as comparing `scoreOf`, which would make a score for each tile that is counted. */
+  private isBeaten({ slivers, underHalf, cuts, tiles }: Tally): boolean {
+    const { best, imbalance } = this;
+    if (!best || best.tiles === 0) return false;
+    const difference =
+      slivers - best.slivers ||
+      underHalf - best.underHalf ||
+      imbalance - best.imbalance ||
+      cuts - best.cuts ||
+      Math.max(1, tiles) - best.tiles ||
+      this.jointOver - best.jointOver;
+    return difference >= 0;
   }
 }
 

@@ -8,6 +8,7 @@ import { cutTile } from "../cut-tile.js";
 
 import { FAULT, judgePiece } from "../judge.js";
 import { CUTS } from "../piece-table.js";
+import { type Effort, LOOKS } from "./effort.js";
 import { type Field, isFlat, type Reach } from "./field.js";
 import { partsOf } from "./parts.js";
 
@@ -113,11 +114,11 @@ export function addCells(field: Field, cells: Cells, tally: Tally): Sure | null 
 }
 
 /** Adds the pieces of like tiles by what is worked out of their parts, without cutting them. */
-export function addPartCells(field: Field, cells: Cells, tally: Tally): void {
+export function addPartCells(field: Field, cells: Cells, tally: Tally, effort: Effort): void {
   const { across, up, judge } = field;
   const { left, bottom, many } = cells;
   const tile = { left, bottom, right: left + across.face, top: bottom + up.face };
-  const parts = partsOf(field, tile, "exact");
+  const parts = partsOf(field, tile, "exact", effort);
   for (const { bounds, cut } of parts) {
     const faults = judgePiece(judge, bounds.left, bounds.bottom, bounds.right, bounds.top, left);
     addPiece(tally, faults, cutWeight(cut), many);
@@ -126,10 +127,11 @@ export function addPartCells(field: Field, cells: Cells, tally: Tally): void {
 }
 
 /** Adds the pieces of like tiles as they are really cut. */
-export function addCutCells(field: Field, cells: Cells, tally: Tally): void {
+export function addCutCells(field: Field, cells: Cells, tally: Tally, effort: Effort): void {
   const { across, up, judge, region, boxes, circles } = field;
   const { left, bottom, many } = cells;
   const tile = { left, bottom, right: left + across.face, top: bottom + up.face };
+  effort.cells += LOOKS.cut;
   const parts = cutTile(tile, region, { boxes, circles });
   for (const part of parts) {
     const { bounds } = part;

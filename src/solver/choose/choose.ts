@@ -9,7 +9,8 @@ import { namedAcross, namedUp, sayAcross, sayUp } from "./named-starts.js";
 import { runsOf } from "./runs.js";
 import { search } from "./search.js";
 import type { Found } from "./walk.js";
-import { columnsOf, type Effort, lowestCourse, weighQuickly } from "./weigh.js";
+import type { Effort } from "./effort.js";
+import { columnsOf, lowestCourse, weighQuickly } from "./weigh.js";
 
 /** How a lay starts, and what the solver had to do with it. */
 export interface Chosen {

@@ -3,7 +3,7 @@ import type { Score } from "../solved.js";
 import { acrossOrigin, upOrigin } from "../start.js";
 import { imbalanceAcross, imbalanceUp } from "./balance.js";
 import { type Bound, boundAcross, boundUp } from "./bounds.js";
-import { type Differs, type Edges, edgesOf, type Known, leastOf } from "./box-least.js";
+import { type Differs, type Edges, edgesOf, type Known, type Least, leastOf } from "./box-least.js";
 import { compareScores } from "./compare.js";
 import type { Field } from "./field.js";
 import { leastImbalanceAcross, leastImbalanceUp } from "./imbalance-least.js";
@@ -13,8 +13,9 @@ import { sumOf } from "./pairs-in-order.js";
 import { runsOf } from "./runs.js";
 import { scribedAcross, scribedUp, withScribed } from "./scribed.js";
 import type { Span, StartBox } from "./start-box.js";
-import { allStarts, oneStart, type Stretch } from "./stretch.js";
-import { columnsOf, type Effort, lowestCourse, weigh, weighQuickly } from "./weigh.js";
+import { Stretch } from "./stretch.js";
+import { type Effort, LOOKS } from "./effort.js";
+import { columnsOf, lowestCourse, weigh, weighQuickly } from "./weigh.js";
 
 /** A start better than any known so far. */
 export interface Better {
@@ -42,26 +43,31 @@ export function narrowDown(field: Field, best: Score, effort: Effort, most: numb
   const { ground } = field;
   const { lay } = ground;
   const across = lay.across
-    ? oneStart(acrossOrigin(ground, lay.across), acrossBound)
-    : allStarts(criticalAcross(field), field.across.module, acrossBound);
+    ? Stretch.at(acrossOrigin(ground, lay.across), acrossBound)
+    : Stretch.all(criticalAcross(field), field.across.module, acrossBound);
   const up = lay.up
-    ? oneStart(upOrigin(ground, lay.up), upBound)
-    : allStarts(criticalUp(field), field.up.module, upBound);
+    ? Stretch.at(upOrigin(ground, lay.up), upBound)
+    : Stretch.all(criticalUp(field), field.up.module, upBound);
   return new Narrowing(field, best, effort, most).narrow(across, up);
 
-  function acrossBound(span: Span): Bound {
+  function acrossBound(span: Span, isEven: boolean): Bound {
+    effort.cells += LOOKS.bound;
     const { from, to } = span;
     const imbalance = leastImbalanceAcross({ field, x0: from, x1: to, y0: 0, y1: 0 });
-    return withScribed({ ...boundAcross(field, from), imbalance }, scribedAcross(field, span));
+    const faults = isEven ? boundAcross(field, from) : NOTHING;
+    return withScribed({ ...faults, imbalance }, scribedAcross(field, span));
   }
 
-  function upBound(span: Span): Bound {
+  function upBound(span: Span, isEven: boolean): Bound {
+    effort.cells += LOOKS.bound;
     const { from, to } = span;
     const imbalance = leastImbalanceUp({ field, x0: 0, x1: 0, y0: from, y1: to });
-    const bound = boundUp(field, lowestCourse(field, from));
-    return withScribed({ ...bound, imbalance }, scribedUp(field, span));
+    const faults = isEven ? boundUp(field, lowestCourse(field, from)) : NOTHING;
+    return withScribed({ ...faults, imbalance }, scribedUp(field, span));
   }
 }
+
+const NOTHING = { slivers: 0, underHalf: 0 };
 
 /** A box that is still to be looked into, and what its starts cost at least. */
 interface Open {
@@ -123,23 +129,31 @@ class Narrowing {
       this.weighStart(box, known);
       return;
     }
-    const least = leastOf(box, this.edges, this.best, this.effort, known);
+    const imbalance = across.bound.imbalance + up.bound.imbalance;
+    const least = this.leastOf(box, imbalance, known);
     if (!least) return;
     const score = this.weighStart(bestBalanced(box), least.known);
     if (score && compareScores(score, least.score) <= 0) return;
     const most = compareScores(before, least.score) > 0 ? before : least.score;
     const part = { least: most, depth: depth + 1, known: least.known };
     if (isHalvedAcross(box, least.differs)) {
-      for (const half of across.halves()!) this.add({ ...part, across: half, up });
+      for (const half of across.halves) this.add({ ...part, across: half, up });
     } else {
-      for (const half of up.halves()!) this.add({ ...part, across, up: half });
+      for (const half of up.halves) this.add({ ...part, across, up: half });
     }
+  }
+
+  private leastOf(box: StartBox, imbalance: Nm, known: Known | null): Least | null {
+    const { edges, best, effort } = this;
+    effort.cells += LOOKS.box;
+    return leastOf(box, { edges, best, effort, imbalance, known });
   }
 
   /** Weighs a start, given what is known of a box that holds it; null when it is no better than the best. */
   private weighStart(box: StartBox, known: Known | null): Score | null {
     const { field, x0: x, y0 } = box;
-    if (!leastOf(box, this.edges, this.best, this.effort, known)) return null;
+    const imbalance = imbalanceAcross(field.balance, x) + imbalanceUp(field.balance, y0);
+    if (!this.leastOf(box, imbalance, known)) return null;
     const y = lowestCourse(field, y0);
     const start = { x, columns: columnsOf(field, x), y, courses: runsOf(field.up, y) };
     const isBetter = (score: Score | null) => score && compareScores(score, this.best) < 0;

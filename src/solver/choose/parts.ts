@@ -6,6 +6,7 @@ import { classify, classifyBox } from "../classify.js";
 import { circleMeets } from "../clip/circle.js";
 import { cutTile } from "../cut-tile.js";
 import { CUTS } from "../piece-table.js";
+import { type Effort, LOOKS } from "./effort.js";
 import { type Field, isFlat } from "./field.js";
 import { cornerWithin } from "./corner-part.js";
 import { roundParts } from "./round-parts.js";
@@ -21,24 +22,40 @@ const NOTCH = CUTS.indexOf("notch");
 const SCRIBE = CUTS.indexOf("scribe");
 
 /**
- * The parts of a box within the region, as `cutTile` comes to them. Where a side is straight or
- * slopes right through, and at most one opening or hole is met, no shape need be worked out. A
- * notch stands for a slot too. Where two sides slope right through, the one part has bounds that
- * are `within` it, or that it is `within`: they differ by what one slope rises over the other.
+ * Whether the bounds of a part are to be exact; or are within it, or around it, where two sides slope
+ * right through: they differ then by what one slope rises over the other.
  */
+type Bounding = "exact" | "inside" | "outside";
+
+/** The parts of a box within the region, as `cutTile` comes to them. A notch stands for a slot too. */
 export function partsOf(
   field: Field,
   box: Box,
-  bounding: "exact" | "inside" | "outside",
+  bounding: Bounding,
+  effort: Effort,
 ): readonly Part[] {
+  return partsWithoutCutting(field, box, bounding, effort) ?? cutParts(field, box, effort);
+}
+
+/**
+ * The same where no shape need be worked out, because a side is straight or slopes right through, and
+ * at most one opening or hole is met; null where it must be cut to tell.
+ */
+export function partsWithoutCutting(
+  field: Field,
+  box: Box,
+  bounding: Bounding,
+  effort: Effort,
+): readonly Part[] | null {
+  effort.cells += LOOKS.parts;
   const trimmed = trimmedToSides(field, box);
   if (trimmed === "empty") return [];
   if (trimmed === "tangled") {
-    return meetsAny(field, box)
-      ? cutParts(field, box)
-      : (wedgesOf(field, box) ??
-          (bounding === "exact" ? cornerWithin(field, box) : cornerOf(field, box, bounding)) ??
-          cutParts(field, box));
+    if (meetsAny(field, box)) return null;
+    return (
+      wedgesOf(field, box) ??
+      (bounding === "exact" ? cornerWithin(field, box) : cornerOf(field, box, bounding))
+    );
   }
   const { bounds, slope } = trimmed;
   const boxes = field.boxes.filter((other) => overlaps(other, bounds));
@@ -48,10 +65,10 @@ export function partsOf(
   if (boxes.length + circles.length === 0) {
     return [{ bounds, cut: slope ? SCRIBE : plainCut(bounds, box) }];
   }
-  if (boxes.length + circles.length > 1) return cutParts(field, box);
+  if (boxes.length + circles.length > 1) return null;
   const obstacle = boxes[0] ?? circles[0]!.box;
   // A slope that an opening or hole keeps clear of leaves its own part as it is.
-  if (slope && !isInside(obstacle, slope)) return cutParts(field, box);
+  if (slope && !isInside(obstacle, slope)) return null;
   const parts = circles[0] ? roundParts(bounds, circles[0]) : null;
   if (parts) return parts.map((part) => ({ bounds: part, cut: HOLE }));
   const besides = circles[0]
@@ -153,7 +170,8 @@ function stretchesClear(
   return stretches;
 }
 
-function cutParts({ region, boxes, circles }: Field, box: Box): Part[] {
+function cutParts({ region, boxes, circles }: Field, box: Box, effort: Effort): Part[] {
+  effort.cells += LOOKS.cut;
   return cutTile(box, region, { boxes, circles }).map((part) => ({
     bounds: part.bounds,
     cut: classify(part, box),

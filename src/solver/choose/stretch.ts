@@ -1,65 +1,87 @@
 import type { Nm } from "../../measure/index.js";
 import type { Bound } from "./bounds.js";
-import { compareBounds } from "./pairs-in-order.js";
 import type { Span } from "./start-box.js";
 
-/** Neighbouring starts of one direction. */
-export interface Stretch extends Span {
-  /** What each of them costs at least, whatever the start in the other direction. */
-  readonly bound: Bound;
-  /** Its two parts; null where it is one start. */
-  halves(): readonly Stretch[] | null;
-}
+/**
+ * What each start of a span costs at least, whatever the start in the other direction. Only where no
+ * start in the span is critical (`isEven`) does one stand for all.
+ */
+export type BoundOf = (span: Span, isEven: boolean) => Bound;
 
-/** What each start of a span costs at least; no critical start is within a span but at its ends. */
-export type BoundOf = (span: Span) => Bound;
-
-/** The one start at a place. */
-export function oneStart(place: Nm, boundOf: BoundOf): Stretch {
-  return new Slab({ from: place, to: place }, boundOf);
+/** The spans that critical starts part a direction into, and how they are bounded. */
+interface Parted {
+  readonly slabs: readonly Span[];
+  readonly boundOf: BoundOf;
 }
 
 /**
- * All starts of one direction, within a module from the first critical one. The critical starts are
- * starts of their own, so that a stretch is parted at them before it is parted in the middle.
+ * Neighbouring starts of one direction. Critical starts are parts of their own, so that a stretch is
+ * parted at them before it is parted in the middle. Its bound and its halves are worked out once,
+ * when they are asked for.
  */
-export function allStarts(critical: readonly Nm[], module: Nm, boundOf: BoundOf): Stretch {
-  const slabs = critical.flatMap((place, i) => {
-    const next = critical[i + 1] ?? critical[0]! + module;
-    const at = new Slab({ from: place, to: place }, boundOf);
-    return next > place + 1 ? [at, new Slab({ from: place + 1, to: next - 1 }, boundOf)] : [at];
-  });
-  return together(slabs);
-}
+export class Stretch implements Span {
+  private known: Bound | null = null;
+  private parts: readonly [Stretch, Stretch] | null = null;
 
-function together(slabs: readonly Slab[]): Stretch {
-  if (slabs.length === 1) return slabs[0]!;
-  const middle = slabs.length >> 1;
-  const halves = [together(slabs.slice(0, middle)), together(slabs.slice(middle))];
-  const [a, b] = [halves[0]!, halves[1]!];
-  const bound = compareBounds(a.bound, b.bound) <= 0 ? a.bound : b.bound;
-  return { from: a.from, to: b.to, bound, halves: () => halves };
-}
+  private constructor(
+    readonly from: Nm,
+    readonly to: Nm,
+    private readonly parted: Parted,
+    /** The slabs that it is made of, the last one left out; it may be a part of one. */
+    private readonly slabs: readonly [number, number],
+  ) {}
 
-/** Neighbouring starts between which only slopes and round holes are met otherwise. */
-class Slab implements Stretch {
-  readonly from: Nm;
-  readonly to: Nm;
-  readonly bound: Bound;
-
-  constructor(
-    span: Span,
-    private readonly boundOf: BoundOf,
-  ) {
-    this.from = span.from;
-    this.to = span.to;
-    this.bound = boundOf(span);
+  /** The one start at a place. */
+  static at(place: Nm, boundOf: BoundOf): Stretch {
+    return Stretch.of([{ from: place, to: place }], boundOf);
   }
 
-  halves(): readonly Stretch[] | null {
-    const { from, to, boundOf } = this;
-    if (from === to) return null;
+  /** All starts of one direction: a module from the first critical start. */
+  static all(critical: readonly Nm[], module: Nm, boundOf: BoundOf): Stretch {
+    const slabs = critical.flatMap((place, i) => {
+      const next = critical[i + 1] ?? critical[0]! + module;
+      const at = { from: place, to: place };
+      return next > place + 1 ? [at, { from: place + 1, to: next - 1 }] : [at];
+    });
+    return Stretch.of(slabs, boundOf);
+  }
+
+  private static of(slabs: readonly Span[], boundOf: BoundOf): Stretch {
+    return new Stretch(slabs[0]!.from, slabs.at(-1)!.to, { slabs, boundOf }, [0, slabs.length]);
+  }
+
+  get bound(): Bound {
+    return (this.known ??= this.parted.boundOf(this, this.isEven));
+  }
+
+  get isOneStart(): boolean {
+    return this.from === this.to;
+  }
+
+  /** Its two parts; not for one start. */
+  get halves(): readonly [Stretch, Stretch] {
+    return (this.parts ??= this.isEven ? this.partedInTheMiddle() : this.partedAtSlabs());
+  }
+
+  private get isEven(): boolean {
+    return this.slabs[1] - this.slabs[0] === 1;
+  }
+
+  private partedInTheMiddle(): [Stretch, Stretch] {
+    const { from, to, parted, slabs } = this;
     const middle = Math.floor((from + to) / 2);
-    return [new Slab({ from, to: middle }, boundOf), new Slab({ from: middle + 1, to }, boundOf)];
+    return [
+      new Stretch(from, middle, parted, slabs),
+      new Stretch(middle + 1, to, parted, slabs),
+    ];
+  }
+
+  private partedAtSlabs(): [Stretch, Stretch] {
+    const { from, to, parted, slabs } = this;
+    const middle = (slabs[0] + slabs[1]) >> 1;
+    return [
+      new Stretch(from, parted.slabs[middle - 1]!.to, parted, [slabs[0], middle]),
+      new Stretch(parted.slabs[middle]!.from, to, parted, [middle, slabs[1]]),
+    ];
   }
 }

@@ -3,8 +3,9 @@ import { type Box, overlaps } from "../box.js";
 import { type Chain, rangeBetween } from "../chain.js";
 import { CUTS } from "../piece-table.js";
 import { cutWeight, type Tally } from "./cell.js";
+import type { Effort } from "./effort.js";
 import type { Field } from "./field.js";
-import { HOLE, type Part, partsOf } from "./parts.js";
+import { HOLE, type Part, partsOf, partsWithoutCutting } from "./parts.js";
 import type { Span } from "./start-box.js";
 
 /** Tiles that are alike: where the lower left corner of one of them may be, and how many there are. */
@@ -23,6 +24,9 @@ interface Between {
 /** Whether the pieces of a tile are the same, and the same to the judge, wherever in its place it is. */
 export type IsSettled = boolean;
 
+/** A place is wide when it leaves open more than such a part of a tile. */
+const WIDE = 64;
+
 const NONE = CUTS.indexOf("none");
 
 /**
@@ -30,7 +34,8 @@ const NONE = CUTS.indexOf("none");
  * is its core, what any covers its reach: a part of the core is in some piece, and that piece is
  * within a part of the reach.
  */
-export function addLeast(field: Field, place: Place, tally: Tally): IsSettled {
+export function addLeast(field: Field, place: Place, tally: Tally, effort: Effort): IsSettled {
+  effort.cells += 1;
   const { face: across } = field.across;
   const { face: up } = field.up;
   const { left, bottom, many } = place;
@@ -50,11 +55,15 @@ export function addLeast(field: Field, place: Place, tally: Tally): IsSettled {
     tally.tiles += many;
     return true;
   }
-  const mostParts = partsOf(field, reach, "outside");
+  // While much is open about a tile, cutting it tells little.
+  const isWide = (reach.right - core.right) * WIDE > across || (reach.top - core.top) * WIDE > up;
+  const parts = isWide ? partsWithoutCutting : partsOf;
+  const mostParts = parts(field, reach, "outside", effort);
+  if (!mostParts) return false;
   if (mostParts.length === 0) return true;
   if (core.left >= core.right || core.bottom >= core.top) return false;
-  const sureParts = partsOf(field, core, "inside");
-  if (sureParts.length === 0) return false;
+  const sureParts = parts(field, core, "inside", effort);
+  if (!sureParts || sureParts.length === 0) return false;
   tally.tiles += many;
   if (isUncut(mostParts, reach)) return true;
   const isCut = !isUncut(sureParts, core);
@@ -101,14 +110,18 @@ function isClear({ judge, sides, obstacles }: Field, reach: Box): boolean {
 }
 
 /** Whether a tile's piece is a sliver wherever in its place the tile is, if there is one at all; null when there is none. */
-export function isSliverIfAny(field: Field, { left, bottom }: Omit<Place, "many">): boolean | null {
+export function isSliverIfAny(
+  field: Field,
+  { left, bottom }: Omit<Place, "many">,
+  effort: Effort,
+): boolean | null {
   const reach = {
     left: left.from,
     bottom: bottom.from,
     right: left.to + field.across.face,
     top: bottom.to + field.up.face,
   };
-  const parts = partsOf(field, reach, "outside");
+  const parts = partsOf(field, reach, "outside", effort);
   if (parts.length === 0) return null;
   const { judge } = field;
   const { hiddenLeft, hiddenRight } = field.region;

@@ -18,7 +18,8 @@ import {
   upHalf,
   withSlopes,
 } from "./starts-at-joint.js";
-import { columnsOf, type Effort, weigh, weighQuickly } from "./weigh.js";
+import type { Effort } from "./effort.js";
+import { columnsOf, weigh, weighQuickly } from "./weigh.js";
 
 /** A lattice that was weighed. */
 export interface Found {

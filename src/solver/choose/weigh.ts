@@ -5,6 +5,7 @@ import type { Score } from "../solved.js";
 import { imbalanceAcross, imbalanceUp } from "./balance.js";
 import { addCells, addCutCells, addPartCells, type Cells, type Sure, type Tally } from "./cell.js";
 import { compareScores } from "./compare.js";
+import type { Effort } from "./effort.js";
 import type { Field } from "./field.js";
 import { type Run, runsOf } from "./runs.js";
 
@@ -13,11 +14,6 @@ export type Columns = readonly (readonly Run[])[];
 
 export function columnsOf(field: Field, x: Nm): Columns {
   return field.shifts.map((shift) => runsOf(field.across, x + shift));
-}
-
-/** Counts looks at tiles, so that a search can be bounded the same way on every machine. */
-export interface Effort {
-  cells: number;
 }
 
 /** A start: a tile's left edge in course 1, and the bottom of a course. */
@@ -38,7 +34,7 @@ export function weigh(
   effort: Effort,
   atMost: Score | null,
 ): Score | null {
-  return new Weighing(field, start, effort, atMost, CUT).score();
+  return new Weighing(field, start, effort, atMost, addCutCells).score();
 }
 
 /**
@@ -51,23 +47,11 @@ export function weighQuickly(
   effort: Effort,
   atMost: Score | null,
 ): Score | null {
-  return new Weighing(field, start, effort, atMost, WORKED_OUT).score();
+  return new Weighing(field, start, effort, atMost, addPartCells).score();
 }
 
-/** How pieces are told that plain comparison doesn't tell, and what that costs in plain looks at a tile. */
-interface Telling {
-  readonly add: (field: Field, cells: Cells, tally: Tally) => void;
-  readonly looks: number;
-  readonly looksRound: number;
-}
-
-const CUT: Telling = { add: addCutCells, looks: 40, looksRound: 200 };
-const WORKED_OUT: Telling = { add: addPartCells, looks: 4, looksRound: 10 };
-
-function isRound({ across, up, circles }: Field, { left, bottom }: Cells): boolean {
-  const tile = { left, bottom, right: left + across.face, top: bottom + up.face };
-  return circles.some((circle) => overlaps(tile, circle));
-}
+/** How pieces are told that plain comparison doesn't tell. */
+type Telling = (field: Field, cells: Cells, tally: Tally, effort: Effort) => void;
 
 class Weighing {
   private readonly tally: Tally = { slivers: 0, underHalf: 0, cuts: 0, tiles: 0 };
@@ -190,10 +174,7 @@ class Weighing {
   }
 
   private cut(cells: Cells): void {
-    const { add, looks, looksRound } = this.telling;
-    const { circles } = this.field;
-    this.effort.cells += circles.length > 0 && isRound(this.field, cells) ? looksRound : looks;
-    add(this.field, cells, this.tally);
+    this.telling(this.field, cells, this.tally, this.effort);
   }
 }
 

@@ -1,6 +1,10 @@
 import assert from "node:assert/strict";
 import { edgesOf, leastOf } from "../../../src/solver/choose/box-least.js";
 import { fieldOf } from "../../../src/solver/choose/field.js";
+import {
+  leastImbalanceAcross,
+  leastImbalanceUp,
+} from "../../../src/solver/choose/imbalance-least.js";
 import { compareScores } from "../../../src/solver/choose/index.js";
 import { randomFrom } from "../../support/random.js";
 import { laidScore } from "./laid-score.js";
@@ -19,7 +23,13 @@ describe("what every start of a box costs at least", () => {
         const x0 = random.integer(0, field.across.module);
         const y0 = random.integer(0, field.up.module);
         const box = { field, x0, x1: x0 + size, y0, y1: y0 + random.integer(0, size) };
-        const least = leastOf(box, edgesOf(field), null, { cells: 0 });
+        const least = leastOf(box, {
+          edges: edgesOf(field),
+          imbalance: leastImbalanceAcross(box) + leastImbalanceUp(box),
+          best: null,
+          effort: { cells: 0 },
+          known: null,
+        });
         for (let i = 0; i < 5; i++) {
           const x = random.integer(box.x0, box.x1);
           const y = random.integer(box.y0, box.y1);

@@ -33,7 +33,11 @@ describe("the parts of a box", () => {
           bounds: part.bounds,
           cut: classify(part, box),
         }));
-        assert.deepEqual(told(partsOf(field, box, "exact")), told(cut), `seed ${seed}`);
+        assert.deepEqual(
+          told(partsOf(field, box, "exact", { cells: 0 })),
+          told(cut),
+          `seed ${seed}`,
+        );
       }
     }
   });

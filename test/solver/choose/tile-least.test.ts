@@ -10,7 +10,7 @@ const at = (from: number, to: number) => ({ from: inches(from), to: inches(to) }
 
 function least(from: number, to: number): { settled: boolean; counts: number[] } {
   const tally = { slivers: 0, underHalf: 0, cuts: 0, tiles: 0 };
-  const settled = addLeast(field, { left: at(from, to), bottom, many: 3 }, tally);
+  const settled = addLeast(field, { left: at(from, to), bottom, many: 3 }, tally, { cells: 0 });
   return { settled, counts: [tally.slivers, tally.underHalf, tally.cuts, tally.tiles] };
 }
 
@@ -30,8 +30,8 @@ describe("what a tile comes to at least, wherever in its place it is", () => {
   });
 
   it("is a sliver if it is anything where it hardly reaches in", () => {
-    assert.equal(isSliverIfAny(field, { left: at(-6.5, -5.5), bottom }), true);
-    assert.equal(isSliverIfAny(field, { left: at(-6.5, -2), bottom }), false);
-    assert.equal(isSliverIfAny(field, { left: at(-8, -7), bottom }), null);
+    assert.equal(isSliverIfAny(field, { left: at(-6.5, -5.5), bottom }, { cells: 0 }), true);
+    assert.equal(isSliverIfAny(field, { left: at(-6.5, -2), bottom }, { cells: 0 }), false);
+    assert.equal(isSliverIfAny(field, { left: at(-8, -7), bottom }, { cells: 0 }), null);
   });
 });
