@@ -162,7 +162,8 @@ export function answerFeatures(connection: Connection, desk: PlanDesk, settings:
   connection.languages.inlayHint.on(
     ofPlan(async (document, { range }) => {
       if (!(await settings.of(document.uri)).hints) return [];
-      return service.hints(document, range).map(({ at, text, help, edits }) => ({
+      const hints = [...service.hints(document, range), ...service.counts(document, range)];
+      return hints.map(({ at, text, help, edits }) => ({
         position: at,
         label: text,
         tooltip: help,

@@ -124,7 +124,7 @@ export interface PrintedFile {
 export interface ServerSettings {
   /** Units in hovers and readings: the plan's own, or one system for all plans. */
   readonly units: "plan" | "inch" | "mm";
-  /** Whether inlay hints show what was left to the solver. */
+  /** Whether inlay hints show what was left to the solver, and what the plan takes. */
   readonly hints: boolean;
   /** Whether lenses stand over walls that changed since the last commit. */
   readonly changes: boolean;
@@ -145,6 +145,8 @@ export const DEFAULT_SETTINGS: ServerSettings = {
 export interface ClientAbilities {
   /** Whether it answers READ_FILE and FIND_PLANS: for file systems that the server can't reach. */
   readonly files?: boolean;
+  /** The address of the folder with the server's files: a worker may not know where its script came from. */
+  readonly folder?: string;
 }
 
 /** Server to client, a request: the text of a file, or null when it can't be read. */

@@ -52,7 +52,7 @@ function toldLength(nm: Nm, unit: Unit): string {
 }
 
 /** Behind the heading's last character, a comment included. */
-function headingEnd({ tree }: DocumentState, line: number): Position {
+export function headingEnd({ tree }: DocumentState, line: number): Position {
   const end = tree.lines.position(tree.lines.offset({ line, character: Infinity }));
   return end;
 }

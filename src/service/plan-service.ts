@@ -25,6 +25,7 @@ import type { Fix } from "./fixes/fix.js";
 import { fixesAt } from "./fixes/fixes-at.js";
 import { type Fold, foldsOf } from "./folding.js";
 import { formatEdits } from "./format.js";
+import { countsOf } from "./counts.js";
 import { type Hint, hintsOf } from "./hints.js";
 import { type Hover, hoverAt } from "./hover.js";
 import { type NameToken, nameTokens } from "./name-tokens.js";
@@ -56,6 +57,8 @@ export interface PlanService {
   readonly completions: (document: PlanDocument, at: Position) => Completion[];
   /** What was left to the solver, in a stretch or in all of the text. */
   readonly hints: (document: PlanDocument, within?: SourceRange) => Hint[];
+  /** What the plan takes of tile and cuts, as hints. */
+  readonly counts: (document: PlanDocument, within?: SourceRange) => Hint[];
   /** The names of a text and what they are, in a stretch or in all of it. */
   readonly tokens: (document: PlanDocument, within?: SourceRange) => NameToken[];
 
@@ -125,6 +128,7 @@ export function createService(workspace: Workspace): PlanService {
     hover: (document, at, units) => hoverAt(of(document), at, figures(document, units)),
     completions: (document, at) => completionsAt(of(document), at),
     hints: (document, within) => hintsOf(of(document), within),
+    counts: (document, within) => countsOf(of(document), within),
     tokens: (document, within) => nameTokens(of(document), index, within),
     outline: (document) => outlineOf(of(document)),
     folds: (document) => foldsOf(of(document)),
