@@ -1,10 +1,10 @@
 // Bundles the programs into dist/. Of the command line, cli.cjs starts it, cli/main.cjs is the program,
 // cli/worker.cjs what its worker threads run, cli/drawing.cjs what draws pictures, and cli/sheet.cjs what
-// makes sheets, with print.cjs, which prints them (bundle-print.mjs); the editor's are listed in
+// makes sheets, with print.js, which prints them (bundle-print.mjs); the editor's are listed in
 // bundle-extension.mjs.
 import { build } from "esbuild";
 import { spawnSync } from "node:child_process";
-import { rmSync } from "node:fs";
+import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { bundlePrint } from "./.scripts/bundle-print.mjs";
 import { bundleExtension } from "./.scripts/editor/bundle-extension.mjs";
@@ -21,7 +21,7 @@ const apart = {
       );
     leaveOut(/\/drawing\/headless\.js$/, "./drawing.cjs");
     leaveOut(/^\.\/sheet\.js$/, "./sheet.cjs");
-    onResolve({ filter: /\/sheets\/print\.js$/ }, () => ({ path: "../print.cjs", external: true }));
+    onResolve({ filter: /\/sheets\/print\.js$/ }, () => ({ path: "../print.js", external: true }));
   },
 };
 
@@ -39,6 +39,9 @@ const COMMON = {
 
 // Machine code of an older build must never meet a newer program.
 rmSync(`${root}dist/cli`, { recursive: true, force: true });
+// Its .js files are for Node and for workers, which take no ES modules; workers take no other ending.
+mkdirSync(`${root}dist`, { recursive: true });
+writeFileSync(`${root}dist/package.json`, '{ "type": "commonjs" }\n');
 await build({ ...COMMON, entryPoints: ["src/cli/start.ts"], outfile: "dist/cli.cjs" });
 await build({ ...COMMON, entryPoints: ["src/cli/main.ts"], outfile: "dist/cli/main.cjs" });
 await build({ ...COMMON, entryPoints: ["src/cli/worker.ts"], outfile: "dist/cli/worker.cjs" });

@@ -1,4 +1,4 @@
-// Bundles what prints sheets (src/sheets/print.ts) into dist/print.cjs: one file for every host, Node's
+// Bundles what prints sheets (src/sheets/print.ts) into dist/print.js: one file for every host, Node's
 // programs and a browser's worker, since it is the largest part of the product. Beside it the print
 // font, and the rasteriser's program.
 import { build } from "esbuild";
@@ -50,7 +50,7 @@ export async function bundlePrint() {
   await build({
     absWorkingDir: ROOT,
     entryPoints: ["src/sheets/print.ts"],
-    outfile: "dist/print.cjs",
+    outfile: "dist/print.js",
     bundle: true,
     minify: true,
     platform: "browser",

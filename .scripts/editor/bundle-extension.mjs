@@ -1,6 +1,7 @@
-// Bundles the editor's programs into dist/: the extension and the language server, each for Node and
-// for a browser's worker, and the preview's script.
+// Bundles the editor's programs into dist/: the extension, one file for both kinds of extension host;
+// what runs beside it, one file too; and the preview's script.
 import { build } from "esbuild";
+import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { gaugelath } from "../examples.mjs";
 import { ROOT } from "../steps.mjs";
@@ -12,30 +13,58 @@ const COMMON = {
   target: "es2022",
   logLevel: "warning",
 };
-const NODE = { ...COMMON, platform: "node", format: "cjs" };
-const BROWSER = { ...COMMON, platform: "browser" };
+const BOTH_HOSTS = {
+  ...COMMON,
+  platform: "node",
+  // The protocol's packages have one face for Node, and one for workers.
+  conditions: ["node", "browser"],
+};
+
+/** What runs beside the editor: three programs that are nearly the same, so one file holds them. */
+const BESIDE = `
+  if (typeof importScripts === "function") import("./server/server.web.js");
+  else if (process.argv[2] === "check") import("./cli/check-task.js");
+  else import("./server/server.node.js");
+`;
+
+/** A check draws nothing: what draws for comparisons of the command line is left out. */
+const drawsNothing = {
+  name: "draws-nothing",
+  setup({ onResolve }) {
+    onResolve({ filter: /\/drawing\/headless\.js$/ }, () => ({
+      path: "./cli/drawing.cjs",
+      external: true,
+    }));
+  },
+};
 
 const BUNDLES = [
-  { ...NODE, from: "src/extension/extension.ts", to: "dist/extension.cjs", external: ["vscode"] },
   {
-    ...BROWSER,
+    ...BOTH_HOSTS,
     format: "cjs",
-    from: "src/extension/extension.web.ts",
-    to: "dist/extension.web.js",
+    entryPoints: ["src/extension/extension.ts"],
+    to: "dist/extension.js",
     external: ["vscode"],
   },
-  { ...NODE, from: "src/server/server.ts", to: "dist/server.cjs" },
-  { ...BROWSER, format: "iife", from: "src/server/server.web.ts", to: "dist/server.web.js" },
-  { ...BROWSER, format: "iife", from: "src/preview/main.ts", to: "dist/preview.js" },
+  {
+    ...BOTH_HOSTS,
+    format: "iife",
+    stdin: { contents: BESIDE, resolveDir: path.join(ROOT, "src") },
+    to: "dist/server.js",
+    plugins: [drawsNothing],
+  },
+  {
+    ...COMMON,
+    platform: "browser",
+    format: "iife",
+    entryPoints: ["src/preview/main.ts"],
+    to: "dist/preview.js",
+  },
 ];
 
 /** Makes the bundles, and the walkthrough's picture; the command line must stand in dist/ already. */
 export async function bundleExtension() {
-  await Promise.all(
-    BUNDLES.map(({ from, to, ...options }) =>
-      build({ ...options, entryPoints: [from], outfile: to }),
-    ),
-  );
+  await Promise.all(BUNDLES.map(({ to, ...options }) => build({ ...options, outfile: to })));
   gaugelath("draw", "media/walkthrough/first-wall.tileplan", "-o", "dist/first-wall.svg");
 }
 

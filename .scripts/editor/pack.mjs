@@ -27,9 +27,6 @@ const FILES = [
   "dist/print.js",
   "dist/fonts",
   "dist/first-wall.svg",
-  // For the task: `gaugelath check`, without what only `draw` needs.
-  "dist/cli.cjs",
-  "dist/cli/main.cjs",
 ];
 
 /** What the editor has no use for in a manifest. */

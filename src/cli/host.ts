@@ -30,7 +30,7 @@ const PAUSE = 2;
  * The host of a real process. It writes to the descriptor itself: the stream `process.stdout` costs
  * a tenth of a check's whole start-up.
  */
-export function processHost(worker: string, assets: string): Host {
+export function processHost(worker: string | null, assets: string): Host {
   const watched = isTerminal(STANDARD_ERROR);
   return {
     folder: process.cwd(),

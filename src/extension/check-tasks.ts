@@ -8,7 +8,7 @@ interface CheckDefinition extends vscode.TaskDefinition {
 
 const MATCHERS = ["$gaugelath", "$gaugelath-note"];
 
-/** Tasks that run `gaugelath check`, of the command line in this extension. */
+/** Tasks that run `gaugelath check`, which stands in one file with the server. */
 export class CheckTasks implements vscode.TaskProvider {
   static readonly type = "gaugelath";
 
@@ -33,7 +33,7 @@ export class CheckTasks implements vscode.TaskProvider {
     folder: vscode.WorkspaceFolder | undefined,
     name: string,
   ): vscode.Task {
-    const program = vscode.Uri.joinPath(this.extensionUri, "dist", "cli.cjs").fsPath;
+    const program = vscode.Uri.joinPath(this.extensionUri, "dist", "server.js").fsPath;
     const file = typeof definition.file === "string" ? definition.file : ".";
     const strict = definition.strict === true ? ["--strict"] : [];
     const options: vscode.ProcessExecutionOptions = {

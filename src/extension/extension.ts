@@ -1,13 +1,19 @@
-import * as vscode from "vscode";
-import { activateWith } from "./activate.js";
-import { CheckTasks } from "./check-tasks.js";
-import { startNodeClient } from "./node-client.js";
-import { readBlob } from "./read-blob.js";
+import type * as vscode from "vscode";
 
-/** The extension on the desktop and on a remote machine: the server is a process of its own. */
+type Host = typeof import("./extension.node.js") | typeof import("./extension.web.js");
+
+/**
+ * The extension: one program for both kinds of extension host, which have nearly all in common. What
+ * only Node has is loaded where there is Node, and at once: the time of activation that the editor
+ * tells has all of it in it.
+ */
 export function activate(context: vscode.ExtensionContext): void {
-  activateWith(context, { createClient: startNodeClient, readBlob });
-  context.subscriptions.push(
-    vscode.tasks.registerTaskProvider(CheckTasks.type, new CheckTasks(context.extensionUri)),
-  );
+  hostsOwn().activate(context);
+}
+
+/* eslint-disable @typescript-eslint/no-require-imports -- An import can't wait until it is asked for, and be there at once. */
+function hostsOwn(): Host {
+  // A browser's extension host is a worker; only workers have `importScripts`.
+  if ("importScripts" in globalThis) return require("./extension.web.js") as Host;
+  return require("./extension.node.js") as Host;
 }

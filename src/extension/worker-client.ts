@@ -10,7 +10,8 @@ import { CLIENT_ID, CLIENT_NAME, clientOptions } from "./client-options.js";
 
 /** A client of the server in a worker. */
 export function startWorkerClient(extensionUri: vscode.Uri): LanguageClient {
-  const script = vscode.Uri.joinPath(extensionUri, "dist", "server.web.js").toString(true);
+  const script = vscode.Uri.joinPath(extensionUri, "dist", "server.js").toString(true);
+  const options = clientOptions({ folder: new URL(".", script).href });
   let worker: Worker | null = null;
   const server = (): Promise<MessageTransports> => {
     worker?.terminate();
@@ -20,5 +21,5 @@ export function startWorkerClient(extensionUri: vscode.Uri): LanguageClient {
     const writer = new BrowserMessageWriter(worker);
     return Promise.resolve({ reader, writer });
   };
-  return new LanguageClient(CLIENT_ID, CLIENT_NAME, server, clientOptions());
+  return new LanguageClient(CLIENT_ID, CLIENT_NAME, server, options);
 }

@@ -16,5 +16,5 @@ const connection = createConnection(
 startServer(
   connection,
   (client) => client,
-  () => workerPress(scope, scope.location.href),
+  (folder) => workerPress(scope, folder ?? scope.location.href),
 );

@@ -24,12 +24,12 @@ const PLANS = "**/*.tileplan";
 
 /**
  * Serves one client over a connection. `filesOver` adds what the server reaches itself to the client's
- * files; `loadPress` loads what prints sheets.
+ * files; `loadPress` loads what prints sheets; it is told where the client says that the server's files are.
  */
 export function startServer(
   connection: Connection,
   filesOver: (client: FileSystem) => FileSystem,
-  loadPress: () => Promise<Press>,
+  loadPress: (folder: string | null) => Promise<Press>,
 ): void {
   let client: InitializeParams["capabilities"] = {};
   let abilities: protocol.ClientAbilities = {};
@@ -102,7 +102,7 @@ export function startServer(
   );
 
   answerFeatures(connection, desk, settings);
-  answerSheets(connection, desk, loadPress);
+  answerSheets(connection, desk, () => loadPress(abilities.folder ?? null));
   const canRefresh = (): boolean => client.workspace?.codeLens?.refreshSupport === true;
   answerChanges(connection, { desk, changes, publisher, settings, canRefresh });
 
@@ -129,8 +129,12 @@ export function startServer(
 }
 
 function readAbilities(options: unknown): protocol.ClientAbilities {
-  const files = typeof options === "object" && options !== null && "files" in options;
-  return { files: files && options.files === true };
+  if (typeof options !== "object" || options === null) return {};
+  const folder = "folder" in options ? options.folder : null;
+  return {
+    files: "files" in options && options.files === true,
+    ...(typeof folder === "string" && { folder }),
+  };
 }
 
 /** Older clients name one folder. */

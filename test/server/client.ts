@@ -24,7 +24,7 @@ function bundledServer(): string {
   if (program !== undefined) return program;
   const outfile = path.join(mkdtempSync(path.join(tmpdir(), "gaugelath-")), "server.cjs");
   buildSync({
-    entryPoints: ["src/server/server.ts"],
+    entryPoints: ["src/server/server.node.ts"],
     bundle: true,
     platform: "node",
     format: "cjs",

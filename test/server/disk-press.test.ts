@@ -9,6 +9,6 @@ describe("what prints, from the disk", () => {
   });
 
   it("throws where nothing is built", () => {
-    assert.throws(() => diskPress("/nowhere"), /print\.cjs/);
+    assert.throws(() => diskPress("/nowhere"), /print\.js/);
   });
 });

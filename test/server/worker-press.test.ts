@@ -20,7 +20,7 @@ describe("what prints, fetched by a worker", () => {
         answer.writeHead(404).end();
       }
     }).listen(0, "127.0.0.1", () => {
-      script = `http://127.0.0.1:${(server.address() as AddressInfo).port}/dist/server.web.js`;
+      script = `http://127.0.0.1:${(server.address() as AddressInfo).port}/dist/server.js`;
       done();
     });
   });
@@ -29,8 +29,8 @@ describe("what prints, fetched by a worker", () => {
   /** A worker's way to load a script: here its text is run where the test runs. */
   const scope = {
     importScripts: (address: string) => {
-      assert.equal(address, script.replace("server.web.js", "print.cjs"));
-      vm.runInThisContext(readFileSync(path.join(dist, "print.cjs"), "utf8"));
+      assert.equal(address, script.replace("server.js", "print.js"));
+      vm.runInThisContext(readFileSync(path.join(dist, "print.js"), "utf8"));
     },
   } as unknown as WorkerGlobalScope;
 

@@ -35,8 +35,8 @@ describe("the face for programs that print", () => {
     assert.ok(printing.includes("pdfkit") && printing.includes("@tarikjabiri/dxf"));
   });
 
-  it("is what the built print.cjs offers, which needs neither Node's modules nor a page", () => {
-    const text = readFileSync(`${root}/dist/print.cjs`, "utf8");
+  it("is what the built print.js offers, which needs neither Node's modules nor a page", () => {
+    const text = readFileSync(`${root}/dist/print.js`, "utf8");
     const worker = createContext({
       TextEncoder,
       TextDecoder,

@@ -7,7 +7,7 @@ import { closeAll, openPlan } from "../plans.js";
 import { until } from "../until.js";
 
 function isServerRunning(extensionPath: string): boolean {
-  const server = path.join(extensionPath, "dist", "server.cjs");
+  const server = path.join(extensionPath, "dist", "server.js");
   return execFileSync("ps", ["-eo", "args"], { encoding: "utf8" }).includes(server);
 }
 

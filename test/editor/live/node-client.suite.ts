@@ -9,7 +9,7 @@ function serverProcesses(): number[] {
   return rows
     .split("\n")
     .map((row) => /^\s*(\d+)\s+(\d+)\s+(.*)$/.exec(row))
-    .filter((row) => Number(row?.[2]) === process.pid && row?.[3]?.includes("server.cjs"))
+    .filter((row) => Number(row?.[2]) === process.pid && row?.[3]?.includes("server.js"))
     .map((row) => Number(row![1]));
 }
 

@@ -30,6 +30,14 @@ describe("the extension in a browser", () => {
     await (await comparisonOf("plain.tileplan")).untilSaid(/wall|plain|size/);
   });
 
+  it("shows the setter's sheet", async () => {
+    await openPlan("window.tileplan");
+    await vscode.commands.executeCommand("gaugelath.openSheet");
+    await hands.waitFor({ selector: "h2:has-text('Shopping list')", where: "frame:.pages" });
+    await hands.waitFor({ selector: "figure svg", where: "frame:.pages" });
+    await hands.screenshot("sheet");
+  });
+
   it("has no task, where no process can be started", async () => {
     assert.deepEqual(await vscode.tasks.fetchTasks({ type: "gaugelath" }), []);
   });

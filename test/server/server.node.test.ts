@@ -88,7 +88,9 @@ describe("the server, over stdio", () => {
     const tokens = await client.request<SemanticTokens>("textDocument/semanticTokens/full", at);
     assert.ok(tokens.data.length > 0 && tokens.data.length % 5 === 0);
     const hints = { textDocument, range: WHOLE };
-    assert.deepEqual(await client.request<InlayHint[]>("textDocument/inlayHint", hints), []);
+    for (const { label } of await client.request<InlayHint[]>("textDocument/inlayHint", hints)) {
+      assert.match(label as string, /^# \d+ (needed|cuts?)/, "nothing is left to the solver");
+    }
     assert.deepEqual(await client.request<TextEdit[]>("textDocument/formatting", at), []);
 
     const joint = diagnostics.find(({ code }) => code === "joint/too-narrow")!;
