@@ -14,6 +14,7 @@ const COMMON: Options = {
 const COMMANDS: Readonly<Record<CommandName, Options>> = {
   check: { ...COMMON, format: { type: "string" }, shard: { type: "string" } },
   solve: { ...COMMON, format: { type: "string" }, output: { type: "string", short: "o" } },
+  options: { ...COMMON, format: { type: "string" }, output: { type: "string", short: "o" } },
   draw: { ...COMMON, output: { type: "string", short: "o" } },
   sheet: {
     ...COMMON,
@@ -86,7 +87,8 @@ export function readArguments(words: readonly string[]): Request {
       throw missing(command, "--stdio, by which an editor talks to it, and nothing else");
     case "show":
       return { command, file: onlyPlace(command, places), ...reading };
-    case "solve": {
+    case "solve":
+    case "options": {
       const file = onlyPlace(command, places);
       const format = oneOf(values.format, ["text", "json"] as const);
       return { command, file, format, output: text(values.output), ...reading };

@@ -31,6 +31,8 @@ async function carryOut(request: Request, host: Host): Promise<number> {
       return (await import("./check.js")).check(request, host);
     case "solve":
       return (await import("./solve.js")).solve(request, host);
+    case "options":
+      return (await import("./options.js")).options(request, host);
     case "draw":
       return (await import("./draw.js")).draw(request, host);
     case "sheet":

@@ -7,6 +7,7 @@ Usage: gaugelath COMMAND ...
 Commands:
   check FILE...           tell what is wrong with plans
   solve FILE              lay the tile: a short reading, or every piece as JSON
+  options FILE            the best few layouts of each wall side by side
   draw FILE -o OUT.svg    draw the walls with every piece
   sheet FILE -o OUT       the setter's sheet and the shopping list: PDF, lists, drawings
   compare OLD NEW         say what a change does to the walls: files, folders, git revisions
@@ -68,6 +69,27 @@ ${COMMON}
 Examples:
   gaugelath solve bath.tileplan
   gaugelath solve bath.tileplan --format json -o bath.json
+
+Exits: as for check; 2 also where OUT could not be written.
+${COLOURS}`;
+
+const OPTIONS = `Lays the best few starts of each wall side by side, with the numbers that decide between them; also
+where the start is written down, and what the solver would choose in its place. Then works back from
+the tile: where openings and holes would stand, and the wall's top, for tiles to stay whole.
+
+Usage: gaugelath options FILE [--format text|json] [-o OUT] [--strict] [--root FOLDER]
+
+FILE is a plan, or - for standard input. What is wrong with it goes to standard error. The numbers
+decide in the order of the table's first rows: fewest slivers, cuts under half, best balance, fewest
+cuts, tiles, narrowest joint.
+
+Options:
+  --format FORMAT       text (tables) or json (lengths in mm)
+  -o, --output OUT      write to a file, whole or not at all, instead of standard output
+${COMMON}
+Examples:
+  gaugelath options bath.tileplan
+  gaugelath options bath.tileplan --format json -o options.json
 
 Exits: as for check; 2 also where OUT could not be written.
 ${COLOURS}`;
@@ -211,6 +233,7 @@ Exits: 0 merged; 2 a report could not be read.
 const ABOUT: Readonly<Record<CommandName, string>> = {
   check: CHECK,
   solve: SOLVE,
+  options: OPTIONS,
   draw: DRAW,
   sheet: SHEET,
   tidy: TIDY,

@@ -32,6 +32,14 @@ export interface SolveRequest extends Reading {
   readonly output: string | null;
 }
 
+export interface OptionsRequest extends Reading {
+  readonly command: "options";
+  readonly file: string;
+  readonly format: "text" | "json";
+  /** Where to write; null for standard output. */
+  readonly output: string | null;
+}
+
 export interface DrawRequest extends Reading {
   readonly command: "draw";
   readonly file: string;
@@ -105,11 +113,21 @@ export interface ServeRequest {
 }
 
 export type CommandName =
-  "check" | "solve" | "draw" | "sheet" | "tidy" | "compare" | "show" | "merge" | "serve";
+  | "check"
+  | "solve"
+  | "options"
+  | "draw"
+  | "sheet"
+  | "tidy"
+  | "compare"
+  | "show"
+  | "merge"
+  | "serve";
 
 export type Request =
   | CheckRequest
   | SolveRequest
+  | OptionsRequest
   | DrawRequest
   | SheetRequest
   | SheetSchemaRequest

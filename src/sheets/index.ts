@@ -8,6 +8,8 @@ export { choiceText } from "./choice-text.js";
 export { findingJson } from "./finding-json.js";
 export { layReading } from "./reading.js";
 export { materialsToBuy } from "./purchases/materials-to-buy.js";
+export { optionsJson } from "./options/options-json.js";
+export { optionsText } from "./options/options-text.js";
 export { paperOf } from "./paper/paper-of.js";
 export { readingText } from "./reading-text.js";
 export { sheetJson } from "./sheet-json/sheet-json.js";

@@ -23,7 +23,7 @@ export type {
 } from "./solved.js";
 export type { HoleFits, Place } from "./whole-tiles/hole-fits.js";
 export type { JointsMet } from "./whole-tiles/joints-met.js";
-export type { OpeningFit, OpeningFits } from "./whole-tiles/opening-fits.js";
+export type { OpeningFit, OpeningFits, WholeSize } from "./whole-tiles/opening-fits.js";
 export type { StopHeights } from "./whole-tiles/stop-heights.js";
 export { grown, overlaps } from "./box.js";
 export { isStraight, rangeBetween, valueAt } from "./chain.js";
@@ -57,6 +57,5 @@ export { MOST_PIECES, solve } from "./solve.js";
 export { holeFits } from "./whole-tiles/hole-fits.js";
 export { offJoint } from "./whole-tiles/joints-met.js";
 export { openingFits } from "./whole-tiles/opening-fits.js";
-export { tilesNear, wholeLength } from "./whole-tiles/row-fit.js";
 export { stopHeights } from "./whole-tiles/stop-heights.js";
 export { acrossOrigin, clearRuns, doubledCentre, upOrigin } from "./start.js";

@@ -77,7 +77,7 @@ describe("readArguments", () => {
     assert.equal(said("chekc a"), `unknown command "chekc" | did you mean check?`);
     assert.match(
       said("constructor a"),
-      /^unknown command "constructor" \| the commands are check, solve, draw, .* and /,
+      /^unknown command "constructor" \| the commands are check, solve, options, draw, .* and /,
     );
     assert.equal(
       said("check a --formt json"),

@@ -3,7 +3,7 @@ import { readArguments } from "../../src/cli/arguments.js";
 import { helpText } from "../../src/cli/help.js";
 import type { CommandName } from "../../src/cli/request.js";
 
-const COMMANDS: readonly CommandName[] = ["check", "solve", "draw"];
+const COMMANDS: readonly CommandName[] = ["check", "solve", "options", "draw"];
 
 describe("the help", () => {
   it("fits a terminal of 100 columns", () => {
@@ -30,7 +30,7 @@ describe("the help", () => {
         assert.ok(helpText(about).includes(option), `${about} ${option}`);
       }
     }
-    for (const about of ["solve", "draw"] as const)
+    for (const about of ["solve", "options", "draw"] as const)
       assert.match(helpText(about), /-o, --output OUT/);
   });
 

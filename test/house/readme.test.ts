@@ -5,7 +5,7 @@ import path from "node:path";
 import { compare, comparisonText } from "../../src/compare/index.js";
 import { run } from "../../src/engine.js";
 import { RULES } from "../../src/rules/index.js";
-import { readingText } from "../../src/sheets/index.js";
+import { optionsText, readingText } from "../../src/sheets/index.js";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const readme = readFileSync(path.join(root, "README.md"), "utf8");
@@ -23,6 +23,15 @@ describe("the README", () => {
     assert.deepEqual(diagnostics, []);
     const [told] = [...readingText(solved)].join("").split("\nBefore you cut");
     assert.equal(reading, told);
+  });
+
+  it("shows the options that an example really has", () => {
+    // How many starts are weighed is no part of what is promised.
+    const plain = (text: string): string => text.replace(/out of \d+ starts/, "out of N starts");
+    const plan = readFileSync(path.join(root, "examples", "niche-wall.tileplan"), "utf8");
+    const { solved } = run(plan, { file: "a", root: "", read: () => null });
+    const [shown] = blocksUnder("Layouts side by side");
+    assert.ok(plain([...optionsText(solved)].join("")).includes(`\n\n${plain(shown!)}\n`));
   });
 
   it("shows what a comparison really says", () => {

@@ -16,6 +16,12 @@ export interface OpeningFit {
   readonly joints: JointsMet;
 }
 
+/** A size of an opening that takes the place of so many whole tiles. */
+export interface WholeSize {
+  readonly tiles: number;
+  readonly size: Nm;
+}
+
 /** An opening held against the joints of its wall. */
 export interface OpeningFits {
   /** Whether each of its sides falls on a joint as it is. */
@@ -24,6 +30,8 @@ export interface OpeningFits {
   readonly moved: OpeningFit | null;
   /** The nearest whole tiles, and the nearest place for them. */
   readonly sized: OpeningFit | null;
+  /** The sizes nearest to its own that take whole tiles, the smallest first. */
+  readonly sizes: { readonly across: readonly WholeSize[]; readonly up: readonly WholeSize[] };
 }
 
 /**
@@ -44,6 +52,7 @@ export function openingFits(
     isOn: isOnJoints(lay, taken.box),
     moved: fitting.fit("moved"),
     sized: fitting.fit("sized"),
+    sizes: { across: fitting.sizes("across"), up: fitting.sizes("up") },
   };
 }
 
@@ -81,6 +90,15 @@ class Fitting {
       tiles: { across: across.tiles, up: up.tiles },
       joints: jointsMet(this.laidAt(across.origin), box),
     };
+  }
+
+  sizes(direction: "across" | "up"): WholeSize[] {
+    const { opening, margin, lay } = this;
+    const row = { face: lay.lattice.face[direction], joint: lay.joint };
+    return tilesNear(row, opening.size[direction] + 2 * margin)
+      .map((tiles) => ({ tiles, size: wholeLength(row, tiles) - 2 * margin }))
+      .filter(({ size }) => size > 0)
+      .sort((a, b) => a.tiles - b.tiles);
   }
 
   private fitUp(how: "moved" | "sized"): Fit | null {

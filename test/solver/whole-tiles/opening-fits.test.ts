@@ -50,6 +50,14 @@ describe("openingFits", () => {
     assert.deepEqual(sized!.tiles, { across: 1, up: 2 });
   });
 
+  it("tells the sizes next to its own that take whole tiles", () => {
+    const { sizes } = fits(niche("13, 13", "14 x 14", "movement 1/16"));
+    const inches = (list: typeof sizes.up): string[] =>
+      list.map(({ tiles, size }) => `${tiles}: ${exactLength(size, "inch")}`);
+    assert.deepEqual(inches(sizes.across), ["1: 12 1/8", "2: 24 1/4"]);
+    assert.deepEqual(inches(sizes.up), ["1: 6 1/8", "2: 12 1/4", "3: 18 3/8"]);
+  });
+
   it("says in a running bond in which courses its upright sides meet joints", () => {
     const { moved } = fits(niche("13, 13", "12 1/4 x 12 3/8"), undefined, "running 1/2");
     assert.deepEqual(moved!.joints, { beside: [3, 4], met: [3] });

@@ -1,0 +1,62 @@
+import { type Nm, toMillimetres } from "../../measure/index.js";
+import {
+  holeFits,
+  openingFits,
+  type OpeningFit,
+  type Place,
+  type SolvedLay,
+  type SolvedWall,
+  stopHeights,
+  type WholeSize,
+} from "../../solver/index.js";
+
+/** Where openings, holes and the wall's top would leave whole tiles, the lay as it is; lengths in mm. */
+export function wholeTilesJson(solved: SolvedWall, lay: SolvedLay): object {
+  const { openings, holes } = solved.wall;
+  const stops = stopHeights(solved, lay);
+  return {
+    openings: openings.flatMap((opening) => {
+      const fits = openingFits(solved, lay, opening);
+      if (!fits) return [];
+      const { isOn, moved, sized, sizes } = fits;
+      return {
+        name: opening.name,
+        onJoints: isOn,
+        moved: moved && fitJson(moved),
+        sized: sized && fitJson(sized),
+        sizes: { across: sizes.across.map(sizeJson), up: sizes.up.map(sizeJson) },
+      };
+    }),
+    holes: holes.map((hole) => {
+      const { tile, joint } = holeFits(solved, lay, hole);
+      return { name: hole.name, tile: tile && placeJson(tile), joint: joint && placeJson(joint) };
+    }),
+    top: stops && {
+      whole: stops.isWhole,
+      below: stops.below === null ? null : mm(stops.below),
+      above: mm(stops.above),
+    },
+  };
+}
+
+function fitJson({ at, size, tiles, joints }: OpeningFit): object {
+  return {
+    at: placeJson(at),
+    size: [mm(size.across), mm(size.up)],
+    tiles: [tiles.across, tiles.up],
+    courses: joints.beside,
+    uprightsOnJointsIn: joints.met,
+  };
+}
+
+function sizeJson({ tiles, size }: WholeSize): object {
+  return { tiles, size: mm(size) };
+}
+
+function placeJson({ x, y }: Place): readonly [number, number] {
+  return [mm(x), mm(y)];
+}
+
+function mm(nm: Nm): number {
+  return toMillimetres(nm);
+}
