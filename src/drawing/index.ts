@@ -28,6 +28,7 @@ export { buildOverlay } from "./overlay/build-overlay.js";
 export { drawOverlay } from "./overlay/draw-overlay.js";
 export { buildScene } from "./scene/build-scene.js";
 export { buildWallScene } from "./scene/build-wall-scene.js";
+export { boundsOfPoints } from "./picture.js";
 export { plainText } from "./plain-text.js";
 export { findingGroups } from "./scene/finding-groups.js";
 export { draw } from "./svg/draw.js";

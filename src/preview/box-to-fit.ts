@@ -1,6 +1,12 @@
-import type { PictureBox, Place, Points, Scene, WallScene } from "../drawing/index.js";
+import {
+  boundsOfPoints,
+  type PictureBox,
+  type Place,
+  type Points,
+  type Scene,
+  type WallScene,
+} from "../drawing/index.js";
 import type { Layer } from "./kept-view.js";
-import { boundsOf } from "./view.js";
 
 /** What "fit" shows whole: one wall with its dimensions, or all walls, with the notes where they show. */
 export function boxToFit(scene: Scene, wallName: string | null, off: readonly Layer[]): PictureBox {
@@ -12,12 +18,12 @@ export function boxToFit(scene: Scene, wallName: string | null, off: readonly La
 
 /** A wall with the labels and dimensions round it that are shown, as the picture counts. */
 export function roomOf(wall: WallScene, off: readonly Layer[]): PictureBox {
-  const boxes = [boundsOf(wall.bare)];
+  const boxes = [boundsOfPoints(wall.bare)];
   if (!off.includes("labels") && !off.includes("dimensions")) {
     boxes.push(...wall.labels.map((label) => label.box));
   }
   if (!off.includes("dimensions")) {
-    boxes.push(...wall.dimensions.map(({ extensions }) => boundsOf(extensions)));
+    boxes.push(...wall.dimensions.map(({ extensions }) => boundsOfPoints(extensions)));
   }
   return shifted(boxRound(boxes), wall.at);
 }
@@ -39,7 +45,7 @@ export function placeOfFinding(
   const wall = scene.walls.find((each) => each.name === wallName);
   if (!wall) return null;
   const rings = wall.marks.filter(({ piece }) => pieces.includes(piece)).map(({ ring }) => ring);
-  const round = rings.length > 0 ? boxRound(rings.map(boundsOf)) : boundsOf(wall.bare);
+  const round = rings.length > 0 ? boxRound(rings.map(boundsOfPoints)) : boundsOfPoints(wall.bare);
   return { box: shifted(round, wall.at), at: wall.at, rings };
 }
 

@@ -1,8 +1,7 @@
 /// <reference lib="dom" />
-import type { Points, Scene } from "../drawing/index.js";
+import { boundsOfPoints, type Points, type Scene } from "../drawing/index.js";
 import type { PictureChanges } from "../service/index.js";
 import { makeSvg } from "./elements.js";
-import { boundsOf } from "./view.js";
 
 /** What became of a marked piece. */
 export const MARKED_FATES = ["recut", "fresh", "gone"] as const;
@@ -52,7 +51,7 @@ function ringPath(ring: Points): string {
 /** A plus or a cross in the middle of a piece; nothing for one that is only cut differently. */
 function signPath(ring: Points, fate: MarkedFate): string {
   if (fate === "recut") return "";
-  const { left, top, right, bottom } = boundsOf(ring);
+  const { left, top, right, bottom } = boundsOfPoints(ring);
   const [x, y] = [(left + right) / 2, (top + bottom) / 2];
   const half = (SIGN * Math.min(right - left, bottom - top)) / 2;
   if (fate === "fresh") return `M${x - half} ${y}h${2 * half}M${x} ${y - half}v${2 * half}`;

@@ -1,6 +1,13 @@
-import type { Badge, PictureBox, Place, Points, Scene, WallScene } from "../drawing/index.js";
+import {
+  boundsOfPoints,
+  type Badge,
+  type PictureBox,
+  type Place,
+  type Points,
+  type Scene,
+  type WallScene,
+} from "../drawing/index.js";
 import { isInside, pieceAt, pieceRings, type PieceIndex } from "./piece-index.js";
-import { boundsOf } from "./view.js";
 
 /** What stands at a place of the picture. */
 export interface Spot {
@@ -30,7 +37,7 @@ export function findSpot(
     const at = { x: place.x - wall.at.x, y: place.y - wall.at.y };
     const badge = badgeAt(wall.badges, at);
     if (badge) return badgeSpot(wall, at, badge);
-    if (isInBox(boundsOf(wall.bare), at)) return wallSpot(wall, at, indexOf);
+    if (isInBox(boundsOfPoints(wall.bare), at)) return wallSpot(wall, at, indexOf);
   }
   return null;
 }

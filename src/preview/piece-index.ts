@@ -1,6 +1,5 @@
 import Flatbush from "flatbush";
-import type { Place, Points, WallScene } from "../drawing/index.js";
-import { boundsOf } from "./view.js";
+import { boundsOfPoints, type Place, type Points, type WallScene } from "../drawing/index.js";
 
 /**
  * The pieces of a wall to be found by place and walked through: course by course from the bottom,
@@ -103,7 +102,7 @@ function gather(wall: WallScene): RawPieces {
     for (const value of boxes) raw.bounds.push(value);
     for (let i = 0; i < boxes.length; i += 4) raw.course.push(course);
     for (const rings of shapes) {
-      const { left, top, right, bottom } = boundsOf(rings[0]!);
+      const { left, top, right, bottom } = boundsOfPoints(rings[0]!);
       raw.shapes.set(raw.course.length, rings);
       raw.bounds.push(left, top, right, bottom);
       raw.course.push(course);

@@ -1,4 +1,11 @@
-import type { PictureBox, Place, Points, Scene, WallScene } from "../drawing/index.js";
+import {
+  boundsOfPoints,
+  type PictureBox,
+  type Place,
+  type Points,
+  type Scene,
+  type WallScene,
+} from "../drawing/index.js";
 import type { Picture, PictureFinding, SpotQuestion, SpotReading } from "../service/index.js";
 import { shifted } from "./box-to-fit.js";
 import { findSpot, type Spot } from "./find-spot.js";
@@ -12,7 +19,6 @@ import {
 } from "./piece-index.js";
 import { walk, type Step } from "./piece-walk.js";
 import { SpotAsker } from "./spot-asker.js";
-import { boundsOf } from "./view.js";
 
 /** What pointing shows and says; a page, or a test. */
 export interface PointingEnds {
@@ -137,7 +143,7 @@ export class Pointing {
     const wall = this.#wallOf(this.#walk);
     if (!wall) return null;
     const [outline] = pieceRings(this.#indexOf(wall), this.#walk!.piece);
-    return shifted(boundsOf(outline!), wall.at);
+    return shifted(boundsOfPoints(outline!), wall.at);
   }
 
   get #scene(): Scene | null {

@@ -1,8 +1,7 @@
 /// <reference lib="dom" />
-import type { Points, WallScene } from "../drawing/index.js";
+import { boundsOfPoints, type Points, type WallScene } from "../drawing/index.js";
 import { makeSvg } from "./elements.js";
 import { boxRing, circleRing } from "./find-spot.js";
-import { boundsOf } from "./view.js";
 import { viewBoxOf } from "./stage.js";
 
 /** More pieces than this are no more than a grey at this size. */
@@ -10,7 +9,7 @@ const MOST_PIECES = 1500;
 
 /** A wall as small as a stamp: its outline, its tiles, what is open in it, what findings speak of. */
 export function smallPicture(wall: WallScene): SVGSVGElement {
-  const { left, top, right, bottom } = boundsOf(wall.bare);
+  const { left, top, right, bottom } = boundsOfPoints(wall.bare);
   const edge = 0.01 * Math.max(right - left, bottom - top);
   const box = { left: left - edge, top: top - edge, right: right + edge, bottom: bottom + edge };
   const svg = makeSvg("svg", { viewBox: viewBoxOf(box), class: "small", "aria-hidden": "true" });

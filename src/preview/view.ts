@@ -1,4 +1,10 @@
-import type { PictureBox, Place, Scene, WallScene } from "../drawing/index.js";
+import {
+  boundsOfPoints,
+  type PictureBox,
+  type Place,
+  type Scene,
+  type WallScene,
+} from "../drawing/index.js";
 
 /** The room that a picture is seen through, in CSS pixels. */
 export interface Size {
@@ -155,25 +161,13 @@ export function nearestWall(walls: readonly WallScene[], { x, y }: Place): WallS
   let nearest: WallScene | null = null;
   let least = Infinity;
   for (const wall of walls) {
-    const { left, top, right, bottom } = boundsOf(wall.bare);
+    const { left, top, right, bottom } = boundsOfPoints(wall.bare);
     const dx = Math.max(wall.at.x + left - x, x - (wall.at.x + right), 0);
     const dy = Math.max(wall.at.y + top - y, y - (wall.at.y + bottom), 0);
     const away = Math.hypot(dx, dy);
     if (away < least) [nearest, least] = [wall, away];
   }
   return nearest;
-}
-
-/** The bounds of points. */
-export function boundsOf(points: readonly number[]): PictureBox {
-  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (let i = 0; i < points.length; i += 2) {
-    left = Math.min(left, points[i]!);
-    right = Math.max(right, points[i]!);
-    top = Math.min(top, points[i + 1]!);
-    bottom = Math.max(bottom, points[i + 1]!);
-  }
-  return { left, top, right, bottom };
 }
 
 function scaleAcross(box: PictureBox, room: Size): number {

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { placeOfFinding, boxToFit, roomOf } from "../../src/preview/box-to-fit.js";
-import { boundsOf } from "../../src/preview/view.js";
+import { boundsOfPoints } from "../../src/drawing/index.js";
 import { exampleSource, exampleText } from "../support/examples.js";
 import { planPicture } from "./support/plan-picture.js";
 import { twoWalls } from "./support/show-plan.js";
@@ -18,7 +18,7 @@ describe("what fit shows whole", () => {
   it("is one wall with the labels and dimensions that are shown", () => {
     const all = boxToFit(scene, "side", []);
     assert.deepEqual(all, roomOf(side, []));
-    const bare = boundsOf(side.bare);
+    const bare = boundsOfPoints(side.bare);
     assert.deepEqual(roomOf(side, ["labels", "dimensions"]), {
       left: bare.left + side.at.x,
       right: bare.right + side.at.x,
@@ -38,7 +38,7 @@ describe("what fit shows whole", () => {
     assert.equal(at, wall.at);
     assert.equal(rings.length, finding.pieces.length);
     assert.deepEqual(whole.rings, []);
-    assert.equal(whole.box.left, wall.at.x + boundsOf(wall.bare).left);
+    assert.equal(whole.box.left, wall.at.x + boundsOfPoints(wall.bare).left);
     assert.ok(box.right - box.left < whole.box.right - whole.box.left);
     assert.equal(placeOfFinding(picture.scene, null, []), null);
   });

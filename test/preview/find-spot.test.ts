@@ -1,7 +1,7 @@
 import assert from "node:assert/strict";
 import { boxRing, circleRing, findSpot } from "../../src/preview/find-spot.js";
 import { indexPieces, pieceRings, placeInside } from "../../src/preview/piece-index.js";
-import { boundsOf } from "../../src/preview/view.js";
+import { boundsOfPoints } from "../../src/drawing/index.js";
 import { exampleNames, exampleSource, exampleText } from "../support/examples.js";
 import { planPicture, servedPlan } from "./support/plan-picture.js";
 import { twoWalls } from "./support/show-plan.js";
@@ -64,8 +64,8 @@ describe("what stands at a place of the picture", () => {
           const reading = read({ uri: name, version: 1, wall: wall.name, ...place })!;
           assert.equal(reading.piece?.split("/")[1], String(index.course[i]), reading.title);
           const [outline] = pieceRings(index, i);
-          const told = boundsOf(reading.outline);
-          const drawn = boundsOf(outline!);
+          const told = boundsOfPoints(reading.outline);
+          const drawn = boundsOfPoints(outline!);
           for (const side of ["left", "top", "right", "bottom"] as const) {
             // The scene's figures are rounded to the thousandth of a millimetre.
             assert.ok(Math.abs(told[side] - drawn[side]) <= 0.0006, `${reading.piece} ${side}`);
