@@ -7,4 +7,4 @@ export interface Effort {
  * What takes longer than a look at a tile that nothing cuts (about half a microsecond), in such looks:
  * to cut a tile really, to begin with a box of starts, to bound the starts of one direction.
  */
-export const LOOKS = { parts: 1, cut: 120, box: 20, bound: 120 } as const;
+export const LOOKS = { parts: 1, cut: 120, box: 20, bound: 40 } as const;

@@ -1,5 +1,5 @@
 import type { Nm } from "../../measure/index.js";
-import { difference, type Row } from "./balance.js";
+import { difference, endsOf, type Row } from "./balance.js";
 import type { Span, StartBox } from "./start-box.js";
 
 /** What is seen of a row's two end tiles, and where these are. */
@@ -27,6 +27,7 @@ export function leastImbalanceUp({ field: { balance }, y0, y1 }: StartBox): Nm {
 
 function leastOver(row: Row, shifts: readonly Nm[], from: Nm, to: Nm): Nm {
   if (row.clearLow >= row.clearHigh) return 0;
+  if (from === to) return differenceOf(shifts.map((shift) => endsOf(row, from + shift)));
   // Odd nanometres are forgiven, so the places next to the ends tell as well.
   const places = to - from < 3 ? [from, to] : [from, from + 1, to - 1, to];
   const ends = places.map((place) => shifts.map((shift) => endsAt(row, place + shift)));
@@ -84,7 +85,7 @@ function isInOrder(ends: readonly Ends[], order: readonly number[], end: "low" |
   return order.every((phase, i) => i === 0 || ends[order[i - 1]!]![end] <= ends[phase]![end]);
 }
 
-function differenceOf(ends: readonly Ends[]): Nm {
+function differenceOf(ends: readonly Pick<Ends, "low" | "high">[]): Nm {
   const lows = ends.map((end) => end.low).sort((a, b) => a - b);
   const highs = ends.map((end) => end.high).sort((a, b) => a - b);
   return lows.reduce((sum, low, i) => sum + difference(low, highs[i]!), 0);

@@ -11,15 +11,14 @@ import { LeastFirst } from "./least-first.js";
 import { criticalAcross, criticalUp } from "./origins.js";
 import { sumOf } from "./pairs-in-order.js";
 import { runsOf } from "./runs.js";
-import { scribedAcross, scribedUp, withScribed } from "./scribed.js";
-import type { Span, StartBox } from "./start-box.js";
-import { Stretch } from "./stretch.js";
+import { scribedAcross, scribedUp } from "./scribed.js";
+import type { StartBox } from "./start-box.js";
+import { type Bounding, Stretch } from "./stretch.js";
 import { type Effort, LOOKS } from "./effort.js";
 import { columnsOf, lowestCourse, weigh, weighQuickly } from "./weigh.js";
 
-/** A start better than any known so far. */
-export interface Better {
-  readonly field: Field;
+/** A start that was weighed. */
+export interface Weighed {
   readonly x: Nm;
   readonly y: Nm;
   readonly score: Score;
@@ -27,7 +26,7 @@ export interface Better {
 
 /** What narrowing down came to. */
 export interface Narrowed {
-  readonly best: Better | null;
+  readonly best: Weighed;
   readonly boxes: number;
   /** Whether it was stopped before every start was weighed or shown to be no better. */
   readonly isStopped: boolean;
@@ -39,35 +38,73 @@ export interface Narrowed {
  * the most promising part first; a part is left out when what a start in it costs at least is no
  * better than the best known one.
  */
-export function narrowDown(field: Field, best: Score, effort: Effort, most: number): Narrowed {
+export function narrowDown(field: Field, best: Weighed, effort: Effort, most: number): Narrowed {
   const { ground } = field;
   const { lay } = ground;
-  const across = lay.across
-    ? Stretch.at(acrossOrigin(ground, lay.across), acrossBound)
-    : Stretch.all(criticalAcross(field), field.across.module, acrossBound);
-  const up = lay.up
-    ? Stretch.at(upOrigin(ground, lay.up), upBound)
-    : Stretch.all(criticalUp(field), field.up.module, upBound);
-  return new Narrowing(field, best, effort, most).narrow(across, up);
-
-  function acrossBound(span: Span, isEven: boolean): Bound {
-    effort.cells += LOOKS.bound;
-    const { from, to } = span;
-    const imbalance = leastImbalanceAcross({ field, x0: from, x1: to, y0: 0, y1: 0 });
-    const faults = isEven ? boundAcross(field, from) : NOTHING;
-    return withScribed({ ...faults, imbalance }, scribedAcross(field, span));
+  const across = boundingAcross(field, effort);
+  const up = boundingUp(field, effort);
+  const allAcross = lay.across
+    ? Stretch.at(acrossOrigin(ground, lay.across), across)
+    : Stretch.all(criticalAcross(field), field.across.module, across);
+  const allUp = lay.up
+    ? Stretch.at(upOrigin(ground, lay.up), up)
+    : Stretch.all(criticalUp(field), field.up.module, up);
+  const narrowing = new Narrowing(field, best, effort);
+  const all = narrowing.begin(allAcross, allUp);
+  const spent = effort.cells;
+  const left = Math.max(0, most - spent);
+  let isWhole = narrowing.narrow(all, spent + left * AT_ONCE);
+  if (!isWhole) {
+    // A good start shortens what is left, and is to be had if it is stopped.
+    for (let score = null; score !== narrowing.best.score;) {
+      score = narrowing.best.score;
+      const x = Stretch.at(narrowing.best.x, across);
+      narrowing.narrow(narrowing.begin(x, allUp), spent + left * WITH_LINES);
+      const y = Stretch.at(narrowing.best.y, up);
+      narrowing.narrow(narrowing.begin(allAcross, y), spent + left * WITH_LINES);
+    }
+    isWhole = narrowing.narrow(all, most);
   }
-
-  function upBound(span: Span, isEven: boolean): Bound {
-    effort.cells += LOOKS.bound;
-    const { from, to } = span;
-    const imbalance = leastImbalanceUp({ field, x0: 0, x1: 0, y0: from, y1: to });
-    const faults = isEven ? boundUp(field, lowestCourse(field, from)) : NOTHING;
-    return withScribed({ ...faults, imbalance }, scribedUp(field, span));
-  }
+  return { best: narrowing.best, boxes: narrowing.boxes, isStopped: !isWhole };
 }
 
-const NOTHING = { slivers: 0, underHalf: 0 };
+/** How the starts across of a field are bounded. */
+function boundingAcross(field: Field, effort: Effort): Bounding {
+  return {
+    even: (span) => {
+      effort.cells += LOOKS.bound;
+      const { from, to } = span;
+      const imbalance = leastImbalanceAcross({ field, x0: from, x1: to, y0: 0, y1: 0 });
+      return { ...boundAcross(field, from), imbalance };
+    },
+    scribed: (span) => {
+      effort.cells += LOOKS.bound;
+      return scribedAcross(field, span);
+    },
+  };
+}
+
+/** How the starts up of a field are bounded. */
+function boundingUp(field: Field, effort: Effort): Bounding {
+  return {
+    even: (span) => {
+      effort.cells += LOOKS.bound;
+      const { from, to } = span;
+      const imbalance = leastImbalanceUp({ field, x0: 0, x1: 0, y0: from, y1: to });
+      return { ...boundUp(field, lowestCourse(field, from)), imbalance };
+    },
+    scribed: (span) => {
+      effort.cells += LOOKS.bound;
+      return scribedUp(field, span);
+    },
+  };
+}
+
+const NOTHING: Bound = { slivers: 0, underHalf: 0, imbalance: 0 };
+
+/** The part of the effort after which starts in line with the best one are looked through, and after them. */
+const AT_ONCE = 0.3;
+const WITH_LINES = 0.6;
 
 /** A box that is still to be looked into, and what its starts cost at least. */
 interface Open {
@@ -79,57 +116,81 @@ interface Open {
 }
 
 class Narrowing {
-  private better: Better | null = null;
-  private boxes = 0;
+  boxes = 0;
   private readonly edges: Edges;
-  /** The most promising box first; of equally promising ones the smallest. */
-  private readonly open = new LeastFirst<Open>(
-    (a, b) => compareScores(a.least, b.least) || b.depth - a.depth,
-  );
-
+  private readonly jointOver: Nm;
   constructor(
     private readonly field: Field,
-    private best: Score,
+    public best: Weighed,
     private readonly effort: Effort,
-    private readonly most: number,
   ) {
     this.edges = edgesOf(field);
+    this.jointOver = field.ground.joint - field.ground.lay.joint.min;
   }
 
-  narrow(across: Stretch, up: Stretch): Narrowed {
-    const { lay, joint } = this.field.ground;
-    const jointOver = joint - lay.joint.min;
-    const least = { slivers: 0, underHalf: 0, imbalance: 0, cuts: 0, tiles: 1, jointOver };
-    this.add({ across, up, least, depth: 0, known: null });
-    for (let box = this.open.pop(); box; box = this.open.pop()) {
-      if (compareScores(box.least, this.best) >= 0) break;
-      if (this.effort.cells > this.most) return this.narrowed(true);
+  /** All starts of two directions, to be looked through. */
+  begin(across: Stretch, up: Stretch): LeastFirst<Open> {
+    const least = this.sumOf(NOTHING, NOTHING);
+    // The most promising box first; of equally promising ones the smallest.
+    const open = new LeastFirst<Open>(
+      (a, b) => compareScores(a.least, b.least) || b.depth - a.depth,
+    );
+    this.add({ across, up, least, depth: 0, known: null }, open);
+    return open;
+  }
+
+  /** Looks through boxes until all are done, or it took so many looks in all; whether they are done. */
+  narrow(open: LeastFirst<Open>, most: number): boolean {
+    for (let box = open.pop(); box && !this.isNoBetter(box.least); box = open.pop()) {
+      if (this.effort.cells > most) {
+        open.push(box);
+        return false;
+      }
       this.boxes++;
-      this.look(box);
+      this.look(box, open);
     }
-    return this.narrowed(false);
+    return true;
   }
 
-  private narrowed(isStopped: boolean): Narrowed {
-    const { better, boxes } = this;
-    return { best: better, boxes, isStopped };
+  private isNoBetter(score: Score): boolean {
+    return compareScores(score, this.best.score) >= 0;
   }
 
-  private add(open: Open): void {
-    const bound = { ...open.least, ...sumOf(open.across.bound, open.up.bound), cuts: 0, tiles: 1 };
-    const least = compareScores(bound, open.least) > 0 ? bound : open.least;
-    if (compareScores(least, this.best) < 0) this.open.push({ ...open, least });
+  /** Adds a box, less what alone costs too much at its ends, unless all of it does. */
+  private add(box: Open, open: LeastFirst<Open>): void {
+    const across = this.drawnIn(box.across, box.up.bound);
+    const up = across && this.drawnIn(box.up, across.bound);
+    if (!across || !up) return;
+    const bound = this.sumOf(across.bound, up.bound);
+    const least = compareScores(bound, box.least) > 0 ? bound : box.least;
+    if (!this.isNoBetter(least)) open.push({ ...box, across, up, least });
+  }
+
+  /** A stretch without the parts that can't be better; null where none can. */
+  private drawnIn(stretch: Stretch, other: Bound): Stretch | null {
+    let rest = stretch;
+    while (rest.hasCritical) {
+      const better = rest.halves.filter((half) => !this.isNoBetter(this.sumOf(half.bound, other)));
+      if (better.length === 2) return rest;
+      if (!better[0]) return null;
+      rest = better[0];
+    }
+    return rest;
+  }
+
+  private sumOf(a: Bound, b: Bound): Score {
+    return { ...sumOf(a, b), cuts: 0, tiles: 1, jointOver: this.jointOver };
   }
 
   /** Opens the halves of a box if it may hold a better start. */
-  private look({ across, up, depth, least: before, known }: Open): void {
+  private look({ across, up, depth, least: before, known }: Open, open: LeastFirst<Open>): void {
     const { field } = this;
     const box = { field, x0: across.from, x1: across.to, y0: up.from, y1: up.to };
     if (isOneStart(box)) {
       this.weighStart(box, known);
       return;
     }
-    const imbalance = across.bound.imbalance + up.bound.imbalance;
+    const imbalance = across.imbalance + up.imbalance;
     const least = this.leastOf(box, imbalance, known);
     if (!least) return;
     const score = this.weighStart(bestBalanced(box), least.known);
@@ -137,16 +198,16 @@ class Narrowing {
     const most = compareScores(before, least.score) > 0 ? before : least.score;
     const part = { least: most, depth: depth + 1, known: least.known };
     if (isHalvedAcross(box, least.differs)) {
-      for (const half of across.halves) this.add({ ...part, across: half, up });
+      for (const half of across.halves) this.add({ ...part, across: half, up }, open);
     } else {
-      for (const half of up.halves) this.add({ ...part, across, up: half });
+      for (const half of up.halves) this.add({ ...part, across, up: half }, open);
     }
   }
 
   private leastOf(box: StartBox, imbalance: Nm, known: Known | null): Least | null {
     const { edges, best, effort } = this;
     effort.cells += LOOKS.box;
-    return leastOf(box, { edges, best, effort, imbalance, known });
+    return leastOf(box, { edges, best: best.score, effort, imbalance, known });
   }
 
   /** Weighs a start, given what is known of a box that holds it; null when it is no better than the best. */
@@ -156,12 +217,11 @@ class Narrowing {
     if (!this.leastOf(box, imbalance, known)) return null;
     const y = lowestCourse(field, y0);
     const start = { x, columns: columnsOf(field, x), y, courses: runsOf(field.up, y) };
-    const isBetter = (score: Score | null) => score && compareScores(score, this.best) < 0;
-    if (!isBetter(weighQuickly(field, start, this.effort, this.best))) return null;
-    const score = weigh(field, start, this.effort, this.best);
-    if (!score || !isBetter(score)) return null;
-    this.best = score;
-    this.better = { field, x, y, score };
+    const quick = weighQuickly(field, start, this.effort, this.best.score);
+    if (!quick || this.isNoBetter(quick)) return null;
+    const score = weigh(field, start, this.effort, this.best.score);
+    if (!score || this.isNoBetter(score)) return null;
+    this.best = { x, y, score };
     return score;
   }
 }

@@ -7,7 +7,7 @@ import { namedAcross, namedUp } from "./named-starts.js";
 import { criticalAcross, criticalUp } from "./origins.js";
 import { compareBounds, sumOf } from "./pairs-in-order.js";
 import type { Run } from "./runs.js";
-import { scribedAcross, scribedUp, withScribed } from "./scribed.js";
+import type { Scribed } from "./scribed.js";
 import { type Columns, lowestCourse } from "./weigh.js";
 
 /** One start across or up, what it costs at least, and its tiles once they are asked for. */
@@ -15,6 +15,8 @@ interface Half<Cost extends Bound, Tiles> {
   readonly at: Nm;
   readonly bound: Cost;
   tiles: Tiles | null;
+  /** What pieces along measured sides cost, once it is asked for. */
+  scribed: Scribed | null;
 }
 
 export type Across = Half<AcrossBound, Columns>;
@@ -47,23 +49,13 @@ export function startsAtJoint(field: Field): StartsAtJoint {
   };
 }
 
-/** The same, with what pieces along measured sides cost in the bounds. */
-export function withSlopes({ field, isThinned, across, up }: StartsAtJoint): StartsAtJoint {
-  return {
-    field,
-    isThinned,
-    across: across.map((half) => withScribedAcross(field, half)).sort(byBound),
-    up: up.map((half) => withScribedUp(field, half)).sort(byBound),
-  };
-}
-
 export function acrossHalf(field: Field, x: Nm): Across {
-  return { at: x, bound: boundAcross(field, x), tiles: null };
+  return { at: x, bound: boundAcross(field, x), tiles: null, scribed: null };
 }
 
 export function upHalf(field: Field, y: Nm): Up {
   const at = lowestCourse(field, y);
-  return { at, bound: boundUp(field, at), tiles: null };
+  return { at, bound: boundUp(field, at), tiles: null, scribed: null };
 }
 
 /**
@@ -79,16 +71,6 @@ export function looksAt({ field, across, up }: StartsAtJoint): number {
   const obstacles = field.obstacles.length;
   const each = 4 + Math.min(obstacles, MOST_BOXES) * obstacles;
   return (across.length * field.shifts.length + up.length) * each;
-}
-
-function withScribedAcross(field: Field, half: Across): Across {
-  const at = { from: half.at, to: half.at };
-  return { ...half, bound: withScribed(half.bound, scribedAcross(field, at)) };
-}
-
-function withScribedUp(field: Field, half: Up): Up {
-  const at = { from: half.at, to: half.at };
-  return { ...half, bound: withScribed(half.bound, scribedUp(field, at)) };
 }
 
 function byBound(a: Half<Bound, unknown>, b: Half<Bound, unknown>): number {

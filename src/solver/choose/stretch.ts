@@ -1,27 +1,37 @@
 import type { Nm } from "../../measure/index.js";
 import type { Bound } from "./bounds.js";
+import { compareBounds } from "./pairs-in-order.js";
+import { type Scribed, withScribed } from "./scribed.js";
 import type { Span } from "./start-box.js";
 
-/**
- * What each start of a span costs at least, whatever the start in the other direction. Only where no
- * start in the span is critical (`isEven`) does one stand for all.
- */
-export type BoundOf = (span: Span, isEven: boolean) => Bound;
+/** How the starts of one direction are bounded, whatever the start in the other one. */
+export interface Bounding {
+  /** Bounds all starts of a span that no straight edge makes critical, or one that is. */
+  readonly even: (span: Span) => Bound;
+  /** What the pieces along measured sides cost at least, for any span. */
+  readonly scribed: (span: Span) => Scribed;
+}
 
-/** The spans that critical starts part a direction into, and how they are bounded. */
+/** A critical start, or all between two of them. */
+interface Slab extends Span {
+  readonly bound: Bound;
+}
+
+/** The slabs that the starts of one direction are parted into. */
 interface Parted {
-  readonly slabs: readonly Span[];
-  readonly boundOf: BoundOf;
+  readonly slabs: readonly Slab[];
+  readonly bounding: Bounding;
 }
 
 /**
  * Neighbouring starts of one direction. Critical starts are parts of their own, so that a stretch is
- * parted at them before it is parted in the middle. Its bound and its halves are worked out once,
- * when they are asked for.
+ * parted at them before it is parted in the middle. What it costs and its halves are worked out
+ * once, when they are asked for.
  */
 export class Stretch implements Span {
-  private known: Bound | null = null;
-  private parts: readonly [Stretch, Stretch] | null = null;
+  private knownBound: Bound | null = null;
+  private knownHalves: readonly [Stretch, Stretch] | null = null;
+  private knownImbalance: Nm | null = null;
 
   private constructor(
     readonly from: Nm,
@@ -32,51 +42,76 @@ export class Stretch implements Span {
   ) {}
 
   /** The one start at a place. */
-  static at(place: Nm, boundOf: BoundOf): Stretch {
-    return Stretch.of([{ from: place, to: place }], boundOf);
+  static at(place: Nm, bounding: Bounding): Stretch {
+    return Stretch.of([{ from: place, to: place }], bounding);
   }
 
   /** All starts of one direction: a module from the first critical start. */
-  static all(critical: readonly Nm[], module: Nm, boundOf: BoundOf): Stretch {
-    const slabs = critical.flatMap((place, i) => {
+  static all(critical: readonly Nm[], module: Nm, bounding: Bounding): Stretch {
+    const spans = critical.flatMap((place, i) => {
       const next = critical[i + 1] ?? critical[0]! + module;
       const at = { from: place, to: place };
       return next > place + 1 ? [at, { from: place + 1, to: next - 1 }] : [at];
     });
-    return Stretch.of(slabs, boundOf);
+    return Stretch.of(spans, bounding);
   }
 
-  private static of(slabs: readonly Span[], boundOf: BoundOf): Stretch {
-    return new Stretch(slabs[0]!.from, slabs.at(-1)!.to, { slabs, boundOf }, [0, slabs.length]);
+  private static of(spans: readonly Span[], bounding: Bounding): Stretch {
+    const slabs = spans.map(({ from, to }) => ({ from, to, bound: bounding.even({ from, to }) }));
+    return new Stretch(slabs[0]!.from, slabs.at(-1)!.to, { slabs, bounding }, [0, slabs.length]);
   }
 
+  /** What each of its starts costs at least. */
   get bound(): Bound {
-    return (this.known ??= this.parted.boundOf(this, this.isEven));
+    return (this.knownBound ??= withScribed(this.evenBound, this.parted.bounding.scribed(this)));
+  }
+
+  /** The least that any of its starts is out of balance. */
+  get imbalance(): Nm {
+    return (this.knownImbalance ??= this.isWhole
+      ? Math.min(...this.ownSlabs.map(({ bound }) => bound.imbalance))
+      : this.parted.bounding.even(this).imbalance);
   }
 
   get isOneStart(): boolean {
     return this.from === this.to;
   }
 
+  /** Whether it is made of several slabs. */
+  get hasCritical(): boolean {
+    return this.slabs[1] - this.slabs[0] > 1;
+  }
+
   /** Its two parts; not for one start. */
   get halves(): readonly [Stretch, Stretch] {
-    return (this.parts ??= this.isEven ? this.partedInTheMiddle() : this.partedAtSlabs());
+    return (this.knownHalves ??=
+      this.slabs[1] - this.slabs[0] === 1 ? this.inTheMiddle() : this.atSlabs());
   }
 
-  private get isEven(): boolean {
-    return this.slabs[1] - this.slabs[0] === 1;
+  private get evenBound(): Bound {
+    const least = this.ownSlabs.reduce((a, b) =>
+      compareBounds(b.bound, a.bound) < 0 ? b : a,
+    ).bound;
+    return this.isWhole ? least : { ...least, imbalance: this.imbalance };
   }
 
-  private partedInTheMiddle(): [Stretch, Stretch] {
+  private get ownSlabs(): readonly Slab[] {
+    return this.parted.slabs.slice(...this.slabs);
+  }
+
+  /** Whether it has all of its slabs, and not only a part of one. */
+  private get isWhole(): boolean {
+    const { slabs } = this.parted;
+    return this.from === slabs[this.slabs[0]]!.from && this.to === slabs[this.slabs[1] - 1]!.to;
+  }
+
+  private inTheMiddle(): [Stretch, Stretch] {
     const { from, to, parted, slabs } = this;
     const middle = Math.floor((from + to) / 2);
-    return [
-      new Stretch(from, middle, parted, slabs),
-      new Stretch(middle + 1, to, parted, slabs),
-    ];
+    return [new Stretch(from, middle, parted, slabs), new Stretch(middle + 1, to, parted, slabs)];
   }
 
-  private partedAtSlabs(): [Stretch, Stretch] {
+  private atSlabs(): [Stretch, Stretch] {
     const { from, to, parted, slabs } = this;
     const middle = (slabs[0] + slabs[1]) >> 1;
     return [

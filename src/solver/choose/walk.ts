@@ -9,15 +9,8 @@ import { narrowDown } from "./narrow-down.js";
 import { namedAcross, namedUp, sayAcross, sayUp } from "./named-starts.js";
 import { compareBounds, pairsInOrder } from "./pairs-in-order.js";
 import { runsOf } from "./runs.js";
-import { hasSlopes } from "./sloped-origins.js";
-import {
-  type Across,
-  acrossHalf,
-  type StartsAtJoint,
-  type Up,
-  upHalf,
-  withSlopes,
-} from "./starts-at-joint.js";
+import { scribedAcross, scribedUp, withScribed } from "./scribed.js";
+import { type Across, acrossHalf, type StartsAtJoint, type Up, upHalf } from "./starts-at-joint.js";
 import type { Effort } from "./effort.js";
 import { columnsOf, weigh, weighQuickly } from "./weigh.js";
 
@@ -59,8 +52,7 @@ export class Walk {
   }
 
   /** Weighs the pairs of critical starts at a joint that may be the best. */
-  searchJoint(starts: StartsAtJoint): void {
-    const { field, across, up } = hasSlopes(starts.field) ? withSlopes(starts) : starts;
+  searchJoint({ field, across, up }: StartsAtJoint): void {
     this.weighed += across.length * up.length;
     for (const { x, y, bound } of pairsInOrder(across, up)) {
       if (this.isBeaten(bound) || this.isSpent()) return;
@@ -73,9 +65,9 @@ export class Walk {
    * it was done before the most that a lay is weighed with was used up.
    */
   searchAll(field: Field): boolean {
-    const { best, boxes, isStopped } = narrowDown(field, this.best.score, this.effort, MOST.cells);
+    const { best, boxes, isStopped } = narrowDown(field, this.best, this.effort, MOST.cells);
     this.weighed += boxes;
-    if (best) this.found = { ...best, rank: rankOf(best) };
+    if (best !== this.best) this.found = { field, ...best, rank: rankOf({ field, ...best }) };
     return !isStopped;
   }
 
@@ -90,7 +82,11 @@ export class Walk {
   }
 
   private weighPair(field: Field, across: Across, up: Up): void {
-    if (this.isBeaten(boundPair(field, across.bound, up.at, up.bound))) return;
+    const bound = boundPair(field, across.bound, up.at, up.bound);
+    if (this.isBeaten(bound)) return;
+    across.scribed ??= scribedAcross(field, { from: across.at, to: across.at });
+    up.scribed ??= scribedUp(field, { from: up.at, to: up.at });
+    if (this.isBeaten(withScribed(withScribed(bound, across.scribed), up.scribed))) return;
     if (!across.tiles) {
       across.tiles = columnsOf(field, across.at);
       this.effort.cells += field.shifts.length;

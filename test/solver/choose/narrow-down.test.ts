@@ -14,10 +14,27 @@ describe("narrowing down to the best start", () => {
     });
     const field = fieldOf(one.plan, one.wall, one.lay, SIXTEENTH);
     const bad = laidScore(one, SIXTEENTH, inches(5.5), inches(2.5));
-    const { best, isStopped } = narrowDown(field, bad, { cells: 0 }, 100_000);
+    const start = { x: inches(5.5), y: inches(2.5), score: bad };
+    const { best, isStopped } = narrowDown(field, start, { cells: 0 }, 100_000);
     assert.equal(isStopped, false);
-    assert.ok(best && compareScores(best.score, bad) < 0);
+    assert.ok(compareScores(best.score, bad) < 0);
     assert.deepEqual(best.score, laidScore(one, SIXTEENTH, best.x, best.y));
-    assert.equal(narrowDown(field, best.score, { cells: 0 }, 100_000).best, null);
+    assert.equal(narrowDown(field, best, { cells: 0 }, 100_000).best, best);
+  });
+
+  it("keeps the better of what it found when it is stopped, and says so", () => {
+    const one = oneWall({
+      face: [inches(5.875), inches(2.875)],
+      size: [inches(31), inches(20.5)],
+      holes: [[inches(12.3), inches(9.1), inches(4.5)]],
+    });
+    const field = fieldOf(one.plan, one.wall, one.lay, SIXTEENTH);
+    const bad = laidScore(one, SIXTEENTH, inches(5.5), inches(2.5));
+    const start = { x: inches(5.5), y: inches(2.5), score: bad };
+    const effort = { cells: 0 };
+    const { best, isStopped } = narrowDown(field, start, effort, 3_000);
+    assert.equal(isStopped, true);
+    assert.ok(compareScores(best.score, bad) <= 0);
+    assert.ok(effort.cells < 6_000, `${effort.cells} looks`);
   });
 });
