@@ -5,11 +5,14 @@ import {
   type Cut,
   cutOf,
   frameOuter,
+  holeFits,
+  openingFits,
   pieceBounds,
   type SolvedLay,
   type SolvedWall,
   visibleExtent,
 } from "../solver/index.js";
+import { holeFitWords, openingFitWords } from "../sheets/index.js";
 import type { Figures } from "./figures.js";
 import { heading, lines, paragraphs, plain } from "./markdown.js";
 
@@ -29,7 +32,15 @@ export function hoverOpening(wall: SolvedWall, opening: Opening, figures: Figure
         : null,
     ]),
     lines(besideLines(wall, opening, figures)),
+    lines(jointLines(wall, opening, figures)),
   ]);
+}
+
+/** Where it would be on the joints, told of one that is off them. */
+function jointLines(wall: SolvedWall, opening: Opening, figures: Figures): string[] {
+  const [lay] = wall.lays;
+  const fits = lay && openingFits(wall, lay, opening);
+  return fits && !fits.isOn ? openingFitWords(fits, (nm) => figures.length(nm)) : [];
 }
 
 /** What words call the strip of tile at each side of an opening, and which way it is measured. */
@@ -106,10 +117,13 @@ function stripWords(
   return `pieces ${figures.reach(least, most)} ${what}`;
 }
 
-/** A hole in figures, and the pieces that it is cut in. */
-export function hoverHole(hole: Hole, figures: Figures): string {
+/** A hole in figures, and the nearest middles of a tile and of a joint. */
+export function hoverHole(wall: SolvedWall, hole: Hole, figures: Figures): string {
+  const [lay] = wall.lays;
+  const fits = lay && holeFits(wall, lay, hole);
   return paragraphs([
     heading("hole", hole.name),
     `${figures.length(hole.across)} across, centre ${figures.length(hole.at.x)} from the left and ${figures.length(hole.at.y)} up`,
+    lines(fits ? holeFitWords(fits, (nm) => figures.length(nm)) : []),
   ]);
 }

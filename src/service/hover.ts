@@ -104,7 +104,7 @@ class Hovering {
       }
       case "hole": {
         const hole = inWall?.wall.holes.find(({ name }) => name === word.text);
-        return hole && hoverHole(hole, figures);
+        return hole && hoverHole(inWall!, hole, figures);
       }
     }
   }

@@ -18,8 +18,26 @@ describe("an opening in figures", () => {
   });
 
   it("tells of a hole how wide it is and where its middle is", () => {
-    const text = hoverHole(wall!.wall.holes[0]!, new Figures("mm"));
+    const text = hoverHole(wall!, wall!.wall.holes[0]!, new Figures("mm"));
     assert.match(text, /60 mm across, centre 1205 mm from the left and 1060 mm up/);
+    assert.match(text, /middle of a tile at 1205 mm, 1053 mm/);
+    assert.match(text, /middle of a joint at 1205 mm, 903 mm/);
+  });
+
+  it("tells where an opening would be on the joints, when it is off them", () => {
+    const off = (at: string, size = "11 15/16 x 5 15/16"): string => {
+      const text = wallPlan(
+        "    joint 1/16\n    across full tile from left\n    up full course from bottom\n",
+        `  size 60 x 47 3/16\n  niche n {\n    at ${at}\n    size ${size}\n  }\n`,
+      );
+      const [back] = stateOf(text).outcome.solved.walls;
+      return hoverOpening(back!, back!.wall.openings[0]!, new Figures("inch"));
+    };
+    // Tiles end at 6, 11 15/16 ... across and 3, 5 15/16 ... up.
+    assert.match(off("12 3/8, 12"), /off the joints; on them at 11 15\/16 in, 11 13\/16 in/);
+    const sized = off("12 3/8, 12", "13 x 5 15/16");
+    assert.match(sized, /size 11 15\/16 in x 5 15\/16 in \(2 tiles x 2 courses\)/);
+    assert.doesNotMatch(off("11 15/16, 11 13/16"), /joints;/);
   });
 
   it("tells from what to what, where courses end differently", () => {

@@ -12,6 +12,7 @@ import { keepInCourse } from "./keep-in-course.js";
 import { meetCourses } from "./meet-courses.js";
 import { missingStatement } from "./missing-statement.js";
 import { moveStart } from "./move-start.js";
+import { ontoJoints, windowOntoJoints } from "./onto-joints.js";
 import { plainCharacter } from "./plain-character.js";
 import { softJoint } from "./soft-joint.js";
 import { widenJoint } from "./widen-joint.js";
@@ -31,6 +32,7 @@ const FIXERS: readonly Fixer[] = [
   carryBond,
   keepInCourse,
   centreOnOpening,
+  ontoJoints,
   dropAllow,
   allowFinding,
 ];
@@ -45,7 +47,7 @@ export function fixesAt(state: DocumentState, range: SourceRange): Fix[] {
     .filter((diagnostic) => diagnostic.file === file && touches(diagnostic.range, range))
     .slice(0, MOST_MENDED);
   const mends = FIXERS.flatMap((fixer) => here.flatMap((diagnostic) => fixer(state, diagnostic)));
-  return withoutTwins([...mends, ...writeStart(state, range)]);
+  return withoutTwins([...mends, ...writeStart(state, range), ...windowOntoJoints(state, range)]);
 }
 
 /** Several findings of one rule in one block have one mend between them. */
