@@ -10,6 +10,11 @@ export class Failure extends Error {
     this.name = "Failure";
     this.hint = hint;
   }
+
+  /** By its name, since what is bundled apart (cli/sheet.cjs) has a class of its own. */
+  static override [Symbol.hasInstance](value: unknown): boolean {
+    return value instanceof Error && value.name === "Failure" && "hint" in value;
+  }
 }
 
 /** What the system says about a file, in words of a person. */

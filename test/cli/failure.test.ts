@@ -1,5 +1,20 @@
 import assert from "node:assert/strict";
-import { systemReason } from "../../src/cli/failure.js";
+import { Failure, systemReason } from "../../src/cli/failure.js";
+
+describe("a failure", () => {
+  it("is known in whatever bundle its class stands", () => {
+    class Failing extends Error {
+      override readonly name = "Failure";
+      readonly hint = null;
+    }
+    const apart: unknown = new Failing("from a bundle of its own");
+    assert.ok(apart instanceof Failure);
+    assert.ok(new Failure("here") instanceof Failure);
+    assert.ok(!(new Error("another") instanceof Failure));
+    const nothing: unknown = null;
+    assert.ok(!(nothing instanceof Failure));
+  });
+});
 
 describe("systemReason", () => {
   it("says in words what the system says in codes", () => {

@@ -31,6 +31,14 @@ describe("the built command", () => {
     assert.equal(run(["chekc"]).status, 2);
   });
 
+  it("tells a failure of what is bundled apart like any other", () => {
+    const gone = run(["sheet", "gone.tileplan", "-o", "gone.pdf"]);
+    assert.equal(gone.status, 2);
+    assert.equal(gone.stderr, "gaugelath: gone.tileplan: there is no such file or folder\n");
+    assert.equal(run(["sheet", "clean.tileplan", "-o", "clean.odd"]).status, 2);
+    assert.equal(run(["sheet", "clean.tileplan", "-o", "gone/clean.pdf"]).status, 2);
+  });
+
   it("solves and draws", () => {
     const solved = run(["solve", "clean.tileplan", "--format", "json"]);
     assert.equal((JSON.parse(solved.stdout) as { schema: number }).schema, 1);
