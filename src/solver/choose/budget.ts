@@ -8,10 +8,10 @@ export const MOST = {
   starts: 2_000,
   /** Looks at an obstacle when starts are bounded, over all joints. */
   looks: 2_500_000,
-  /** Looks at a group of like tiles, in critical starts. */
-  walking: 20_000,
-  /** Looks in all, those at boxes of starts too. */
-  cells: 200_000,
+  /** Looks at tiles (see LOOKS) in all. */
+  cells: 130_000,
+  /** Of these, looks in starts that straight edges make critical, where all others are looked through too. */
+  walking: { atOneJoint: 15_000, atMany: 60_000 },
 } as const;
 
 /** The most named starts of one direction that are weighed before all others. */

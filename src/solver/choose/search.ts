@@ -24,8 +24,10 @@ export function search(plan: Plan, wall: Wall, lay: Lay): Search {
   const { joints, isAll } = criticalJoints(least, most);
   const first = startsAtJoint(least);
   const kept = thinned(joints, Math.min(MOST.joints, Math.floor(MOST.looks / looksAt(first)) + 2));
-  const walk = new Walk();
   const ends = least.ground.joint === most.ground.joint ? [least] : [least, most];
+  const isPlain = !hasSlopes(least) && least.circles.length === 0;
+  const { atOneJoint, atMany } = MOST.walking;
+  const walk = new Walk(isPlain ? MOST.cells : ends.length === 1 ? atOneJoint : atMany);
   for (const field of ends) walk.weighNamed(field);
   // What a joint's starts come to is not kept while others are looked at: there may be thousands.
   const bounds = kept.map((joint) => ({ joint, bound: lowest(startsAtJoint(fieldAt(joint))) }));
@@ -35,7 +37,7 @@ export function search(plan: Plan, wall: Wall, lay: Lay): Search {
     walk.searchJoint(startsAtJoint(fieldAt(joint)));
   }
   let isWhole = isAll && kept.length === joints.length && !first.isThinned;
-  if (isWhole && (hasSlopes(least) || least.circles.length > 0)) {
+  if (isWhole && !isPlain) {
     const bestJoint = walk.best.field.ground.joint;
     // At one joint all its starts are looked into, the critical ones too.
     if (ends.length > 1) isWhole = !walk.isStopped;

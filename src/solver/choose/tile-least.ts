@@ -25,7 +25,7 @@ interface Between {
 export type IsSettled = boolean;
 
 /** A place is wide when it leaves open more than such a part of a tile. */
-const WIDE = 64;
+const WIDE = 8;
 
 const NONE = CUTS.indexOf("none");
 

@@ -26,6 +26,9 @@ export interface Found {
 
 /** Weighs pairs of starts and keeps the best; pairs whose bound is worse are passed over. */
 export class Walk {
+  /** `most` is how many looks it may take; looking through all starts at a joint goes on to the most of all. */
+  constructor(private readonly most: number) {}
+
   private found: Found | null = null;
   private readonly effort: Effort = { cells: 0 };
   /** How many pairs of starts were weighed or shown to be no better. */
@@ -77,7 +80,7 @@ export class Walk {
 
   private isSpent(): boolean {
     this.effort.cells += 0.25;
-    if (this.effort.cells > MOST.walking) this.isStopped = true;
+    if (this.effort.cells > this.most) this.isStopped = true;
     return this.isStopped;
   }
 
