@@ -1,7 +1,7 @@
 import { exactLength, formatLength, type Nm, type Unit } from "../measure/index.js";
 import type { Position, SourceRange } from "../model/index.js";
 import { acrossWords, upWords } from "../sheets/index.js";
-import type { SolvedLay } from "../solver/index.js";
+import type { Choice, Option, SolvedLay } from "../solver/index.js";
 import type { DocumentState } from "./document-state.js";
 import type { TextEdit } from "./edits.js";
 import { writeChoice } from "./write-choice.js";
@@ -36,13 +36,22 @@ export function hintsOf(state: DocumentState, within?: SourceRange): Hint[] {
 }
 
 /** `tile centred on wall, full course from bottom, joint 5/64`, as far as it was chosen. */
-export function chosenWords({ choice, across, up, joint }: SolvedLay, unit: Unit): string {
+export function chosenWords(solved: SolvedLay, unit: Unit): string {
+  return startWords(solved, solved.choice?.left ?? [], unit);
+}
+
+/** These parts of a start, as people are told them. */
+export function startWords(
+  { across, up, joint }: Pick<Option, "across" | "up" | "joint">,
+  parts: Choice["left"],
+  unit: Unit,
+): string {
   const words = {
     across: acrossWords(across, unit, toldLength).replace(/^across /, ""),
     up: upWords(up, unit, toldLength).replace(/^up /, ""),
     joint: `joint ${toldLength(joint, unit)}`,
   };
-  return (choice?.left ?? []).map((part) => words[part]).join(", ");
+  return parts.map((part) => words[part]).join(", ");
 }
 
 /** As a plan writes it where the plan's units can, else as people are told it. */

@@ -15,6 +15,7 @@ import { moveStart } from "./move-start.js";
 import { ontoJoints, windowOntoJoints } from "./onto-joints.js";
 import { plainCharacter } from "./plain-character.js";
 import { softJoint } from "./soft-joint.js";
+import { takeOption } from "./take-option.js";
 import { widenJoint } from "./widen-joint.js";
 import { writeStart } from "./write-start.js";
 
@@ -47,7 +48,12 @@ export function fixesAt(state: DocumentState, range: SourceRange): Fix[] {
     .filter((diagnostic) => diagnostic.file === file && touches(diagnostic.range, range))
     .slice(0, MOST_MENDED);
   const mends = FIXERS.flatMap((fixer) => here.flatMap((diagnostic) => fixer(state, diagnostic)));
-  return withoutTwins([...mends, ...writeStart(state, range), ...windowOntoJoints(state, range)]);
+  return withoutTwins([
+    ...mends,
+    ...writeStart(state, range),
+    ...takeOption(state, range),
+    ...windowOntoJoints(state, range),
+  ]);
 }
 
 /** Several findings of one rule in one block have one mend between them. */

@@ -1,0 +1,44 @@
+import type { Syntax } from "../language/index.js";
+import { exactLength } from "../measure/index.js";
+import { acrossWords, upWords } from "../sheets/index.js";
+import type { Option, SolvedLay } from "../solver/index.js";
+import type { DocumentState } from "./document-state.js";
+import type { TextEdit } from "./edits.js";
+import { insertInBlock } from "./insert-in-block.js";
+import { statementFrom } from "./statement-from.js";
+
+/**
+ * Writes another start into a lay's block, exact to the nanometre, in place of what is there; what
+ * stays the same keeps its words. null where the block isn't to be found, or isn't understood.
+ */
+export function writeOption(
+  state: DocumentState,
+  { lay }: SolvedLay,
+  option: Pick<Option, "across" | "up" | "joint">,
+): TextEdit[] | null {
+  const block = statementFrom(state, lay.origin);
+  if (block?.kind !== "lay" || block.body.some(({ kind }) => kind === "broken")) return null;
+  const { units } = state.outcome.plan;
+  const edits = jointEdits(state, block, exactLength(option.joint, units));
+  const missing: string[] = [];
+  for (const [kind, wanted, had] of [
+    ["across", acrossWords(option.across, units), lay.across && acrossWords(lay.across, units)],
+    ["up", upWords(option.up, units), lay.up && upWords(lay.up, units)],
+  ] as const) {
+    if (wanted === had) continue;
+    const statement = block.body.find((part) => part.kind === kind);
+    if (statement) edits.push({ range: state.tree.lines.range(statement), text: wanted });
+    else missing.push(wanted);
+  }
+  if (missing.length === 0) return edits;
+  const insert = insertInBlock(state, block, missing);
+  return insert && [...edits, insert];
+}
+
+/** A range gives way to the option's joint; one joint stays as it is written. */
+function jointEdits(state: DocumentState, { body }: Syntax.LayStatement, text: string): TextEdit[] {
+  const joint = body.find((part): part is Syntax.JointStatement => part.kind === "joint");
+  if (!joint?.max) return [];
+  const range = state.tree.lines.range({ start: joint.min.start, end: joint.max.end });
+  return [{ range, text }];
+}
