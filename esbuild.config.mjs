@@ -39,6 +39,7 @@ const COMMON = {
 
 // Machine code of an older build must never meet a newer program.
 rmSync(`${root}dist/cli`, { recursive: true, force: true });
+rmSync(`${root}dist/print.v8`, { force: true });
 // Its .js files are for Node and for workers, which take no ES modules; workers take no other ending.
 mkdirSync(`${root}dist`, { recursive: true });
 writeFileSync(`${root}dist/package.json`, '{ "type": "commonjs" }\n');
@@ -56,7 +57,9 @@ await build({
   define: { "import.meta.url": "here" },
 });
 
-const cached = spawnSync(process.execPath, [`${root}.scripts/cache-code.cjs`], { cwd: root });
-if (cached.status !== 0) console.warn(`No code cache was made: ${cached.stderr}`);
-
 await bundleExtension();
+
+// Machine code is made last, of files that stand as they will stay.
+const making = ["--import", "tsx", `${root}.scripts/cache-code.mjs`];
+const cached = spawnSync(process.execPath, making, { cwd: root });
+if (cached.status !== 0) console.warn(`No code cache was made: ${cached.stderr}`);

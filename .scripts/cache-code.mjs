@@ -1,0 +1,34 @@
+// Runs the built program and keeps the machine code that V8 made of its files (see
+// src/cli/load-program.ts); run with tsx. Only code that was run is kept, so it checks the examples,
+// compares two and prints a sheet, which use most of it. What no such run loads has no code kept.
+import { writeFileSync } from "node:fs";
+import { devNull } from "node:os";
+import path from "node:path";
+import process from "node:process";
+import { setImmediate } from "node:timers";
+import { codeOf, loadProgram } from "../src/cli/load-program.ts";
+
+const examples = path.resolve("examples");
+const threeWalls = path.join(examples, "three-walls.tileplan");
+const runs = [
+  ["check", examples],
+  ["compare", path.join(examples, "faults.tileplan"), threeWalls],
+  ["sheet", threeWalls, "--format", "pdf", "-o", devNull],
+];
+/** The scripts of each file; a run loads them anew. */
+const scripts = new Map();
+
+function runNext() {
+  process.argv.splice(2, Infinity, ...runs.shift());
+  loadProgram(path.resolve("dist", "cli", "main.cjs"), (script, file) => scripts.set(file, script));
+}
+
+// The next command, when the one before has nothing left to do; after the last the code is kept.
+process.on("beforeExit", () => {
+  if (runs.length > 0) setImmediate(runNext);
+});
+process.once("exit", () => {
+  for (const [file, script] of scripts) writeFileSync(codeOf(file), script.createCachedData());
+  process.exitCode = 0;
+});
+runNext();
