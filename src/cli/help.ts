@@ -127,7 +127,8 @@ sheet of the wall. OUT's ending says the format:
   .md                   the words and tables, for a page of text
   .json                 all of it as data, lengths in mm (its schema: --schema)
 
-A folder takes all of them.
+A folder takes all of them: sheet.pdf, .md and .json, cuts.csv, purchases.csv, drawings/ (.dxf), and
+pages/ with a picture of each sheet but the poles', which are of use in true size alone.
 
 Options:
   -o, --output OUT      a file, written whole or not at all; a folder; or - for standard output

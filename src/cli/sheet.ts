@@ -1,4 +1,3 @@
-import path from "node:path";
 import { type Page, type Paper, paperOf, SHEET_SCHEMA, usualPaper } from "../sheets/index.js";
 import { type SheetPart, SheetPress, type SheetWork } from "../sheets/print.js";
 import { takeoff } from "../takeoff/index.js";
@@ -10,14 +9,13 @@ import { readFonts } from "./print-fonts.js";
 import { Progress } from "./progress.js";
 import { startRasteriser } from "./rasterise.js";
 import type { SheetFormat, SheetRequest } from "./request.js";
-import { makeFolder, partName, placeOf, SHEET_FORMATS } from "./sheet-places.js";
+import { writeSheetFolder } from "./sheet-folder.js";
+import { partName, placeOf } from "./sheet-places.js";
 import { revisionOf } from "./sheet-revision.js";
 import { EXIT } from "./tally.js";
 import { writeWhole } from "./write-whole.js";
 
 const LISTS = ["cuts", "purchases"] as const;
-/** The files of a folder that have no part's name. */
-const WHOLE = "sheet";
 
 /** `gaugelath sheet`: the setter's sheet and the shopping list, on paper. Findings go to standard error. */
 export async function sheet(request: SheetRequest, host: Host): Promise<number> {
@@ -26,7 +24,7 @@ export async function sheet(request: SheetRequest, host: Host): Promise<number> 
   const exit = sayFindings(one, request.strict, host);
   const progress = new SheetProgress(host);
   const press = new SheetPress(workOf(request, one, host, progress));
-  if (place.kind === "folder") await writeFolder(press, request, host);
+  if (place.kind === "folder") await writeSheetFolder(press, request.output, host);
   else await writeFormat(press, place.format, request, one, host);
   progress.end();
   sayMissing(press.missing, host);
@@ -116,30 +114,6 @@ async function writeOut(parts: readonly SheetPart[], host: Host): Promise<void> 
     `-o - takes one file; the sheet makes ${parts.length}`,
     `--only takes one of ${names}`,
   );
-}
-
-/** Everything is made before anything is written. */
-async function writeFolder(press: SheetPress, { output }: SheetRequest, host: Host): Promise<void> {
-  const files: { readonly name: string; readonly content: Iterable<string | Uint8Array> }[] = [];
-  for (const format of SHEET_FORMATS) {
-    const parts = await press.partsOf(format, ({ id }) => pictureFile(id));
-    for (const { part, content } of parts) {
-      const made = format === "md" || format === "json" ? [...content] : content;
-      files.push({ name: `${part || WHOLE}.${format}`, content: made });
-    }
-  }
-  for (const { part, content } of press.pictures())
-    files.push({ name: pictureFile(part), content });
-  const folder = path.resolve(host.folder, output);
-  makeFolder(path.join(folder, "pictures"), output);
-  for (const { name, content } of files) {
-    writeWhole(path.join(folder, name), path.join(output, name), content);
-  }
-  await host.out(files.map(({ name }) => `${path.join(output, name)}\n`));
-}
-
-function pictureFile(page: string): string {
-  return `pictures/${page}.svg`;
 }
 
 function nothingWanted(format: SheetFormat): Failure {

@@ -1,5 +1,5 @@
 import assert from "node:assert/strict";
-import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { Ajv } from "ajv";
 import { gaugelath } from "./capture.js";
 import { BROKEN, CLEAN } from "./plans.js";
@@ -86,22 +86,6 @@ describe("gaugelath sheet", () => {
     const valid = ajv.compile(schema);
     assert.ok(valid(told), JSON.stringify(valid.errors));
     assert.equal(told.revision, "B");
-  });
-
-  it("writes everything into a folder, and the pictures that the Markdown shows", async () => {
-    const { exit, out } = await sheet("two.tileplan", "-o", "all/");
-    assert.equal(exit, 0);
-    const names = out.trim().split("\n");
-    for (const name of names) assert.ok(existsSync(place.path(name)), name);
-    for (const name of ["sheet.pdf", "sheet.md", "sheet.json", "cuts.csv", "purchases.csv"]) {
-      assert.ok(names.includes(`all/${name}`), name);
-    }
-    for (const [, link] of bytes("all/sheet.md")
-      .toString()
-      .matchAll(/\]\(([^)]+\.svg)\)/g)) {
-      assert.ok(names.includes(`all/${link!}`), link);
-    }
-    assert.ok(!readdirSync(place.path("all")).some((name) => name.endsWith(".part")));
   });
 
   it("prints on letter where lengths are inches, else on A4, or as it is told", async () => {

@@ -39,6 +39,14 @@ export interface SheetPart {
   readonly content: Iterable<string | Uint8Array>;
 }
 
+/** How the parts of a format are wanted. */
+export interface PartWishes {
+  /** Where a Markdown page finds its picture; null, as where nothing is said, leaves pictures out. */
+  readonly pictureFile?: (page: Page) => string | null;
+  /** Whether SVG and PNG show the sheets of story poles; they do where nothing is said. */
+  readonly poles?: boolean;
+}
+
 /** Makes sheets in any format; what several formats need is made once. */
 export class SheetPress {
   #faces: Faces | null = null;
@@ -51,19 +59,18 @@ export class SheetPress {
     return this.#laid?.missing ?? [];
   }
 
-  /** `pictureFile`: where a Markdown page finds its picture; null leaves pictures out. */
   async partsOf(
     format: SheetFormat,
-    pictureFile: (page: Page) => string | null = () => null,
+    { pictureFile = () => null, poles = true }: PartWishes = {},
   ): Promise<readonly SheetPart[]> {
     const { paper, facts, lists } = this.work;
     switch (format) {
       case "pdf":
         return [{ part: "", content: [await this.#pdf()] }];
       case "svg":
-        return this.#svgs();
+        return this.#svgs(poles);
       case "png":
-        return this.#pngs();
+        return this.#pngs(poles);
       case "dxf":
         return this.#drawings();
       case "md":
@@ -93,18 +100,26 @@ export class SheetPress {
     return pdfOf(laid, this.#openFaces(), (done) => this.work.progress(done, all));
   }
 
-  #svgs(): readonly SheetPart[] {
-    return this.#lay().sheets.map((sheet) => ({ part: nameOf(sheet), content: [svgOf(sheet)] }));
+  #svgs(poles: boolean): readonly SheetPart[] {
+    return this.#pictured(poles).map((sheet) => ({ part: nameOf(sheet), content: [svgOf(sheet)] }));
   }
 
-  async #pngs(): Promise<readonly SheetPart[]> {
-    const { sheets } = this.#lay();
+  async #pngs(poles: boolean): Promise<readonly SheetPart[]> {
+    const sheets = this.#pictured(poles);
     const rasterise = await this.work.startRasteriser();
     return sheets.map((sheet, i) => {
       const png = rasterise(svgOf(sheet), sheet.width);
       this.work.progress(i + 1, sheets.length);
       return { part: nameOf(sheet), content: [png] };
     });
+  }
+
+  #pictured(poles: boolean): readonly Sheet[] {
+    const { sheets } = this.#lay();
+    if (poles) return sheets;
+    const hasPoles = ({ blocks }: Page): boolean => blocks.some(({ kind }) => kind === "pole");
+    const left = new Set(this.work.paper.pages.filter(hasPoles).map(({ id }) => id));
+    return sheets.filter(({ page }) => !left.has(page));
   }
 
   /** A drawing for each wall that has a page. */

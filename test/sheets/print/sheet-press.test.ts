@@ -39,6 +39,22 @@ describe("the parts of a sheet", () => {
     assert.ok(names.includes("wall-back-2"));
   });
 
+  it("are without the sheets of story poles where they aren't wanted", async () => {
+    const press = new SheetPress(whole);
+    const names = async (poles: boolean): Promise<string[]> =>
+      (await press.partsOf("svg", { poles })).map(({ part }) => part);
+    const all = await names(true);
+    assert.ok(all.some((name) => name.startsWith("poles-")));
+    assert.deepEqual(
+      await names(false),
+      all.filter((name) => !name.startsWith("poles-")),
+    );
+    assert.deepEqual(
+      (await press.partsOf("png", { poles: false })).map(({ part }) => part),
+      await names(false),
+    );
+  });
+
   it("are drawn by the host's rasteriser for PNG, under the same names", async () => {
     const press = new SheetPress(whole);
     const pngs = await press.partsOf("png");
