@@ -8,7 +8,8 @@ import { cutTile } from "../cut-tile.js";
 
 import { FAULT, judgePiece } from "../judge.js";
 import { CUTS } from "../piece-table.js";
-import { type Effort, LOOKS } from "./effort.js";
+import { LOOKS } from "./budget.js";
+import type { Effort } from "./effort.js";
 import { type Field, isFlat, type Reach } from "./field.js";
 import { partsOf } from "./parts.js";
 

@@ -14,7 +14,8 @@ import { runsOf } from "./runs.js";
 import { scribedAcross, scribedUp } from "./scribed.js";
 import type { StartBox } from "./start-box.js";
 import { type Bounding, Stretch } from "./stretch.js";
-import { type Effort, LOOKS } from "./effort.js";
+import { LOOKS } from "./budget.js";
+import type { Effort } from "./effort.js";
 import { columnsOf, lowestCourse, weigh, weighQuickly } from "./weigh.js";
 
 /** A start that was weighed. */
