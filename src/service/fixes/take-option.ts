@@ -16,6 +16,9 @@ import type { Fix } from "./fix.js";
 /** No more ways to start are offered than this, the best first. */
 const MOST_OFFERED = 3;
 
+/** Of a lay of more pieces none are offered: an editor doesn't wait until all are laid. */
+const MOST_PIECES = 20_000;
+
 /** An editor asks at each step of the cursor; a version of a plan is weighed once. */
 const weighed = new WeakMap<SolvedWall, WallOptions | null>();
 
@@ -31,7 +34,7 @@ export function takeOption(state: DocumentState, range: SourceRange): Fix[] {
     );
   });
   const [laid] = wall?.lays ?? [];
-  if (!wall || !laid) return [];
+  if (!wall || !laid || laid.pieces.count > MOST_PIECES) return [];
   const others = optionsFor(solved, wall)?.options.filter(({ had }) => !had) ?? [];
   return others.slice(0, MOST_OFFERED).flatMap((option) => {
     const edits = writeOption(state, laid, option);

@@ -69,6 +69,16 @@ describe("taking an option", () => {
     assert.ok(offers(STATED, "lay pressed").length > 0);
   });
 
+  it("is not offered for more pieces than an editor waits for", () => {
+    const small = STATED.replace("lay pressed", "lay dots").replace(
+      "wall back",
+      'tile dots "1/2 x 1/4" {\n  face 1/2 x 1/4\n  thickness 1/8\n}\nwall back',
+    );
+    assert.ok(solvedOf(small).lay.pieces.count < 20_000);
+    assert.ok(offers(small).length > 0);
+    assert.deepEqual(offers(small.replace("face 1/2 x 1/4", "face 1/4 x 1/4")), []);
+  });
+
   it("tells the joint where the plan leaves a range", () => {
     for (const { title } of offers(wallPlan("    joint 1/16 to 1/8\n"))) {
       assert.match(title, /, joint [^,]*: smallest cut /);

@@ -42,6 +42,14 @@ describe("optionsText", () => {
     assert.match(told(STATED.replace(/ {4}up.*\n/, "")), /its start is partly written down/);
   });
 
+  it("says so of a wall that asks for too many pieces", () => {
+    const many = STATED.replace("face 6 x 3", "face 0.001 x 0.001").replace(
+      "joint 1/8",
+      "joint 0.001",
+    );
+    assert.match(told(many), /\n {2}not laid: it asks for \d+ pieces, and the most is 2000000\n/);
+  });
+
   it("cautions about what is built, and says so where nothing is laid", () => {
     assert.match(
       told(STATED),
