@@ -1,6 +1,6 @@
 import type { Unit } from "../measure/index.js";
 import type { Bond } from "../model/index.js";
-import { acrossWords, upWords } from "../sheets/index.js";
+import { acrossWords, toldLength, upWords } from "../sheets/index.js";
 import {
   courseShift,
   type Lattice,
@@ -31,18 +31,23 @@ export function layFacts(
   }
   const [old, now] = [before.lattice, after.lattice];
   const [tile, other] = [before.lay.tile.name, after.lay.tile.name];
-  const start = (lay: SolvedLay, part: "across" | "up") =>
-    words(part === "across" ? acrossWords(lay.across, units) : upWords(lay.up, units));
+  const starts = (part: "across" | "up") => startsOf(before, after, part, units);
   const sameTile = (renamedTiles.get(tile) ?? tile) === other;
   return [
-    ...(sameAcross(old, now)
-      ? []
-      : factOf(of, "across", start(before, "across"), start(after, "across"))),
-    ...(sameUp(old, now) ? [] : factOf(of, "up", start(before, "up"), start(after, "up"))),
+    ...(sameAcross(old, now) ? [] : factOf(of, "across", ...starts("across"))),
+    ...(sameUp(old, now) ? [] : factOf(of, "up", ...starts("up"))),
     ...(sameTile ? [] : factOf(of, "tile", words(tile), words(other))),
     ...factOf(of, "bond", words(bondName(before.lay.bond)), words(bondName(after.lay.bond))),
     ...factOf(of, "joint", length(before.joint), length(after.joint)),
   ];
+}
+
+/** Both starts as people are told them, or to the nanometre where that would make them alike. */
+function startsOf(before: SolvedLay, after: SolvedLay, part: "across" | "up", units: Unit) {
+  const told = (lay: SolvedLay, length?: typeof toldLength) =>
+    part === "across" ? acrossWords(lay.across, units, length) : upWords(lay.up, units, length);
+  const length = told(before, toldLength) === told(after, toldLength) ? undefined : toldLength;
+  return [words(told(before, length)), words(told(after, length))] as const;
 }
 
 function bondName(bond: Bond): string {

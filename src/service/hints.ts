@@ -1,6 +1,6 @@
-import { exactLength, formatLength, type Nm, type Unit } from "../measure/index.js";
+import type { Unit } from "../measure/index.js";
 import type { Position, SourceRange } from "../model/index.js";
-import { acrossWords, upWords } from "../sheets/index.js";
+import { acrossWords, toldLength, upWords } from "../sheets/index.js";
 import type { Choice, Option, SolvedLay } from "../solver/index.js";
 import type { DocumentState } from "./document-state.js";
 import type { TextEdit } from "./edits.js";
@@ -52,12 +52,6 @@ export function startWords(
     joint: `joint ${toldLength(joint, unit)}`,
   };
   return parts.map((part) => words[part]).join(", ");
-}
-
-/** As a plan writes it where the plan's units can, else as people are told it. */
-function toldLength(nm: Nm, unit: Unit): string {
-  const exact = exactLength(nm, unit);
-  return exact.endsWith("mm") ? formatLength(nm, unit) : exact;
 }
 
 /** Behind the heading's last character, a comment included. */

@@ -20,4 +20,4 @@ export { solvedJson } from "./solved-json.js";
 export { usualPaper } from "./usual-paper.js";
 export { ownVolumeWords } from "./purchases/amounts.js";
 export { waterOf } from "./setting-out/water.js";
-export { acrossWords, upWords } from "./start-words.js";
+export { acrossWords, toldLength, upWords } from "./start-words.js";

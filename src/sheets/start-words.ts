@@ -1,5 +1,11 @@
-import { exactLength, type Unit } from "../measure/index.js";
+import { exactLength, formatLength, type Nm, type Unit } from "../measure/index.js";
 import type { AcrossStart, UpStart } from "../model/index.js";
+
+/** As a plan writes it where the plan's units can say it exactly, else as people are told it. */
+export function toldLength(nm: Nm, unit: Unit): string {
+  const exact = exactLength(nm, unit);
+  return exact.endsWith("mm") ? formatLength(nm, unit) : exact;
+}
 
 /** A start as the plan would state it: `across tile centred on wall`. */
 export function acrossWords(start: AcrossStart, units: Unit, length = exactLength): string {

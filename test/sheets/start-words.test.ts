@@ -1,5 +1,5 @@
 import assert from "node:assert/strict";
-import { acrossWords, upWords } from "../../src/sheets/start-words.js";
+import { acrossWords, toldLength, upWords } from "../../src/sheets/start-words.js";
 import { NM_PER } from "../../src/measure/index.js";
 import { firstWall, solveClean } from "../support/solve-text.js";
 import { WALL } from "./wall.js";
@@ -25,6 +25,13 @@ describe("the words of a start", () => {
     const centre = { on: "place", x: (NM_PER.inch * 81) / 64 } as const;
     assert.equal(acrossWords({ ...tile, centre }, "inch"), "across tile centred at 1 17/64");
     assert.equal(acrossWords({ ...tile, centre }, "mm"), "across tile centred at 32.146875");
+  });
+
+  it("say a place as people are told it where the plan's units can't say it exactly", () => {
+    const at = (x: number) =>
+      acrossWords({ kind: "tile", centre: { on: "place", x } }, "inch", toldLength);
+    assert.equal(at(NM_PER.inch * 2), "across tile centred at 2");
+    assert.equal(at(63_366_667), "across tile centred at 2 1/2- in");
   });
 
   it("say up as the plan would", () => {
