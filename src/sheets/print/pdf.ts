@@ -75,14 +75,15 @@ function drawSheet(pdf: PDFKit.PDFDocument, sheet: Sheet, faces: Faces): void {
   for (const mark of sheet.marks) drawMark(pdf, mark, faces);
 }
 
+/** A page begins in black (ISO 32000-1, 8.4.1): what draws in another colour leaves it black again. */
 function drawMark(pdf: PDFKit.PDFDocument, mark: Mark, faces: Faces): void {
   switch (mark.kind) {
     case "text":
-      pdf.fillColor("#000000", 1).font(mark.weight).fontSize(mark.size);
+      pdf.font(mark.weight).fontSize(mark.size);
       pdf.text(mark.text, mark.x, mark.y, { lineBreak: false, baseline: "alphabetic" });
       return;
     case "rule": {
-      pdf.lineWidth(mark.weight).strokeColor("#000000", 1).lineJoin("miter");
+      pdf.lineWidth(mark.weight).lineJoin("miter");
       if (mark.dash.length > 0) pdf.dash(mark.dash as unknown as number, {});
       else pdf.undash();
       const [x = 0, y = 0] = mark.points;
@@ -95,10 +96,11 @@ function drawMark(pdf: PDFKit.PDFDocument, mark: Mark, faces: Faces): void {
     case "box":
       if (mark.fill !== null) {
         const grey = Math.round(mark.fill * 255);
-        pdf.rect(mark.left, mark.top, mark.width, mark.height).fill([grey, grey, grey]);
+        pdf.save().rect(mark.left, mark.top, mark.width, mark.height);
+        pdf.fill([grey, grey, grey]).restore();
       }
       if (mark.outline !== null) {
-        pdf.undash().lineWidth(mark.outline).strokeColor("#000000", 1);
+        pdf.undash().lineWidth(mark.outline);
         pdf.rect(mark.left, mark.top, mark.width, mark.height).stroke();
       }
       return;
