@@ -40,7 +40,13 @@ export function hoverOpening(wall: SolvedWall, opening: Opening, figures: Figure
 function jointLines(wall: SolvedWall, opening: Opening, figures: Figures): string[] {
   const [lay] = wall.lays;
   const fits = lay && openingFits(wall, lay, opening);
-  return fits && !fits.isOn ? openingFitWords(fits, (nm) => figures.length(nm)) : [];
+  if (!fits || fits.isOn) return [];
+  return [...openingFitWords(fits, (nm) => figures.length(nm)), ...chosenNote(lay)];
+}
+
+/** Where the start is left to the solver, another place may make it choose another. */
+function chosenNote({ choice }: SolvedLay): string[] {
+  return choice ? ["from the start chosen now: write it down first"] : [];
 }
 
 /** What words call the strip of tile at each side of an opening, and which way it is measured. */
@@ -124,6 +130,6 @@ export function hoverHole(wall: SolvedWall, hole: Hole, figures: Figures): strin
   return paragraphs([
     heading("hole", hole.name),
     `${figures.length(hole.across)} across, centre ${figures.length(hole.at.x)} from the left and ${figures.length(hole.at.y)} up`,
-    lines(fits ? holeFitWords(fits, (nm) => figures.length(nm)) : []),
+    lines(fits ? [...holeFitWords(fits, (nm) => figures.length(nm)), ...chosenNote(lay)] : []),
   ]);
 }

@@ -40,6 +40,23 @@ describe("an opening in figures", () => {
     assert.doesNotMatch(off("11 15/16, 11 13/16"), /joints;/);
   });
 
+  it("says so where those places hang on a start that the solver chose", () => {
+    const window = "  window s {\n    at 18, 12\n    size 20 x 20\n    movement 1/16\n  }\n";
+    const told = (start: string): string => {
+      const text = wallPlan(
+        `    joint 1/16\n${start}`,
+        `  size 60 x 47 3/16\n${window}  hole tap at 9, 9 across 1\n`,
+      );
+      const [back] = stateOf(text).outcome.solved.walls;
+      const figures = new Figures("inch");
+      const { openings, holes } = back!.wall;
+      return hoverOpening(back!, openings[0]!, figures) + hoverHole(back!, holes[0]!, figures);
+    };
+    assert.equal(told("").match(/from the start chosen now: write it down first/g)?.length, 2);
+    const stated = "    across full tile from left\n    up full course from bottom\n";
+    assert.doesNotMatch(told(stated), /chosen now/);
+  });
+
   it("tells from what to what, where courses end differently", () => {
     // In a running bond the course ends at the window with a whole tile, the next with half of one.
     const text = wallPlan(

@@ -22,7 +22,10 @@ export interface HoleFits {
 /** No tile further off than this is looked at, each way. */
 const TILES_ROUND = 3;
 
-/** Works back from the tile to a hole (a valve, an arm): where its centre would be in the middle of one. */
+/**
+ * Works back from the tile to a hole (a valve, an arm): where its centre would be in the middle of a
+ * tile or of a joint, as setters like it (common practice).
+ */
 export function holeFits({ region }: SolvedWall, { lattice }: SolvedLay, hole: Hole): HoleFits {
   const { face, joint } = lattice;
   const { x, y } = hole.at;
