@@ -1,11 +1,12 @@
 import assert from "node:assert/strict";
-import { edgesOf, leastOf } from "../../../src/solver/choose/box-least.js";
+import { edgesOf, type Known, leastOf } from "../../../src/solver/choose/box-least.js";
 import { fieldOf } from "../../../src/solver/choose/field.js";
 import {
   leastImbalanceAcross,
   leastImbalanceUp,
 } from "../../../src/solver/choose/imbalance-least.js";
 import { compareScores } from "../../../src/solver/choose/index.js";
+import type { StartBox } from "../../../src/solver/choose/start-box.js";
 import { randomFrom } from "../../support/random.js";
 import { laidScore } from "./laid-score.js";
 import { oneWall, randomGiven } from "./model-plan.js";
@@ -42,5 +43,37 @@ describe("what every start of a box costs at least", () => {
       }
     }
     assert.ok(told > 0);
+  });
+
+  it("is never more in a part of a box, with what the box settled taken over", () => {
+    const variety = { measured: true, openings: 1, holes: true, corners: true, most: 5 };
+    let taken = 0;
+    for (let seed = 1; seed <= 40; seed++) {
+      const random = randomFrom(seed);
+      const one = oneWall(randomGiven(random, variety));
+      const field = fieldOf(one.plan, one.wall, one.lay, one.lay.joint.min);
+      const given = { edges: edgesOf(field), best: null, effort: { cells: 0 } };
+      const leastIn = (box: StartBox, known: Known | null) => {
+        const imbalance = leastImbalanceAcross(box) + leastImbalanceUp(box);
+        return leastOf(box, { ...given, imbalance, known });
+      };
+      for (let n = 0; n < 4; n++) {
+        const size = random.pick([1_000, 100_000, 4_000_000]);
+        const [x, y] = [random.integer(0, 9_000_000), random.integer(0, 9_000_000)];
+        let known: Known | null = null;
+        for (let half = size; half > 10; half = Math.floor(half / 2)) {
+          const box = { field, x0: x, x1: x + half, y0: y, y1: y + half };
+          const least = leastIn(box, known);
+          if (!least) break;
+          if (known) taken++;
+          const at = { x: random.integer(x, x + half), y: random.integer(y, y + half) };
+          const score = laidScore(one, one.lay.joint.min, at.x, at.y);
+          const text = JSON.stringify({ seed, half, least, score });
+          assert.ok(compareScores(least.score, score) <= 0, text);
+          known = least.known;
+        }
+      }
+    }
+    assert.ok(taken > 300, `${taken} parts`);
   });
 });
