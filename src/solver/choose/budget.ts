@@ -9,9 +9,9 @@ export const MOST = {
   /** Looks at an obstacle when starts are bounded, over all joints. */
   looks: 1_000_000,
   /** Looks at tiles (see LOOKS) in all. */
-  cells: 130_000,
+  cells: 110_000,
   /** Of these, looks in starts that straight edges make critical, where all others are looked through too. */
-  walking: { atOneJoint: 15_000, atMany: 60_000 },
+  walking: { atOneJoint: 15_000, atMany: 50_000 },
 } as const;
 
 /**
