@@ -48,6 +48,7 @@ export function compare(before: ComparedPlan, after: ComparedPlan): Comparison {
     ...renames(openings),
   ]);
   const common = { before: nameIn(renamed), after: (name: string) => name };
+  let quantities: Comparison["quantities"] | null = null;
   return {
     units: { before: old.plan.units, after: now.plan.units },
     title: { before: old.plan.title, after: now.plan.title },
@@ -59,13 +60,10 @@ export function compare(before: ComparedPlan, after: ComparedPlan): Comparison {
     ],
     walls: walls.map((wall) => compareWall(wall, plans, { common, renamedWalls, renamedTiles })),
     findings: findingChanges(findingsIn(before, after), after.diagnostics, common),
-    quantities: onceAsked(() => quantitiesOf(old, now, tiles, trims)),
+    get quantities() {
+      return (quantities ??= quantitiesOf(old, now, tiles, trims));
+    },
   };
-}
-
-function onceAsked<T>(work: () => T): () => T {
-  let done: { readonly value: T } | null = null;
-  return () => (done ??= { value: work() }).value;
 }
 
 interface Names {

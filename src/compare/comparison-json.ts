@@ -34,7 +34,7 @@ export function comparisonJson(
     facts: facts.map(factJson),
     walls: walls.filter(wallChanged).map(wallJson),
     findings: findings.map(({ before, after }) => ({ before: shown(before), after: shown(after) })),
-    quantities: quantities().map((each) => {
+    quantities: quantities.map((each) => {
       const { before, after } = "pieces" in each ? each.pieces : each.amount;
       return { ...each, difference: after - before };
     }),

@@ -30,12 +30,11 @@ export interface Comparison {
   /** Every wall of either plan, in the order of the one after. */
   readonly walls: readonly WallComparison[];
   readonly findings: readonly FindingChange[];
-  /** Of every tile and trim that either plan sets, also where nothing changed. */
   /**
-   * What is bought, told of those things that either plan has. Worked out when it is first asked for,
-   * since how tiles share cuts costs more than all the rest.
+   * What is bought, told of those things that either plan has. Worked out when it is first asked for (or
+   * posted), since how tiles share cuts costs more than all the rest.
    */
-  readonly quantities: () => readonly Quantity[];
+  readonly quantities: readonly Quantity[];
 }
 
 export interface WallComparison {

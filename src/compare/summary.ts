@@ -37,7 +37,7 @@ export function summarise(comparison: Comparison): readonly Section[] {
       title: "Alignments",
       lines: onWalls((wall) => words.alignments(wall.alignments)),
     },
-    { title: "Quantities", lines: words.quantities(comparison.quantities()) },
+    { title: "Quantities", lines: words.quantities(comparison.quantities) },
     { title: "Pieces", lines: onWalls((wall) => pieceLines(wall, words)) },
   ];
   return sections.filter(({ lines }) => lines.length > 0);

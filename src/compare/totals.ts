@@ -65,7 +65,5 @@ export function newFindings({ findings }: Comparison): number {
 
 /** Whether more tiles of any kind are needed than before. */
 export function needsMoreTiles({ quantities }: Comparison): boolean {
-  return quantities().some(
-    (each) => each.kind === "tile" && each.pieces.after > each.pieces.before,
-  );
+  return quantities.some((each) => each.kind === "tile" && each.pieces.after > each.pieces.before);
 }

@@ -6,17 +6,13 @@ import { comparisonOf, edited, told, WALL } from "./wall.js";
 type Kind = Quantity["kind"];
 
 function pieces(before: string, after: string, kind: Kind) {
-  const found = comparisonOf(before, after)
-    .quantities()
-    .find((each) => each.kind === kind);
+  const found = comparisonOf(before, after).quantities.find((each) => each.kind === kind);
   assert.ok(found && "pieces" in found);
   return found;
 }
 
 function material(before: string, after: string, kind: Kind) {
-  const found = comparisonOf(before, after)
-    .quantities()
-    .find((each) => each.kind === kind);
+  const found = comparisonOf(before, after).quantities.find((each) => each.kind === kind);
   return found && "amount" in found ? found : null;
 }
 
