@@ -39,11 +39,11 @@ export function search(plan: Plan, wall: Wall, lay: Lay): Search {
   let isWhole = isAll && kept.length === joints.length && !first.isThinned;
   if (isWhole && !isPlain) {
     const bestJoint = walk.best.field.ground.joint;
-    // At one joint all its starts are looked into, the critical ones too.
-    if (ends.length > 1) isWhole = !walk.isStopped;
     for (const joint of new Set([bestJoint, ...ends.map(({ ground }) => ground.joint)])) {
       isWhole = walk.searchAll(fieldAt(joint)) && isWhole;
     }
+    // Between these joints there may be a better one: only straight edges make joints critical.
+    isWhole &&= ends.length === 1;
   } else isWhole &&= !walk.isStopped;
   return { best: walk.best, weighed: walk.weighed, capped: !isWhole };
 }
