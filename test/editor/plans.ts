@@ -1,6 +1,7 @@
 import * as vscode from "vscode";
 import { hands } from "./hands.js";
 import { workspaceFolder } from "./task.js";
+import { until } from "./until.js";
 
 /** A file of the workspace. */
 export function planUri(name: string): vscode.Uri {
@@ -26,12 +27,16 @@ export async function openText(content: string): Promise<vscode.TextEditor> {
   return editor;
 }
 
-/** Puts a text in place of the first occurrence of another. */
+/**
+ * Puts a text in place of the first occurrence of another, once it is there: a file that was just
+ * changed on disk is read again in the editor's own time.
+ */
 export async function replace(
   editor: vscode.TextEditor,
   found: string,
   wanted: string,
 ): Promise<void> {
+  await until(found, () => editor.document.getText().includes(found));
   const range = rangeOf(editor.document, found);
   await editor.edit((edit) => edit.replace(range, wanted));
 }
