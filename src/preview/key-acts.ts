@@ -60,3 +60,34 @@ export function actOfKey(key: string, shift: boolean, walking: boolean): KeyAct 
   }
   return Object.hasOwn(PLAIN, name) ? PLAIN[name]! : null;
 }
+
+/** How a picture is seen, as far as keys change it. */
+export interface KeySight {
+  panBy(dx: number, dy: number): void;
+  zoom(factor: number): void;
+  fit(hold: "whole" | "width"): void;
+  actualSize(): void;
+}
+
+/** Does what an act does to the way a picture is seen; false where it does something else. */
+export function lookBy(act: KeyAct, sight: KeySight): boolean {
+  switch (act.act) {
+    case "pan":
+      sight.panBy(act.dx, act.dy);
+      return true;
+    case "zoom":
+      sight.zoom(act.factor);
+      return true;
+    case "fit":
+      sight.fit("whole");
+      return true;
+    case "width":
+      sight.fit("width");
+      return true;
+    case "actual":
+      sight.actualSize();
+      return true;
+    default:
+      return false;
+  }
+}

@@ -10,7 +10,7 @@ import { blockAt, outlineOf } from "./find-block.js";
 import { FindingsList } from "./findings-list.js";
 import { connectHost, type EditorPage, type Host } from "./host.js";
 import { keepView, readKeptView, type KeptView } from "./kept-view.js";
-import { actOfKey, type KeyAct } from "./key-acts.js";
+import { actOfKey, type KeyAct, lookBy } from "./key-acts.js";
 import { applyLayers, LayerSwitches } from "./layers.js";
 import type { ExportFormat, ToldChanges, ToPreview } from "./messages.js";
 import { watchPointer } from "./pan-zoom.js";
@@ -267,22 +267,8 @@ export class Preview {
   }
 
   #do(act: KeyAct): void {
+    if (lookBy(act, this.#sight)) return;
     switch (act.act) {
-      case "pan":
-        this.#sight.panBy(act.dx, act.dy);
-        break;
-      case "zoom":
-        this.#sight.zoom(act.factor);
-        break;
-      case "fit":
-        this.#sight.fit("whole");
-        break;
-      case "width":
-        this.#sight.fit("width");
-        break;
-      case "actual":
-        this.#sight.actualSize();
-        break;
       case "walk":
         this.#startWalking();
         break;

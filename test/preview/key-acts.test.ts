@@ -1,5 +1,5 @@
 import assert from "node:assert/strict";
-import { actOfKey } from "../../src/preview/key-acts.js";
+import { actOfKey, lookBy } from "../../src/preview/key-acts.js";
 
 describe("keys on the picture", () => {
   it("move and zoom it", () => {
@@ -19,6 +19,21 @@ describe("keys on the picture", () => {
     assert.deepEqual(actOfKey("PageDown", false, true), { act: "wall", by: 1 });
     assert.deepEqual(actOfKey("Enter", false, true), { act: "select" });
     assert.deepEqual(actOfKey("Escape", false, true), { act: "stop" });
+  });
+
+  it("change how it is seen, and tell whether they did", () => {
+    const done: string[] = [];
+    const sight = {
+      panBy: (dx: number, dy: number) => done.push(`pan ${dx} ${dy}`),
+      zoom: (factor: number) => done.push(`zoom ${factor}`),
+      fit: (hold: string) => done.push(`fit ${hold}`),
+      actualSize: () => done.push("actual"),
+    };
+    const acts = ["ArrowUp", "+", "0", "w", "1"].map((key) => actOfKey(key, false, false)!);
+    assert.ok(acts.every((act) => lookBy(act, sight)));
+    assert.deepEqual(done, ["pan 0 60", "zoom 1.25", "fit whole", "fit width", "actual"]);
+    assert.ok(!lookBy({ act: "walk" }, sight));
+    assert.equal(done.length, acts.length);
   });
 
   it("are left to the editor otherwise", () => {

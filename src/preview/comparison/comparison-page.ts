@@ -9,7 +9,7 @@ import {
 } from "../comparison-messages.js";
 import { make, makeButton } from "../elements.js";
 import type { EditorPage } from "../host.js";
-import { actOfKey } from "../key-acts.js";
+import { actOfKey, lookBy } from "../key-acts.js";
 import { watchPointer } from "../pan-zoom.js";
 import { shareWords, ZOOM_STEP } from "../toolbar.js";
 import { ACTUAL_SCALE } from "../view.js";
@@ -182,26 +182,7 @@ export class ComparisonPage {
   #key(event: KeyboardEvent): void {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const act = actOfKey(event.key, event.shiftKey, false);
-    switch (act?.act) {
-      case "pan":
-        this.#sight.panBy(act.dx, act.dy);
-        break;
-      case "zoom":
-        this.#sight.zoom(act.factor);
-        break;
-      case "fit":
-        this.#sight.fit("whole");
-        break;
-      case "width":
-        this.#sight.fit("width");
-        break;
-      case "actual":
-        this.#sight.actualSize();
-        break;
-      default:
-        return;
-    }
-    event.preventDefault();
+    if (act && lookBy(act, this.#sight)) event.preventDefault();
   }
 
   #keep(): void {
