@@ -23,8 +23,9 @@ export function run(text: string, source: Source): Outcome {
 
 /** From a text that was read already. */
 export function runTree(tree: SyntaxTree, source: Source): Outcome {
-  const { plan, lets, diagnostics: told } = resolve(tree, source);
-  const solved = solve(plan);
+  const { plan: asked, lets, diagnostics: told } = resolve(tree, source);
+  const solved = solve(asked);
+  const { plan } = solved;
   const diagnostics = [...told, ...check(solved)];
   let scene: Scene | undefined;
   return {

@@ -136,6 +136,18 @@ const supply =
       body: tree.body(node, part),
     }) as S.Statement;
 
+/** A line of `prefer { ... }`. */
+const wish =
+  (build: (node: CstNode, tree: TreeBuilder) => S.WrittenWish): Build =>
+  (node, tree, stated) => ({ kind: "wish", ...stated, wish: build(node, tree) });
+
+function buildWholeCourses(node: CstNode): S.WrittenWish {
+  const side = tokenAt(node, "side");
+  if (side) return { wanted: "whole-courses", at: side.image as "bottom" | "top" };
+  const at = tokenAt(node, "edge")!.image as "sill" | "head";
+  return { wanted: "whole-courses", at, opening: wordOf(tokenAt(node, "Name")!) };
+}
+
 const BUILD: Readonly<Record<string, Build>> = {
   plan: (node, _, stated) => ({ kind: "plan", ...stated, title: textOf(tokenAt(node, "Text")!) }),
   units: (node, _, stated) => ({ kind: "units", ...stated, unit: wordOf(tokenAt(node, "Name")!) }),
@@ -228,7 +240,12 @@ const BUILD: Readonly<Record<string, Build>> = {
     title: titleOf(node),
     body: tree.body(node, "wallStatement") as S.WallPart[],
   }),
-  size: (node, tree, stated) => ({ kind: "size", ...stated, ...tree.pair(node) }),
+  size: (node, tree, stated) => ({
+    kind: "size",
+    ...stated,
+    ...tree.pair(node),
+    upTo: tree.optionalLength(node, "upTo"),
+  }),
   edge: (node, tree, stated) => ({
     kind: "edge",
     ...stated,
@@ -248,6 +265,8 @@ const BUILD: Readonly<Record<string, Build>> = {
     ...stated,
     x: tree.length(node, "x"),
     y: tree.optionalLength(node, "y"),
+    xTo: tree.optionalLength(node, "xTo"),
+    yTo: tree.optionalLength(node, "yTo"),
   }),
   frame: (node, _, stated) => ({
     kind: "frame",
@@ -287,6 +306,18 @@ const BUILD: Readonly<Record<string, Build>> = {
   }),
   across: (node, tree, stated) => ({ kind: "across", ...stated, choice: buildAcross(node, tree) }),
   up: (node, tree, stated) => ({ kind: "up", ...stated, choice: buildUp(node, tree) }),
+  prefer: (node, tree, stated) => ({
+    kind: "prefer",
+    ...stated,
+    name: null,
+    body: tree.body(node, "preferStatement") as S.PreferStatement["body"],
+  }),
+  coursesMeet: wish(() => ({ wanted: "courses-meet" })),
+  centreOn: wish((node) => ({ wanted: "centre", opening: wordOf(tokenAt(node, "Name")!) })),
+  noCut: wish((node, tree) => ({ wanted: "no-cut", under: tree.length(node) })),
+  wholeCourses: wish(buildWholeCourses),
+  equalEnds: wish(() => ({ wanted: "equal-ends" })),
+  fewCuts: wish(() => ({ wanted: "few-cuts" })),
   rules: (node, tree, stated) => ({
     kind: "rules",
     ...stated,

@@ -173,6 +173,8 @@ function nameWanted(statement: string, rule: string): NameWanted {
       return "trim";
     case "centred":
     case "fullCourse":
+    case "centreOn":
+    case "wholeCourses":
       return "opening";
     case "units":
       return "unit";

@@ -82,6 +82,7 @@ export class PlanGrammar extends StockGrammar {
       { ALT: () => this.SUBRULE(this.grout) },
       { ALT: () => this.SUBRULE(this.sealant) },
       { ALT: () => this.SUBRULE(this.wall) },
+      { ALT: () => this.SUBRULE(this.prefer) },
       { ALT: () => this.SUBRULE(this.rules) },
       { ALT: () => this.SUBRULE(this.allow) },
     ]);

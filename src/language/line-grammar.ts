@@ -126,6 +126,10 @@ export class LineGrammar extends CstParser {
   protected readonly size = this.RULE("size", () => {
     this.CONSUME(START.size.token);
     this.SUBRULE(this.pair);
+    this.OPTION(() => {
+      this.CONSUME(WORD.to);
+      this.SUBRULE(this.expression, { LABEL: "upTo" });
+    });
     this.CONSUME(T.LineEnd);
   });
 

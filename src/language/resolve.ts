@@ -5,7 +5,7 @@ import { lengthOf } from "./resolve/lengths.js";
 import { Library } from "./resolve/library.js";
 import { letValues } from "./resolve/let-values.js";
 import { resolveLimits } from "./resolve/limits.js";
-import { resolveWalls } from "./resolve/walls.js";
+import { resolveRoom } from "./resolve/walls.js";
 import type { Resolved, Source } from "./source.js";
 import type { SyntaxTree } from "./syntax.js";
 
@@ -18,6 +18,7 @@ export function resolve(tree: SyntaxTree, source: Source): Resolved {
   const { report } = scope;
   const title = parts.first("plan");
   const bed = parts.first("bed");
+  const { walls, wishes } = resolveRoom(parts, scope);
   const plan: Plan = {
     title: title?.title.text ?? "",
     units: scope.units,
@@ -26,7 +27,8 @@ export function resolve(tree: SyntaxTree, source: Source): Resolved {
     tiles: scope.tiles.values(),
     trims: scope.trims.values(),
     ...scope.shelf.supplies,
-    walls: resolveWalls(parts.all("wall"), scope),
+    walls,
+    wishes,
     allows: resolveAllows(tree.statements, report),
     origin: report.origin(title ?? { start: 0, end: 0, head: { start: 0, end: 0 } }),
   };

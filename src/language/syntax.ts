@@ -213,10 +213,14 @@ export type WallPart =
   | OpeningStatement
   | HoleStatement
   | LayStatement
+  | PreferStatement
   | AllowStatement
   | BrokenStatement;
 
-export type SizeStatement = Paired<"size">;
+export interface SizeStatement extends Paired<"size"> {
+  /** The upper end of the range of heights that a wall's tile may stop at; null for one height. */
+  readonly upTo: Expression | null;
+}
 
 export interface EdgeStatement extends Stated<"edge"> {
   readonly side: Side;
@@ -268,6 +272,9 @@ export type OpeningPart =
 export interface AtStatement extends Stated<"at"> {
   readonly x: Expression;
   readonly y: Expression | null;
+  /** The upper ends of the ranges that the place is left free in; null where it is one place. */
+  readonly xTo: Expression | null;
+  readonly yTo: Expression | null;
 }
 
 export interface FrameStatement extends Stated<"frame"> {
@@ -312,6 +319,20 @@ export interface UpStatement extends Stated<"up"> {
     | { readonly kind: "joint"; readonly y: Expression };
 }
 
+/** `prefer { ... }`; it has no name. The first wish is the most wanted. */
+export type PreferStatement = Block<"prefer", WishStatement | BrokenStatement>;
+
+export type WrittenWish =
+  | { readonly wanted: "courses-meet" | "equal-ends" | "few-cuts" }
+  | { readonly wanted: "centre"; readonly opening: Word }
+  | { readonly wanted: "no-cut"; readonly under: Expression }
+  | { readonly wanted: "whole-courses"; readonly at: "bottom" | "top" }
+  | { readonly wanted: "whole-courses"; readonly at: "sill" | "head"; readonly opening: Word };
+
+export interface WishStatement extends Stated<"wish"> {
+  readonly wish: WrittenWish;
+}
+
 /** `rules { ... }`; it has no name. */
 export type RulesStatement = Block<"rules", LimitStatement | BrokenStatement>;
 
@@ -334,6 +355,7 @@ export type PlanStatement =
   | GroutStatement
   | SealantStatement
   | WallStatement
+  | PreferStatement
   | RulesStatement
   | BrokenStatement;
 
@@ -348,4 +370,5 @@ export type Statement =
   | WallPart
   | OpeningPart
   | LayPart
+  | WishStatement
   | LimitStatement;

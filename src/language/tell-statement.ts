@@ -18,6 +18,7 @@ const PLACE: Readonly<Record<BlockKind, string>> = {
   wall: "in a wall",
   opening: "in an opening",
   lay: "in a lay",
+  prefer: "among the wishes",
   rules: "in the rules",
 };
 

@@ -158,6 +158,7 @@ const BEFORE_LENGTH: ReadonlySet<string> = new Set(
     WORD.at,
     WORD.across,
     WORD.covers,
+    WORD.under,
   ].map(({ LABEL }) => LABEL!.slice(1, -1)),
 );
 

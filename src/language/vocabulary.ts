@@ -14,6 +14,7 @@ export type BlockKind =
   | "wall"
   | "opening"
   | "lay"
+  | "prefer"
   | "rules";
 
 /** A word that begins a statement, and the block that it opens, if any. */
@@ -82,6 +83,13 @@ export const START = {
   joint: word("joint"),
   across: word("across"),
   up: word("up"),
+  prefer: word("prefer", "prefer"),
+  coursesMeet: starter("CoursesMeet", "`courses`"),
+  centreOn: starter("CentreOn", "`centre`"),
+  noCut: starter("NoCut", "`no`"),
+  wholeCourses: starter("WholeCourses", "`whole`"),
+  equalEnds: starter("EqualEnds", "`equal`"),
+  fewCuts: starter("FewCuts", "`few`"),
   /** Any name at the start of an entry of `rules { ... }`. */
   limit: starter("Limit", "the name of a limit"),
 } as const;
@@ -106,6 +114,7 @@ export const STATEMENTS: Readonly<Record<BlockKind, ReadonlyMap<string, Starter>
     "grout",
     "sealant",
     "wall",
+    "prefer",
     "rules",
     "allow",
   ]),
@@ -141,10 +150,18 @@ export const STATEMENTS: Readonly<Record<BlockKind, ReadonlyMap<string, Starter>
     ["window", opening],
     ["niche", opening],
     ["door", opening],
-    ...named(["hole", "lay", "allow"]),
+    ...named(["hole", "lay", "prefer", "allow"]),
   ]),
   opening: named(["at", "size", "frame", "inset", "movement", "allow"]),
   lay: named(["bond", "joint", "across", "up", "allow"]),
+  prefer: new Map<string, Starter>([
+    ["courses", START.coursesMeet],
+    ["centre", START.centreOn],
+    ["no", START.noCut],
+    ["whole", START.wholeCourses],
+    ["equal", START.equalEnds],
+    ["few", START.fewCuts],
+  ]),
   rules: new Map(),
 };
 
@@ -199,6 +216,14 @@ export const WORD = {
   bag: inner("bag"),
   tube: inner("tube"),
   covers: inner("covers"),
+  meet: inner("meet"),
+  cut: inner("cut"),
+  courses: inner("courses"),
+  sill: inner("sill"),
+  head: inner("head"),
+  of: inner("of"),
+  ends: inner("ends"),
+  cuts: inner("cuts"),
 } as const;
 
 /** The token type of each word that has a meaning inside a line. */

@@ -1,9 +1,10 @@
-import { INSIDE_A_LINE, LineGrammar } from "./line-grammar.js";
+import { INSIDE_A_LINE } from "./line-grammar.js";
 import * as T from "./tokens.js";
 import { START, WORD } from "./vocabulary.js";
+import { WishGrammar } from "./wish-grammar.js";
 
 /** `wall NAME { ... }`: its edges, openings, holes and lay. Parts stand before what is made of them. */
-export class WallGrammar extends LineGrammar {
+export class WallGrammar extends WishGrammar {
   protected readonly reading = this.RULE(
     "reading",
     () => {
@@ -99,13 +100,21 @@ export class WallGrammar extends LineGrammar {
     this.CONSUME(T.LineEnd);
   });
 
-  /** A door's height may be left out: it stands on the level line. */
+  /** Of a range, the place is left to the solver. A door's height may be left out: it stands on the level line. */
   protected readonly at = this.RULE("at", () => {
     this.CONSUME(START.at.token);
     this.SUBRULE(this.expression, { LABEL: "x" });
     this.OPTION(() => {
+      this.CONSUME(WORD.to);
+      this.SUBRULE2(this.expression, { LABEL: "xTo" });
+    });
+    this.OPTION2(() => {
       this.CONSUME(T.Comma);
-      this.SUBRULE2(this.expression, { LABEL: "y" });
+      this.SUBRULE3(this.expression, { LABEL: "y" });
+      this.OPTION3(() => {
+        this.CONSUME2(WORD.to);
+        this.SUBRULE4(this.expression, { LABEL: "yTo" });
+      });
     });
     this.CONSUME(T.LineEnd);
   });
@@ -302,6 +311,7 @@ export class WallGrammar extends LineGrammar {
       { ALT: () => this.SUBRULE(this.opening) },
       { ALT: () => this.SUBRULE(this.hole) },
       { ALT: () => this.SUBRULE(this.lay) },
+      { ALT: () => this.SUBRULE(this.prefer) },
       { ALT: () => this.SUBRULE(this.allow) },
     ]);
   });

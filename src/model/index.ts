@@ -19,4 +19,5 @@ export type {
 } from "./stock.js";
 export type { Tile, Trim } from "./tile.js";
 export type { Wall } from "./wall.js";
+export type { Range, WallOpening, Wanted, Wish } from "./wish.js";
 export { halfLimit, LIMITS, sliverLimit } from "./limits.js";

@@ -2,6 +2,7 @@ import type { Nm } from "../measure/index.js";
 import type { AllowingBlock } from "./allow.js";
 import type { Origin } from "./source.js";
 import type { Trim } from "./tile.js";
+import type { Range } from "./wish.js";
 
 /** Trim round an opening. */
 export interface Frame {
@@ -18,6 +19,8 @@ export interface Opening extends AllowingBlock {
   readonly name: string;
   /** Its lower left corner, from the left substrate and the level line. */
   readonly at: { readonly x: Nm; readonly y: Nm };
+  /** Where the plan leaves its place free; `at` is the lower end until the solver has settled it. */
+  readonly free: { readonly x: Range | null; readonly y: Range | null };
   readonly size: { readonly across: Nm; readonly up: Nm };
   readonly frame: Frame | null;
   /** Soft joint round the opening; null when the plan doesn't say. */

@@ -3,12 +3,15 @@ import type { AllowingBlock } from "./allow.js";
 import type { Edge, Side } from "./edge.js";
 import type { Lay } from "./lay.js";
 import type { Hole, Opening } from "./opening.js";
+import type { Range } from "./wish.js";
 
 /** A bare wall: x runs right from its left substrate, y up from the level line. */
 export interface Wall extends AllowingBlock {
   readonly name: string;
   readonly title: string;
   readonly size: { readonly across: Nm; readonly up: Nm };
+  /** The heights that the tile may stop at; `size` has the lower end until the solver has settled it. */
+  readonly stop: Range | null;
   readonly edges: Readonly<Record<Side, Edge>>;
   readonly openings: readonly Opening[];
   readonly holes: readonly Hole[];

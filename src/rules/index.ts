@@ -15,3 +15,4 @@ export {
   leastMovement,
   mostWrapOff,
 } from "./trade.js";
+export { isMet, lossWords, missWords, priceWords, wishWords } from "./wish-words.js";

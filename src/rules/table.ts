@@ -24,6 +24,7 @@ import type { Rule, RuleEntry } from "./rule.js";
 import { tileNominal } from "./tile-nominal.js";
 import { trimTooThin } from "./trim-too-thin.js";
 import { wallTooLarge } from "./wall-too-large.js";
+import { wishNotMet } from "./wish-not-met.js";
 
 /** The rules of the trade. A new rule is a file and a line here. */
 export const TRADE_RULES: readonly Rule[] = [
@@ -52,6 +53,7 @@ export const TRADE_RULES: readonly Rule[] = [
   openingOffCentre,
   tileNominal,
   wallTooLarge,
+  wishNotMet,
 ];
 
 const LANGUAGE = "the plan language";

@@ -121,7 +121,8 @@ class Completing {
     const wallName = wall?.kind === "wall" ? wall.name?.text : undefined;
     const here = namesOf(tree)
       .filter((name) => name.declares && name.kind === kind)
-      .filter((name) => kind !== "opening" || name.wall === wallName)
+      // The room's wishes may name the openings of all walls.
+      .filter((name) => kind !== "opening" || !wall || name.wall === wallName)
       .filter((name) => kind !== "wall" || name.word.text !== wallName)
       .map(({ word }) => word.text);
     const brought = this.brought(kind);
@@ -220,6 +221,12 @@ const STATEMENT_KIND: Readonly<Record<string, string>> = {
   window: "opening",
   niche: "opening",
   door: "opening",
+  courses: "wish",
+  centre: "wish",
+  no: "wish",
+  whole: "wish",
+  equal: "wish",
+  few: "wish",
 };
 
 /** Statements whose numbers are no lengths. */
@@ -249,5 +256,6 @@ const MANY: Readonly<Record<BlockKind, readonly string[]>> = {
   wall: ["window", "niche", "door", "hole", "allow"],
   opening: ["allow"],
   lay: ["allow"],
+  prefer: ["centre", "no", "whole"],
   rules: [],
 };

@@ -113,6 +113,28 @@ const HELP: Readonly<Record<string, string>> = {
   l: "Litres.",
   sqft: "Square feet.",
   m2: "Square metres.",
+  prefer:
+    "What is wanted of the layout, a wish a line, the most wanted first; a wall's own go before the room's.",
+  courses:
+    "Courses that meet at every corner, `courses meet`, or are not ripped, `whole courses at bottom`.",
+  meet: "Bed joints of both walls stand at one height.",
+  centre: "The middle of a tile or of a joint stands on the opening's: `centre on sash`.",
+  "wish on": "The opening that is to stand on a middle.",
+  no: "No cut smaller than this: `no cut under 2`.",
+  cut: "A piece that is not a whole tile.",
+  "wish under": "The smallest width and height that a cut piece may have.",
+  whole:
+    "Courses that are not ripped at an opening's sill or head, or at the wall's bottom or top.",
+  "wish at": "Where the courses are to be whole.",
+  "wish bottom": "At the lowest point of the tiled region.",
+  "wish top": "At the highest point of the tiled region.",
+  sill: "The bottom of what the opening takes: `whole courses at sill of sash`.",
+  head: "The top of what the opening takes: `whole courses at head of sash`.",
+  of: "The opening that is meant.",
+  equal: "The left ends of the courses are as wide as the right ones: `equal ends`.",
+  ends: "The first and the last piece of each course.",
+  few: "As few cut pieces as can be; notched ones count twice: `few cuts`.",
+  cuts: "Pieces that are not whole tiles.",
   x: "Across x up.",
 };
 

@@ -15,11 +15,13 @@ export interface NamePlace {
 /** Every name of a text, in its order. Names inside lines that can't be understood are not known. */
 export function namesOf(tree: Syntax.SyntaxTree): NamePlace[] {
   const places: NamePlace[] = [];
+  const wallOf = openingWalls(tree);
   for (const { statement, blocks } of statementsOf(tree.statements)) {
     const [outer] = blocks;
     const wall = outer?.kind === "wall" ? (outer.name?.text ?? `wall at ${outer.start}`) : null;
     const add = (kind: NameKind, word: Syntax.Word | null, declares: boolean): void => {
-      const scope = kind === "opening" || kind === "hole" ? wall : null;
+      const isOfWall = kind === "opening" || kind === "hole";
+      const scope = isOfWall ? (wall ?? wallOf.get(word?.text ?? "") ?? null) : null;
       if (word) places.push({ kind, word, declares, wall: scope });
     };
     addOwnNames(statement, add);
@@ -61,7 +63,22 @@ function addOwnNames(
     case "up":
       if (statement.choice.kind === "at-opening") add("opening", statement.choice.name, false);
       return;
+    case "wish":
+      if ("opening" in statement.wish) add("opening", statement.wish.opening, false);
+      return;
   }
+}
+
+/** The wall of each opening, for the room's wishes; of several that share a name, the first. */
+function openingWalls(tree: Syntax.SyntaxTree): Map<string, string> {
+  const walls = new Map<string, string>();
+  for (const { statement, blocks } of statementsOf(tree.statements)) {
+    const [outer] = blocks;
+    if (statement.kind !== "opening" || outer?.kind !== "wall" || !statement.name) continue;
+    const { text } = statement.name;
+    if (!walls.has(text)) walls.set(text, outer.name?.text ?? `wall at ${outer.start}`);
+  }
+  return walls;
 }
 
 /** The name at an offset, also just behind it. */

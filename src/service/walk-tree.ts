@@ -49,7 +49,6 @@ export function expressionsOf(statement: Syntax.Statement): readonly Syntax.Expr
     case "let":
       return [statement.value];
     case "face":
-    case "size":
     case "notch":
       return [statement.first, statement.second];
     case "edge":
@@ -58,8 +57,14 @@ export function expressionsOf(statement: Syntax.Statement): readonly Syntax.Expr
           ? clause.readings.flatMap(({ at, off }) => [at, off])
           : [clause.width],
       );
+    case "size":
+      return [statement.first, statement.second, statement.upTo].filter((each) => each !== null);
     case "at":
-      return statement.y ? [statement.x, statement.y] : [statement.x];
+      return [statement.x, statement.xTo, statement.y, statement.yTo].filter(
+        (each) => each !== null,
+      );
+    case "wish":
+      return statement.wish.wanted === "no-cut" ? [statement.wish.under] : [];
     case "hole":
       return [statement.x, statement.y, statement.across];
     case "bond":

@@ -1,9 +1,10 @@
 import { type Nm, toMillimetres } from "../measure/index.js";
-import type { Bond, Diagnostic } from "../model/index.js";
+import type { Bond, Diagnostic, Plan } from "../model/index.js";
 import {
   cutOf,
   doublePieceArea,
   doubleShapeArea,
+  measureRoom,
   pieceId,
   pieceShape,
   type Choice,
@@ -17,6 +18,7 @@ import {
   visibleShapes,
 } from "../solver/index.js";
 import { squareMillimetres } from "./area.js";
+import { wishJson } from "./options/room-json.js";
 import { findingJson } from "./finding-json.js";
 import { acrossJson, upJson } from "./start-json.js";
 
@@ -35,6 +37,7 @@ export function* solvedJson(
 ): Generator<string> {
   const { title, units } = solved.plan;
   yield `{"schema":${SCHEMA},"plan":${JSON.stringify(title)},"units":${JSON.stringify(units)},\n`;
+  if (solved.room) yield `"wishes":${JSON.stringify(wishesJson(solved, solved.room.asked))},\n`;
   yield `"walls":[`;
   yield* separated(solved.walls, wallJson);
   yield `],\n"diagnostics":[`;
@@ -42,6 +45,12 @@ export function* solvedJson(
     yield JSON.stringify(findingJson(found, shownPath));
   });
   yield `]}\n`;
+}
+
+/** What the plan's layout misses of each wish, the most wanted first. */
+function wishesJson({ plan, walls }: SolvedPlan, { wishes, units }: Plan): object[] {
+  const { misses } = measureRoom(plan, walls, wishes);
+  return wishes.map((wish, i) => wishJson(wish, misses[i]!, units));
 }
 
 function* wallJson(solved: SolvedWall): Generator<string> {

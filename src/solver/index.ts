@@ -5,6 +5,8 @@ export type { Judge } from "./judge.js";
 export type { CleanStart } from "./choose/index.js";
 export type { EndCuts, LaidOption, WallOptions } from "./options.js";
 export type { Cut, PieceTable, Visible } from "./piece-table.js";
+export type { Reason, RoomLayout, RoomOption, WishOutcome } from "./room-options.js";
+export type { Measured } from "./room/index.js";
 export type { Ring, Shape } from "./shape.js";
 export type {
   Choice,
@@ -12,6 +14,7 @@ export type {
   Lattice,
   Option,
   Region,
+  RoomChoice,
   RoundHole,
   Score,
   SolvedLay,
@@ -53,7 +56,10 @@ export { doubleRegionArea } from "./region-area.js";
 export { boundsOf, doubleArea, doubleShapeArea, ringOf } from "./shape.js";
 export { MEASURES, nearestClean } from "./choose/index.js";
 export { optionsOf } from "./options.js";
-export { MOST_PIECES, solve } from "./solve.js";
+export { MOST_PIECES } from "./refusals.js";
+export { roomOptions, wishOutcomes, worseIn } from "./room-options.js";
+export { measureRoom } from "./room/index.js";
+export { solve } from "./solve.js";
 export { holeFits } from "./whole-tiles/hole-fits.js";
 export { offJoint } from "./whole-tiles/joints-met.js";
 export { openingFits } from "./whole-tiles/opening-fits.js";

@@ -72,7 +72,8 @@ export function optionsOf(plan: Plan, solved: SolvedWall): WallOptions | null {
 /** What the solver chooses where the start is open; it has done so already where the plan leaves it open. */
 function choiceOf(plan: Plan, { wall }: SolvedWall, laid: SolvedLay, open: Lay): Choice {
   const { choice } = laid;
-  if (choice?.left.includes("across") && choice.left.includes("up")) return choice;
+  if (choice?.by === "wall" && choice.left.includes("across") && choice.left.includes("up"))
+    return choice;
   // An open start always leaves a choice.
   return choose(plan, wall, open).choice!;
 }

@@ -1,71 +1,19 @@
-import type { Lay, Plan, Wall } from "../model/index.js";
-import { isStraight, type Chain } from "./chain.js";
+import type { Plan, Wall } from "../model/index.js";
 import { choose } from "./choose/choose.js";
-import { cellsWithin, latticeOf } from "./lattice.js";
 import { layWall } from "./lay-wall.js";
-import { regionOf } from "./region.js";
-import type { Lattice, Region, SolvedPlan, SolvedWall } from "./solved.js";
-
-/** The most pieces a plan may ask for; a wall that would go past it is left unlaid. */
-export const MOST_PIECES = 2_000_000;
-
-/** The most pieces that measured sides may scribe: each costs as much as a hundred plain ones. */
-export const MOST_SCRIBED = 50_000;
+import { bareWall, refusals } from "./refusals.js";
+import { isRoom } from "./room/index.js";
+import { solveTogether } from "./solve-together.js";
+import type { SolvedPlan, SolvedWall } from "./solved.js";
 
 /** Lays every wall of a plan. Never throws; a wall without a lay has its region and no pieces. */
 export function solve(plan: Plan): SolvedPlan {
-  const left = { pieces: MOST_PIECES, scribed: MOST_SCRIBED };
-  const walls = plan.walls.map((wall) => {
-    const asked = wall.lay ? askedOf(plan, wall, wall.lay) : { pieces: 0, scribed: 0 };
-    if (asked.pieces > left.pieces) return bareWall(plan, wall, { ...asked, most: MOST_PIECES });
-    if (asked.scribed > left.scribed) {
-      return bareWall(plan, wall, { pieces: asked.scribed, most: MOST_SCRIBED });
-    }
-    left.pieces -= asked.pieces;
-    left.scribed -= asked.scribed;
-    return solveWall(plan, wall);
-  });
+  if (isRoom(plan)) return solveTogether(plan, plan.wishes);
+  const refused = refusals(plan);
+  const walls = plan.walls.map((wall, i) =>
+    refused[i] ? bareWall(plan, wall, refused[i]) : solveWall(plan, wall),
+  );
   return { plan, walls };
-}
-
-/** How many pieces a wall may come to, and how many of them scribed, before any is laid. */
-function askedOf(plan: Plan, wall: Wall, lay: Lay): { pieces: number; scribed: number } {
-  const joint = lay.joint.min;
-  const region = regionOf(plan, wall, joint);
-  const lattice = latticeOf(lay, joint, 0, 0);
-  const scribed = [
-    ...[region.bottom, region.top].map((side) => cellsAlong(lattice, region, side, "level")),
-    ...[region.left, region.right].map((side) => cellsAlong(lattice, region, side, "upright")),
-  ];
-  return {
-    pieces: cellsWithin(lattice, region.bounds),
-    scribed: scribed.reduce((sum, cells) => sum + cells, 0),
-  };
-}
-
-/** How many tiles a measured side may run through; none where it is straight. */
-function cellsAlong(
-  lattice: Lattice,
-  { bounds }: Region,
-  side: Chain,
-  runs: "level" | "upright",
-): number {
-  if (isStraight(side)) return 0;
-  const low = Math.min(...side.value);
-  const high = Math.max(...side.value);
-  const reach = runs === "level" ? { bottom: low, top: high } : { left: low, right: high };
-  return cellsWithin(lattice, { ...bounds, ...reach });
-}
-
-function bareWall(plan: Plan, wall: Wall, refused: SolvedWall["refused"]): SolvedWall {
-  const joint = wall.lay?.joint.min ?? 0;
-  return {
-    wall,
-    region: regionOf(plan, wall, joint),
-    lays: [],
-    trims: [],
-    refused,
-  };
 }
 
 function solveWall(plan: Plan, wall: Wall): SolvedWall {

@@ -84,8 +84,18 @@ export interface Option {
   readonly score: Score;
 }
 
+/** How the walls of a room were chosen together. */
+export interface RoomChoice {
+  /** How many joints and heights of the room were weighed. */
+  readonly weighed: number;
+  /** Whether not all that may be better was looked at. */
+  readonly capped: boolean;
+}
+
 /** What the solver decided, out of what. */
 export interface Choice {
+  /** Whether the wall was looked at alone, or all walls of the room together. */
+  readonly by: "wall" | "room";
   /** What was left to the solver. */
   readonly left: readonly ("across" | "up" | "joint")[];
   readonly chosen: Option;
@@ -144,6 +154,9 @@ export interface SolvedWall {
 }
 
 export interface SolvedPlan {
+  /** With the openings and heights that the text leaves free where they are settled. */
   readonly plan: Plan;
+  /** Where the plan has wishes or leaves places free: how its walls were chosen, for the plan as the text has it. */
+  readonly room?: RoomChoice & { readonly asked: Plan };
   readonly walls: readonly SolvedWall[];
 }

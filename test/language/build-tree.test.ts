@@ -94,9 +94,13 @@ describe("the syntax tree", () => {
   }
 
   const openings: Record<string, unknown> = {
-    "at 18, a": { kind: "at", x: "18", y: "a" },
-    "at 18": { kind: "at", x: "18", y: null },
-    "size 24 x 36": { kind: "size", first: "24", second: "36" },
+    "at 18, a": { kind: "at", x: "18", xTo: null, y: "a", yTo: null },
+    "at 18": { kind: "at", x: "18", xTo: null, y: null, yTo: null },
+    "at 18 to 20": { kind: "at", x: "18", xTo: "20", y: null, yTo: null },
+    "at 18 to 20, 40 to a": { kind: "at", x: "18", xTo: "20", y: "40", yTo: "a" },
+    "at 18, 40 to 48": { kind: "at", x: "18", xTo: null, y: "40", yTo: "48" },
+    "size 24 x 36": { kind: "size", first: "24", second: "36", upTo: null },
+    "size 24 x 36 to 40": { kind: "size", first: "24", second: "36", upTo: "40" },
     "frame nose butt": { kind: "frame", trim: "nose", join: "butt" },
     "inset 1/4": { kind: "inset", length: "1/4" },
     "movement 1/16": { kind: "movement", length: "1/16" },
@@ -104,6 +108,25 @@ describe("the syntax tree", () => {
   for (const [text, wanted] of Object.entries(openings)) {
     it(`has ${text}`, () => {
       assert.deepEqual(statement(`wall w {\n  niche n {\n    ${text}\n  }\n}\n`, 0, 0, 0), wanted);
+    });
+  }
+
+  const wishes: Record<string, unknown> = {
+    "courses meet": { wanted: "courses-meet" },
+    "centre on sash": { wanted: "centre", opening: "sash" },
+    "no cut under 1 1/2": { wanted: "no-cut", under: "1 1/2" },
+    "whole courses at bottom": { wanted: "whole-courses", at: "bottom" },
+    "whole courses at top": { wanted: "whole-courses", at: "top" },
+    "whole courses at sill of sash": { wanted: "whole-courses", at: "sill", opening: "sash" },
+    "whole courses at head of top": { wanted: "whole-courses", at: "head", opening: "top" },
+    "equal ends": { wanted: "equal-ends" },
+    "few cuts": { wanted: "few-cuts" },
+  };
+  for (const [text, wish] of Object.entries(wishes)) {
+    it(`has ${text} for the room and for a wall`, () => {
+      const wanted = { kind: "wish", wish };
+      assert.deepEqual(statement(`prefer {\n  ${text}\n}\n`, 0, 0), wanted);
+      assert.deepEqual(statement(`wall w {\n  prefer {\n    ${text}\n  }\n}\n`, 0, 0, 0), wanted);
     });
   }
 

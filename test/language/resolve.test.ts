@@ -23,6 +23,7 @@ describe("resolving", () => {
       grout: null,
       sealant: null,
       walls: [],
+      wishes: [],
       allows: [],
       origin: { file: FILE, range, head: range },
     });

@@ -4,7 +4,7 @@ import { planOf, told, wallText } from "./telling.js";
 describe("a line that begins no statement of its block", () => {
   it("is told with the statements that could stand there", () => {
     assert.deepEqual(told("5 apples\n"), [
-      "syntax/statement [5] found `5`, wanted a statement at the top of a plan: `plan`, `units`, `bed`, `let`, `use`, `tile`, `trim`, `saw`, `mortar`, `grout`, `sealant`, `wall`, `rules` or `allow`",
+      "syntax/statement [5] found `5`, wanted a statement at the top of a plan: `plan`, `units`, `bed`, `let`, `use`, `tile`, `trim`, `saw`, `mortar`, `grout`, `sealant`, `wall`, `prefer`, `rules` or `allow`",
     ]);
   });
 

@@ -20,6 +20,7 @@ const NEXT: Option = {
 
 function text(more: Partial<Choice>): string {
   const choice: Choice = {
+    by: "wall",
     left: ["across"],
     chosen: BEST,
     others: [NEXT],

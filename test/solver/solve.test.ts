@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { MOST_PIECES } from "../../src/solver/index.js";
-import { MOST_SCRIBED } from "../../src/solver/solve.js";
+import { MOST_SCRIBED } from "../../src/solver/refusals.js";
 import { solveText } from "../support/solve-text.js";
 
 function walls(face: string, ...bodies: string[]) {

@@ -7,6 +7,7 @@ import { findTrim } from "./edges.js";
 import { lengthOf } from "./lengths.js";
 import { Names } from "./names.js";
 import { Parts } from "./parts.js";
+import { type Ranged, rangeOf } from "./range.js";
 import { placeOf } from "./report.js";
 import type { WallDraft } from "./wall-draft.js";
 import { withinCount } from "./within-count.js";
@@ -35,12 +36,10 @@ export function resolveOpenings(
     const name = statement.name ?? { text: `${statement.opening}-${i + 1}`, ...statement.head };
     if (!statement.name) names.loseName();
     const found = resolveOpening(statement, name.text, origin, draft);
-    const fits =
-      found !== null &&
-      isInWall(found, statement, edges, draft) &&
-      isApart(found, statement, kept, draft);
-    const isFirst = names.declare(name, { value: fits ? found : null, origin }, draft.scope.report);
-    if (fits && isFirst) kept.push(found);
+    const isIn = found !== null && isInWall(found, statement, edges, draft);
+    const fitting = isIn ? apartFrom(found, statement, kept, draft) : null;
+    const isFirst = names.declare(name, { value: fitting, origin }, draft.scope.report);
+    if (fitting && isFirst) kept.push(fitting);
   }
   return { kept, names };
 }
@@ -53,12 +52,17 @@ function resolveOpening(
 ): Opening | null {
   const { scope, name: wall } = draft;
   const parts = new Parts(statement.body, scope.report, wall);
-  const at = resolveAt(statement, parts, draft);
+  const ranged = resolveAt(statement, parts, draft);
   const written = parts.need(
     "size",
     statement,
     "found no `size`, wanted the opening's, such as `size 24 x 36`",
   );
+  if (written?.upTo) {
+    const message =
+      "found a range of sizes, wanted one size: only an opening's place may be left free";
+    scope.report.tell("plan/range", written.upTo, message, { wall });
+  }
   const across = written && lengthOf(written.first, "positive", scope, wall);
   const up = written && lengthOf(written.second, "positive", scope, wall);
   const movement = parts.first("movement");
@@ -66,23 +70,31 @@ function resolveOpening(
   const inset = resolveInset(parts, across ?? null, up ?? null, draft);
   const frame = resolveFrame(parts, inset, draft);
   const allows = resolveAllows(statement.body, scope.report);
-  if (!at || !across || !up) return null;
+  if (!ranged || !across || !up) return null;
   const { opening: kind } = statement;
-  return { kind, name, at, size: { across, up }, frame, movement: soft, allows, origin };
+  const at = { x: ranged.x.from, y: ranged.y.from };
+  const free = { x: ranged.x.range, y: ranged.y.range };
+  return { kind, name, at, free, size: { across, up }, frame, movement: soft, allows, origin };
 }
 
 function resolveAt(
   statement: OpeningStatement,
   parts: Parts<OpeningPart>,
   { scope, name: wall }: WallDraft,
-): Opening["at"] | null {
+): { readonly x: Ranged; readonly y: Ranged } | null {
   const at = parts.need(
     "at",
     statement,
     "found no `at`, wanted the opening's lower left corner, such as `at 18, 46`",
   );
   if (!at) return null;
-  const x = lengthOf(at.x, "any", scope, wall);
+  if (statement.opening === "door" && (at.xTo ?? at.yTo)) {
+    const message =
+      "found a range, wanted a door's own place: only a niche or a window may be left free";
+    scope.report.tell("plan/range", (at.xTo ?? at.yTo)!, message, { wall });
+  }
+  const isFree = statement.opening !== "door";
+  const x = rangeOf(at.x, isFree ? at.xTo : null, "any", scope, wall);
   if (at.y === null && statement.opening !== "door") {
     scope.report.tell(
       "plan/missing",
@@ -93,7 +105,8 @@ function resolveAt(
     return null;
   }
   // A door stands on the floor: where the plan gives no height, its opening starts at the level line.
-  const y = at.y === null ? 0 : lengthOf(at.y, "any", scope, wall);
+  const ground = { from: 0, range: null };
+  const y = at.y === null ? ground : rangeOf(at.y, isFree ? at.yTo : null, "any", scope, wall);
   return x === null || y === null ? null : { x, y };
 }
 
@@ -133,7 +146,7 @@ function resolveFrame(parts: Parts<OpeningPart>, inset: Nm, draft: WallDraft): F
 
 /** Measured sides may reach past the bare wall's rectangle, and openings with them. */
 function isInWall(
-  { at, size, kind }: Opening,
+  { at, free, size, kind }: Opening,
   { head }: OpeningStatement,
   edges: Readonly<Record<Side, Edge>>,
   { size: wallSize, scope, name }: WallDraft,
@@ -150,8 +163,8 @@ function isInWall(
     scope.report.tell("plan/opening-outside", head, message, { wall: name });
     return false;
   };
-  const farRight = at.x + size.across;
-  const farTop = at.y + size.up;
+  const farRight = (free.x?.max ?? at.x) + size.across;
+  const farTop = (free.y?.max ?? at.y) + size.up;
   if (at.x < left)
     return tell(`left side at ${shown(at.x)}`, `it inside the wall, at ${shown(left)} or more`);
   if (farRight > right)
@@ -166,18 +179,39 @@ function isInWall(
   return true;
 }
 
-function isApart(
+/** The opening at a place apart from the others, the first of those it may have; null, and told, where there is none. */
+function apartFrom(
   opening: Opening,
   { head }: OpeningStatement,
   others: readonly Opening[],
   { scope, name: wall }: WallDraft,
-): boolean {
-  const other = others.find((candidate) => overlap(opening, candidate));
-  if (!other) return true;
+): Opening | null {
+  const places = xPlaces(opening, others).flatMap((x) =>
+    yPlaces(opening, others).map((y) => ({ ...opening, at: { x, y } })),
+  );
+  const apart = places.find((place) => !others.some((candidate) => overlap(place, candidate)));
+  if (apart) return apart;
+  const other = others.find((candidate) => overlap(opening, candidate))!;
   const message = `found \`${opening.name}\` over \`${other.name}\`, wanted openings apart`;
   const related = [placeOf(other.origin, "the other opening")];
   scope.report.tell("plan/opening-overlap", head, message, { wall, related });
-  return false;
+  return null;
+}
+
+/** Where an opening that may move is clear of another one first, if it is at all. */
+function xPlaces({ at, free: { x }, size }: Opening, others: readonly Opening[]): Nm[] {
+  if (!x) return [at.x];
+  const beside = others.flatMap((other) => [
+    other.at.x - size.across,
+    other.at.x + other.size.across,
+  ]);
+  return [x.min, x.max, ...beside.filter((place) => x.min < place && place < x.max)];
+}
+
+function yPlaces({ at, free: { y }, size }: Opening, others: readonly Opening[]): Nm[] {
+  if (!y) return [at.y];
+  const beside = others.flatMap((other) => [other.at.y - size.up, other.at.y + other.size.up]);
+  return [y.min, y.max, ...beside.filter((place) => y.min < place && place < y.max)];
 }
 
 function overlap(a: Opening, b: Opening): boolean {

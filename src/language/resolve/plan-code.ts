@@ -26,6 +26,7 @@ export type PlanCode =
   | "plan/opening-outside"
   | "plan/opening-overlap"
   | "plan/price"
+  | "plan/range"
   | "plan/reading-beyond"
   | "plan/reading-large"
   | "plan/reading-order"
@@ -40,4 +41,5 @@ export type PlanCode =
   | "plan/use-left-out"
   | "plan/use-missing"
   | "plan/use-outside"
-  | "plan/wall-too-large";
+  | "plan/wall-too-large"
+  | "plan/wish";

@@ -1,10 +1,11 @@
 import type { Nm } from "../../measure/index.js";
 import { formatLength, NM_PER } from "../../measure/index.js";
-import type { Origin, Wall } from "../../model/index.js";
-import type { WallPart, WallStatement } from "../syntax.js";
+import type { Origin, Range, Wall } from "../../model/index.js";
+import type { Expression, SizeStatement, WallPart, WallStatement } from "../syntax.js";
 import { lengthOf } from "./lengths.js";
 import { Names } from "./names.js";
 import { Parts } from "./parts.js";
+import { rangeOf } from "./range.js";
 import type { Scope } from "./scope.js";
 
 /** A wall of a kilometre is no wall. */
@@ -14,7 +15,9 @@ const LARGEST_WALL: Nm = 1000 * NM_PER.m;
 export interface WallDraft {
   readonly name: string;
   readonly origin: Origin;
+  /** With the lower end of the heights that its tile may stop at. */
   readonly size: Wall["size"];
+  readonly stop: Range | null;
   readonly statement: WallStatement;
   readonly parts: Parts<WallPart>;
   readonly scope: Scope;
@@ -55,22 +58,33 @@ function draftWall(
   const message = "found no `size`, wanted the bare wall's, such as `size 60 x 96`";
   const sizeStatement = parts.need("size", statement, message);
   const across = sizeStatement && wallLength(sizeStatement.first, scope, name);
-  const up = sizeStatement && wallLength(sizeStatement.second, scope, name);
+  const up = sizeStatement && heights(sizeStatement, scope, name);
   if (!across || !up) return null;
-  return { name, origin, size: { across, up }, statement, parts, scope };
+  const size = { across, up: up.from };
+  return { name, origin, size, stop: up.range, statement, parts, scope };
 }
 
-function wallLength(
-  expression: Parameters<typeof lengthOf>[0],
+function wallLength(expression: Expression, scope: Scope, wall: string): Nm | null {
+  const nm = lengthOf(expression, "positive", scope, wall);
+  return nm === null || isSmall(nm, expression, scope, wall) ? nm : null;
+}
+
+function heights(
+  { second, upTo }: SizeStatement,
   scope: Scope,
   wall: string,
-): Nm | null {
-  const nm = lengthOf(expression, "positive", scope, wall);
-  if (nm === null || nm <= LARGEST_WALL) return nm;
+): ReturnType<typeof rangeOf> {
+  const ranged = rangeOf(second, upTo, "positive", scope, wall);
+  const highest = ranged && (ranged.range?.max ?? ranged.from);
+  return highest !== null && isSmall(highest, second, scope, wall) ? ranged : null;
+}
+
+function isSmall(nm: Nm, expression: Expression, scope: Scope, wall: string): boolean {
+  if (nm <= LARGEST_WALL) return true;
   const { units, report } = scope;
   const message = `found ${formatLength(nm, units)}, wanted a wall of at most ${formatLength(LARGEST_WALL, units)}`;
   report.tell("plan/wall-too-large", expression, message, { wall });
-  return null;
+  return false;
 }
 
 function indexOpenings(drafts: readonly WallDraft[]): Map<string, string> {

@@ -1,21 +1,30 @@
-import type { Wall } from "../../model/index.js";
-import type { WallStatement } from "../syntax.js";
+import type { Edge, Range, Wall, Wish } from "../../model/index.js";
+import type { PlanStatement } from "../syntax.js";
 import { resolveAllows } from "./allows.js";
 import { checkCorners } from "./corners.js";
 import { resolveEdges } from "./edges.js";
 import { resolveHoles } from "./holes.js";
 import { resolveLay } from "./lay.js";
 import { resolveOpenings } from "./openings.js";
+import type { Parts } from "./parts.js";
 import type { Scope } from "./scope.js";
 import type { WallDraft, WallDrafts } from "./wall-draft.js";
 import { draftWalls } from "./wall-draft.js";
+import { resolveWishes } from "./wishes.js";
 
-/** The walls of a plan in the order of the text; what can't be understood of one is left out of it. */
-export function resolveWalls(statements: readonly WallStatement[], scope: Scope): Wall[] {
-  const all = draftWalls(statements, scope);
+/**
+ * The walls of a plan in the order of the text, and what is wanted of them; what can't be understood of
+ * one is left out of it.
+ */
+export function resolveRoom(
+  parts: Parts<PlanStatement>,
+  scope: Scope,
+): { readonly walls: readonly Wall[]; readonly wishes: readonly Wish[] } {
+  const all = draftWalls(parts.all("wall"), scope);
   const walls = all.drafts.map((draft) => resolveWall(draft, all));
   checkCorners(walls, all, scope.report);
-  return walls;
+  const ownOf = (name: string) => all.names.find(name)?.value?.parts.first("prefer");
+  return { walls, wishes: resolveWishes(walls, ownOf, parts.first("prefer"), scope) };
 }
 
 function resolveWall(draft: WallDraft, all: WallDrafts): Wall {
@@ -26,6 +35,7 @@ function resolveWall(draft: WallDraft, all: WallDrafts): Wall {
     name,
     title: statement.title?.text ?? "",
     size,
+    stop: stopOf(draft, edges.top),
     edges,
     openings: openings.kept,
     holes: resolveHoles(draft, openings),
@@ -33,4 +43,14 @@ function resolveWall(draft: WallDraft, all: WallDrafts): Wall {
     allows: resolveAllows(statement.body, scope.report),
     origin,
   };
+}
+
+/** Only a top that is free may be left free: any other stands where it is. */
+function stopOf({ stop, statement, name, scope }: WallDraft, top: Edge): Range | null {
+  if (!stop || top.meets.kind === "free") return stop;
+  const message =
+    "found a range of heights, wanted one: only where the top is `free` may the tile stop elsewhere";
+  const size = statement.body.find(({ kind }) => kind === "size")!;
+  scope.report.tell("plan/range", size.head, message, { wall: name });
+  return null;
 }

@@ -16,6 +16,7 @@ import { ontoJoints, windowOntoJoints } from "./onto-joints.js";
 import { plainCharacter } from "./plain-character.js";
 import { softJoint } from "./soft-joint.js";
 import { takeOption } from "./take-option.js";
+import { takeRoomOption } from "./take-room-option.js";
 import { widenJoint } from "./widen-joint.js";
 import { writeStart } from "./write-start.js";
 
@@ -52,6 +53,7 @@ export function fixesAt(state: DocumentState, range: SourceRange): Fix[] {
     ...mends,
     ...writeStart(state, range),
     ...takeOption(state, range),
+    ...takeRoomOption(state, range),
     ...windowOntoJoints(state, range),
   ]);
 }

@@ -13,7 +13,7 @@ const INDENT = "    ";
 const MOST_ENDS = 4;
 
 /** A row of the table: what is told, and of each option. */
-type Row = readonly string[];
+export type Row = readonly string[];
 
 /** The options' figures side by side, in as many tables as the width asks for. */
 export function* optionTables(plan: Plan, options: readonly LaidOption[]): Generator<string> {
@@ -23,11 +23,16 @@ export function* optionTables(plan: Plan, options: readonly LaidOption[]): Gener
     ...scoreRows(plan, options),
     ...figureRows(plan, options, figures),
   ];
+  yield* columnTables(rows);
+  yield `${INDENT}* a notched piece counts twice   ** for this wall alone, its offcuts used again\n`;
+}
+
+/** Rows of which each begins with its name, in as many tables as the width asks for. */
+export function* columnTables(rows: readonly Row[]): Generator<string> {
   for (const part of partsOf(rows)) {
     yield "\n";
     for (const line of aligned(part)) yield `${INDENT}${line}\n`;
   }
-  yield `${INDENT}* a notched piece counts twice   ** for this wall alone, its offcuts used again\n`;
 }
 
 /** In the order in which they decide; the joint only where it is not the same for all. */

@@ -8,6 +8,7 @@ import {
 } from "../../solver/index.js";
 import { acrossJson, upJson } from "../start-json.js";
 import { optionFigures } from "./option-figures.js";
+import { roomJson } from "./room-json.js";
 import { wholeTilesJson } from "./whole-tiles-json.js";
 
 /** The number of the format; it goes up when a key changes its meaning or goes away. */
@@ -20,6 +21,8 @@ const SCHEMA = 1;
 export function* optionsJson(solved: SolvedPlan): Generator<string> {
   const { title, units } = solved.plan;
   yield `{"schema":${SCHEMA},"plan":${JSON.stringify(title)},"units":${JSON.stringify(units)},\n`;
+  const room = roomJson(solved);
+  if (room) yield `"room":${JSON.stringify(room)},\n`;
   yield `"walls":[`;
   for (const [i, wall] of solved.walls.entries()) {
     yield i > 0 ? ",\n" : "\n";

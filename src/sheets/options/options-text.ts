@@ -12,6 +12,7 @@ import { acrossWords, upWords } from "../start-words.js";
 import { LINE_WIDTH } from "./line-width.js";
 import { optionLetter } from "./option-letter.js";
 import { optionTables } from "./option-table.js";
+import { roomText } from "./room-text.js";
 import { wholeTilesText } from "./whole-tiles-text.js";
 
 const CAUTION = `
@@ -24,6 +25,7 @@ export function* optionsText(solved: SolvedPlan): Generator<string> {
   const { plan, walls } = solved;
   if (plan.title) yield `${plan.title}\n`;
   if (walls.length === 0) yield "no walls: a stock list for other plans\n";
+  yield* roomText(solved);
   for (const wall of walls) yield* wallText(solved, wall);
   if (walls.some(({ lays }) => lays.length > 0)) yield CAUTION;
 }

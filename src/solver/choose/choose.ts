@@ -45,7 +45,7 @@ export function choose(plan: Plan, wall: Wall, lay: Lay): Chosen {
     ...(joint.min < joint.max ? (["joint"] as const) : []),
   ];
   const decidedBy = others[0] ? firstDifference(chosen.score, others[0].score) : null;
-  const choice: Choice = { left, chosen, others, weighed, decidedBy, capped };
+  const choice: Choice = { by: "wall", left, chosen, others, weighed, decidedBy, capped };
   return { joint: chosen.joint, across: chosen.across, up: chosen.up, choice };
 }
 

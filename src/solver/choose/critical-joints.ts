@@ -1,5 +1,5 @@
 import type { Nm } from "../../measure/index.js";
-import { conditionsAcross, conditionsUp } from "./conditions.js";
+import { type Condition, conditionsAcross, conditionsUp } from "./conditions.js";
 import type { Field } from "./field.js";
 
 /** A condition as it moves with the joint: doubled place at the least joint, and its doubled slope. */
@@ -30,20 +30,32 @@ export function criticalJoints(least: Field, most: Field): CriticalJoints {
   if (from === to) return { joints: [from], isAll: true };
   const joints = new Set<Nm>([from, to]);
   const q = least.shifts.length;
-  const across = moving(conditionsAcross(least), conditionsAcross(most), to - from);
-  const up = moving(conditionsUp(least), conditionsUp(most), to - from);
-  addMeetings(joints, across.slice(0, MOST_CONDITIONS), least.across.face, q, from, to);
-  addMeetings(joints, up.slice(0, MOST_CONDITIONS), least.up.face, 1, from, to);
-  const isAll =
-    Math.max(across.length, up.length) <= MOST_CONDITIONS && joints.size < MOST_MEETINGS;
+  const across = [conditionsAcross(least), conditionsAcross(most)] as const;
+  const up = [conditionsUp(least), conditionsUp(most)] as const;
+  const isAllAcross = meetingsOf(joints, across, least.across.face, q, from, to);
+  const isAll = meetingsOf(joints, up, least.up.face, 1, from, to) && isAllAcross;
   return { joints: [...joints].sort((a, b) => a - b), isAll };
 }
 
-function moving(
-  least: ReturnType<typeof conditionsUp>,
-  most: ReturnType<typeof conditionsUp>,
-  run: Nm,
-): Moving[] {
+/**
+ * Adds the joints between `from` and `to` at which two of the conditions of one direction meet; they
+ * are given as they are at either end of the range. `q` is the number of the bond's phases. Whether these
+ * are all.
+ */
+export function meetingsOf(
+  joints: Set<Nm>,
+  [least, most]: readonly [readonly Condition[], readonly Condition[]],
+  face: Nm,
+  q: number,
+  from: Nm,
+  to: Nm,
+): boolean {
+  const conditions = moving(least, most, to - from);
+  addMeetings(joints, conditions.slice(0, MOST_CONDITIONS), face, q, from, to);
+  return conditions.length <= MOST_CONDITIONS && joints.size < MOST_MEETINGS;
+}
+
+function moving(least: readonly Condition[], most: readonly Condition[], run: Nm): Moving[] {
   const seen = new Map<string, Moving>();
   least.forEach((condition, i) => {
     const other = most[i];

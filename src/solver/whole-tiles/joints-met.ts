@@ -58,7 +58,7 @@ function offHeadJoint({ lattice }: Grid, box: Box, side: "left" | "right", { num
  * How far a place, counted from a tile's near edge, is from the edge at which the tiles before it end
  * (`farEdge`), or those behind it begin; 0 within a joint.
  */
-function offEdges(place: Nm, face: Nm, module: Nm, farEdge: boolean): Nm {
+export function offEdges(place: Nm, face: Nm, module: Nm, farEdge: boolean): Nm {
   const within = place - Math.floor(place / module) * module;
   if (within >= face || within === 0) return 0;
   return farEdge

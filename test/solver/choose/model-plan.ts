@@ -83,6 +83,7 @@ export function window(
     kind: "window",
     name: "sash",
     at: { x: at[0], y: at[1] },
+    free: { x: null, y: null },
     size: { across: size[0], up: size[1] },
     frame: null,
     movement: SIXTEENTH,
@@ -125,6 +126,7 @@ export function oneWall(given: Given): OneWall {
     name: "back",
     title: "",
     size: { across: given.size[0], up: given.size[1] },
+    stop: null,
     edges: {
       left: edge("left", sides.left),
       right: edge("right", sides.right),
@@ -153,6 +155,7 @@ export function oneWall(given: Given): OneWall {
     tiles: [tile],
     trims: [TRIM],
     walls: [wall, { ...wall, name: "side", openings: [], holes: [] }],
+    wishes: [],
   };
   return { plan, wall, lay };
 }

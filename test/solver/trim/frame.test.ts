@@ -34,6 +34,7 @@ function frame(join: "mitre" | "butt", kind: Opening["kind"] = "window") {
     kind,
     name: "sash",
     at: { x: 200, y: 300 },
+    free: { x: null, y: null },
     size: { across: 100, up: 150 },
     frame: { trim, join, inset: 0, origin },
     movement: 2,

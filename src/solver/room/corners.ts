@@ -1,0 +1,25 @@
+import type { Wall } from "../../model/index.js";
+
+/** Two walls that meet at a corner, by their numbers. */
+export interface CornerPair {
+  readonly a: number;
+  readonly b: number;
+}
+
+/** The corners at which two laid walls meet, each once. */
+export function cornerPairs(walls: readonly Wall[]): CornerPair[] {
+  const pairs = new Map<string, CornerPair>();
+  walls.forEach((wall, i) => {
+    for (const side of ["left", "right"] as const) {
+      const { meets } = wall.edges[side];
+      if (meets.kind !== "corner") continue;
+      const j = walls.findIndex(({ name }) => name === meets.wall);
+      if (j < 0 || j === i || !wall.lay || !walls[j]!.lay) continue;
+      const [a, b] = [Math.min(i, j), Math.max(i, j)];
+      // Two walls may meet at both their ends.
+      const end = i === a ? side : side === "left" ? "right" : "left";
+      pairs.set(`${a} ${b} ${end}`, { a, b });
+    }
+  });
+  return [...pairs.values()];
+}

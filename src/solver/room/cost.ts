@@ -1,0 +1,31 @@
+/**
+ * What a layout costs, compared number by number from the first: whether it lays nothing, what each
+ * wish misses in its rank, then the measures of a score. Costs of walls add up.
+ */
+export type Cost = readonly number[];
+
+export function sumOf(a: Cost, b: Cost): Cost {
+  return a.map((number, i) => number + b[i]!);
+}
+
+/** Negative when `a` is the better. */
+export function compareCosts(a: Cost, b: Cost): number {
+  for (let i = 0; i < a.length; i++) {
+    const apart = a[i]! - b[i]!;
+    if (apart !== 0) return apart;
+  }
+  return 0;
+}
+
+export function lessBy(a: Cost, b: Cost): Cost {
+  return a.map((number, i) => number - b[i]!);
+}
+
+/** Whether two costs together are more than a third; without making their sum. */
+export function isOver(a: Cost, b: Cost, most: Cost): boolean {
+  for (let i = 0; i < a.length; i++) {
+    const apart = a[i]! + b[i]! - most[i]!;
+    if (apart !== 0) return apart > 0;
+  }
+  return false;
+}

@@ -1,0 +1,88 @@
+import type { Nm } from "../../measure/index.js";
+import type { Opening, Range } from "../../model/index.js";
+import { offsFrom, offsTo } from "../choose/conditions.js";
+import type { Axis, Field } from "../choose/field.js";
+
+/** One direction of what an opening takes: its edges, as far before and behind its own place. */
+export interface Reaching {
+  /** How far what it takes begins before its place. */
+  readonly before: Nm;
+  /** How long what it takes is. */
+  readonly length: Nm;
+  /** The opening's own length. */
+  readonly size: Nm;
+}
+
+/**
+ * The places in a range at which an edge of what an opening takes critically meets the tiles of rows
+ * from these origins. Between two of them nothing changes but how large cuts are.
+ */
+export function placesOnTiles(
+  range: Range,
+  { before, length }: Reaching,
+  axis: Axis,
+  origins: readonly Nm[],
+): Nm[] {
+  const places = new Set<Nm>([range.min, range.max]);
+  for (const origin of origins) {
+    for (const off of offsTo(axis)) addEach(places, range, origin + off + before, axis.module);
+    for (const off of offsFrom(axis)) {
+      addEach(places, range, origin + off - length + before, axis.module);
+    }
+  }
+  return [...places].sort((a, b) => a - b);
+}
+
+/** The places at which an opening's middle is that of a tile or a joint. */
+export function placesOnMiddles(
+  range: Range,
+  { size }: Reaching,
+  { face, module }: Axis,
+  origin: Nm,
+): Nm[] {
+  const places = new Set<Nm>();
+  for (const middle of [2 * origin + face, 2 * origin + face + module]) {
+    for (const half of [Math.floor((middle - size) / 2), Math.ceil((middle - size) / 2)]) {
+      addEach(places, range, half, module);
+    }
+  }
+  return [...places];
+}
+
+/**
+ * The places at which what an opening takes critically stands to the wall's sides and to what other
+ * openings take, wherever the tiles are: a piece between them is just wide enough.
+ */
+export function placesByEdges(range: Range, { before, length }: Reaching, axis: Axis): Nm[] {
+  const { clearLow, clearHigh, sliver, half, face, edges } = axis;
+  const places = new Set<Nm>([range.min, range.max]);
+  for (const edge of [clearLow, clearHigh, ...edges]) {
+    for (const gap of new Set([0, sliver, half, face])) {
+      for (const at of [edge + gap + before, edge - gap - length + before]) {
+        if (range.min < at && at < range.max) places.add(at);
+      }
+    }
+  }
+  return [...places].sort((a, b) => a - b);
+}
+
+/** The places that bring a lattice which goes with the opening to these origins. */
+export function placesTied(range: Range, from: Nm, module: Nm, origins: readonly Nm[]): Nm[] {
+  const places = new Set<Nm>([range.min, range.max]);
+  for (const origin of origins) addEach(places, range, range.min + origin - from, module);
+  return [...places].sort((a, b) => a - b);
+}
+
+/** What an opening takes in a direction, seen from its own place. */
+export function reachingOf(field: Field, i: number, direction: "across" | "up"): Reaching {
+  const { opening, box } = field.region.takeaways[i]!;
+  const { at, size }: Pick<Opening, "at" | "size"> = opening;
+  return direction === "across"
+    ? { before: at.x - box.left, length: box.right - box.left, size: size.across }
+    : { before: at.y - box.bottom, length: box.top - box.bottom, size: size.up };
+}
+
+function addEach(places: Set<Nm>, { min, max }: Range, place: Nm, module: Nm): void {
+  const first = place + Math.ceil((min - place) / module) * module;
+  for (let at = first; at <= max; at += module) places.add(at);
+}

@@ -1,0 +1,2 @@
+export { type Measured, measureRoom } from "./measure-room.js";
+export { isRoom, layRoom, type RoomLaid } from "./solve-room.js";

@@ -1,0 +1,98 @@
+import type { Plan, Wish } from "../../model/index.js";
+import { balanceOf, imbalanceAcross } from "../choose/balance.js";
+import { scoreOf } from "../choose/score-laid.js";
+import type { Score, SolvedLay, SolvedWall } from "../solved.js";
+import { cornerPairs } from "./corners.js";
+import { centreMiss, coursesMiss, openingMiss, sideMiss } from "./misses.js";
+import { limitsUnder } from "./wanting.js";
+
+/** What laid walls come to together. */
+export interface Measured {
+  /** What each wish misses: nm, or a number of cuts. */
+  readonly misses: readonly number[];
+  /** The walls' scores, added up. */
+  readonly score: Score;
+}
+
+/** Measures laid walls against wishes, piece by piece. */
+export function measureRoom(
+  plan: Plan,
+  walls: readonly SolvedWall[],
+  wishes: readonly Wish[],
+): Measured {
+  const none = { slivers: 0, underHalf: 0, imbalance: 0, cuts: 0, tiles: 0, jointOver: 0 };
+  const score = laidWalls(walls).reduce<Score>(
+    (sum, { wall, lay }) => addScores(sum, scoreOf({ ...lay, region: wall.region }, plan.limits)),
+    none,
+  );
+  return { misses: wishes.map((wish) => missOf(plan, walls, wish)), score };
+}
+
+interface LaidWall {
+  readonly wall: SolvedWall;
+  readonly lay: SolvedLay;
+}
+
+function laidWalls(walls: readonly SolvedWall[]): LaidWall[] {
+  return walls.flatMap((wall) => wall.lays.map((lay) => ({ wall, lay })));
+}
+
+function missOf(plan: Plan, walls: readonly SolvedWall[], wish: Wish): number {
+  const { wanted } = wish;
+  if (wanted.kind === "courses-meet") return coursesMissed(walls, wish);
+  const name =
+    wanted.kind === "centre"
+      ? wanted.on.wall
+      : wanted.kind === "whole-at-opening"
+        ? wanted.of.wall
+        : wish.wall;
+  const concerned = laidWalls(walls).filter(({ wall }) => name === null || wall.wall.name === name);
+  return concerned.reduce((sum, laid) => sum + missAt(plan, laid, wanted), 0);
+}
+
+function coursesMissed(walls: readonly SolvedWall[], { wall: own }: Wish): number {
+  return cornerPairs(walls.map(({ wall }) => wall)).reduce((sum, { a, b }) => {
+    const [one, other] = [walls[a]!, walls[b]!];
+    const [lay] = one.lays;
+    const [otherLay] = other.lays;
+    if (!lay || !otherLay) return sum;
+    if (own !== null && one.wall.name !== own && other.wall.name !== own) return sum;
+    return sum + coursesMiss(lay.lattice, otherLay.lattice);
+  }, 0);
+}
+
+function missAt(plan: Plan, { wall, lay }: LaidWall, wanted: Wish["wanted"]): number {
+  const { lattice } = lay;
+  const { region } = wall;
+  switch (wanted.kind) {
+    case "courses-meet":
+      return 0;
+    case "centre": {
+      const opening = wall.wall.openings.find(({ name }) => name === wanted.on.opening);
+      return opening ? centreMiss(lattice, opening) : 0;
+    }
+    case "whole-at-opening": {
+      const taken = region.takeaways.find(({ opening }) => opening.name === wanted.of.opening);
+      return taken ? openingMiss(lattice, taken.box, wanted.at) : 0;
+    }
+    case "whole-at-side":
+      return sideMiss(lattice, region, wanted.at);
+    case "equal-ends":
+      return imbalanceAcross(balanceOf(region, lattice), lattice.x);
+    case "no-cut":
+      return scoreOf({ ...lay, region }, limitsUnder(plan.limits, wanted.under)).slivers;
+    case "few-cuts":
+      return scoreOf({ ...lay, region }, plan.limits).cuts;
+  }
+}
+
+function addScores(a: Score, b: Score): Score {
+  return {
+    slivers: a.slivers + b.slivers,
+    underHalf: a.underHalf + b.underHalf,
+    imbalance: a.imbalance + b.imbalance,
+    cuts: a.cuts + b.cuts,
+    tiles: a.tiles + b.tiles,
+    jointOver: a.jointOver + b.jointOver,
+  };
+}

@@ -1,0 +1,35 @@
+import type { Nm } from "../../measure/index.js";
+import { type CriticalJoints, meetingsOf } from "../choose/critical-joints.js";
+import { conditionsAcross, conditionsUp } from "../choose/conditions.js";
+import type { Field } from "../choose/field.js";
+
+/** A wall's fields at the ends of the range of joints. */
+export interface Ends {
+  readonly least: Field;
+  readonly most: Field;
+}
+
+/**
+ * The joints at which two critical conditions meet: of one wall across, and up of any two walls, since
+ * their courses may stand at one height.
+ */
+export function roomJoints(walls: readonly Ends[]): CriticalJoints {
+  const [{ least, most }] = walls as [Ends, ...Ends[]];
+  const [from, to] = [least.ground.joint, most.ground.joint];
+  const joints = new Set<Nm>([from, to]);
+  let isAll = true;
+  for (const each of walls) {
+    const across = [conditionsAcross(each.least), conditionsAcross(each.most)] as const;
+    const { face } = each.least.across;
+    isAll = meetingsOf(joints, across, face, each.least.shifts.length, from, to) && isAll;
+  }
+  for (const face of new Set(walls.map((each) => each.least.up.face))) {
+    const alike = walls.filter((each) => each.least.up.face === face);
+    const up = [
+      alike.flatMap((each) => conditionsUp(each.least)),
+      alike.flatMap((each) => conditionsUp(each.most)),
+    ] as const;
+    isAll = meetingsOf(joints, up, face, 1, from, to) && isAll;
+  }
+  return { joints: [...joints].sort((a, b) => a - b), isAll };
+}

@@ -1,0 +1,177 @@
+import type { Nm } from "../../measure/index.js";
+import type { Lay, Opening, Wall } from "../../model/index.js";
+import type { Box } from "../box.js";
+import { imbalanceAcross } from "../choose/balance.js";
+import type { Effort } from "../choose/effort.js";
+import { type Field, fieldOf } from "../choose/field.js";
+import { overlaps } from "../box.js";
+import { latticeOf } from "../lattice.js";
+import type { Lattice } from "../solved.js";
+import { centreMiss, openingMiss, sideMiss } from "./misses.js";
+import { isFree, type Settled, settle, settledOf } from "./settle.js";
+import { limitsUnder, type RankedWish, type Wanting, wishesOf } from "./wanting.js";
+
+/** The fields of a wall with all that is free settled. */
+export interface Fields {
+  readonly wall: Wall;
+  readonly own: Field;
+  /** For each wish for no small cut, a field whose slivers are those cuts. */
+  readonly under: readonly { readonly place: number; readonly field: Field }[];
+}
+
+/** About how many looks at a tile it takes to make a field. */
+const LOOKS_A_FIELD = 20;
+
+/** A wall's fields at one joint, wherever its openings and its top come to stand, and what its wishes miss. */
+export class WallFields {
+  readonly drawn: Settled;
+  /** The wall as it is drawn. */
+  readonly first: Fields;
+  /** Openings that may move, by their numbers. */
+  readonly free: Readonly<Record<"x" | "y", readonly number[]>>;
+  readonly isFree: boolean;
+  private readonly known = new Map<string, Fields>();
+  private readonly wishes: Readonly<Record<"across" | "up" | "under" | "cuts", RankedWish[]>>;
+
+  constructor(
+    readonly wanting: Wanting,
+    readonly wall: Wall,
+    readonly lay: Lay,
+    readonly joint: Nm,
+    readonly effort: Effort,
+  ) {
+    const kinds = (...kind: Parameters<typeof wishesOf>[2]) => wishesOf(wanting, wall.name, kind);
+    this.wishes = {
+      across: kinds("centre", "equal-ends"),
+      up: kinds("whole-at-opening", "whole-at-side"),
+      under: kinds("no-cut"),
+      cuts: kinds("few-cuts"),
+    };
+    const numbers = wall.openings.map((_, i) => i);
+    this.free = {
+      x: numbers.filter((i) => wall.openings[i]!.free.x),
+      y: numbers.filter((i) => wall.openings[i]!.free.y),
+    };
+    this.isFree = isFree(wall);
+    this.drawn = settledOf(wall);
+    this.first = this.at(this.drawn);
+  }
+
+  /** The ranks of the wishes for few cuts. */
+  get cutPlaces(): readonly number[] {
+    return this.wishes.cuts.map(({ place }) => place);
+  }
+
+  at(settled: Settled): Fields {
+    const key = `${settled.stop} ${settled.places.map(({ x, y }) => `${x},${y}`).join(" ")}`;
+    const known = this.known.get(key);
+    if (known) return known;
+    const { plan } = this.wanting;
+    const wall = this.isFree ? settle(this.wall, settled) : this.wall;
+    const lay = this.isFree ? wall.lay! : this.lay;
+    const under = this.wishes.under.map(({ wish: { wanted }, place }) => {
+      const limits = limitsUnder(plan.limits, wanted.kind === "no-cut" ? wanted.under : 0);
+      return { place, field: fieldOf({ ...plan, limits }, wall, lay, this.joint) };
+    });
+    const fields = { wall, own: fieldOf(plan, wall, lay, this.joint), under };
+    this.effort.cells += LOOKS_A_FIELD * (1 + under.length);
+    this.known.set(key, fields);
+    return fields;
+  }
+
+  /** The wall as drawn but for the places of what is free in a direction, and its height. */
+  moved(direction: "x" | "y", places: readonly Nm[], stop = this.drawn.stop): Settled {
+    const numbers = this.free[direction];
+    const all = this.drawn.places.map((at, i) =>
+      numbers.includes(i) ? { ...at, [direction]: places[numbers.indexOf(i)]! } : at,
+    );
+    return { stop, places: all };
+  }
+
+  /** The fields for bounds: an opening that may move counts for all that it may take, and for no cut. */
+  loose(fields: Fields): Fields {
+    if (!this.isFree) return fields;
+    const { openings } = this.wall;
+    const loosen = (field: Field): Field => {
+      const boxes = field.boxes.filter((_, i) => !isMoving(openings[i]!));
+      const reaches = field.boxes
+        .map((box, i) => reachOf(box, openings[i]!, fields.wall.openings[i]!))
+        .filter((_, i) => isMoving(openings[i]!));
+      return { ...field, boxes, obstacles: [...boxes, ...reaches, ...field.circles] };
+    };
+    const under = fields.under.map(({ place, field }) => ({ place, field: loosen(field) }));
+    return { ...fields, own: loosen(fields.own), under };
+  }
+
+  /** What the wishes for one direction miss, by their ranks. */
+  addMissed(
+    missed: Map<number, number>,
+    direction: "across" | "up",
+    { wall, own }: Fields,
+    at: { readonly x: Nm; readonly y: Nm },
+  ): void {
+    const lattice = latticeOf(this.lay, this.joint, at.x, at.y);
+    for (const { wish, place } of this.wishes[direction]) {
+      missed.set(place, missedBy(wish.wanted, wall, own, lattice));
+    }
+  }
+}
+
+/** Whether what openings take stays inside the tile and apart from one another and from holes. */
+export function isApart({ region }: Field): boolean {
+  const { bounds, takeaways, roundHoles } = region;
+  const boxes = takeaways.map(({ box }) => box);
+  const holes = roundHoles.map(({ box }) => box);
+  return boxes.every((box, i) => {
+    const others = [...boxes.slice(i + 1), ...holes];
+    const isIn =
+      takeaways[i]!.opening.kind === "door" ||
+      !isMoving(takeaways[i]!.opening) ||
+      (box.left >= bounds.left &&
+        box.right <= bounds.right &&
+        box.bottom >= bounds.bottom &&
+        box.top <= bounds.top);
+    return isIn && !others.some((other) => overlaps(box, other));
+  });
+}
+
+function missedBy(
+  wanted: RankedWish["wish"]["wanted"],
+  wall: Wall,
+  { region, balance }: Field,
+  lattice: Lattice,
+): number {
+  switch (wanted.kind) {
+    case "centre":
+      return centreMiss(
+        lattice,
+        wall.openings.find(({ name }) => name === wanted.on.opening)!,
+      );
+    case "equal-ends":
+      return imbalanceAcross(balance, lattice.x);
+    case "whole-at-opening": {
+      const taken = region.takeaways.find(({ opening }) => opening.name === wanted.of.opening)!;
+      return openingMiss(lattice, taken.box, wanted.at);
+    }
+    case "whole-at-side":
+      return sideMiss(lattice, region, wanted.at);
+    default:
+      return 0;
+  }
+}
+
+function isMoving({ free }: Opening): boolean {
+  return free.x !== null || free.y !== null;
+}
+
+/** All that an opening may take, from what it takes at its place. */
+function reachOf(box: Box, { free }: Opening, { at }: Opening): Box {
+  const x = free.x ?? { min: at.x, max: at.x };
+  const y = free.y ?? { min: at.y, max: at.y };
+  return {
+    left: box.left - at.x + x.min,
+    right: box.right - at.x + x.max,
+    bottom: box.bottom - at.y + y.min,
+    top: box.top - at.y + y.max,
+  };
+}

@@ -1,0 +1,107 @@
+import type { Nm } from "../../measure/index.js";
+import { boundAcross } from "../choose/bounds.js";
+import { namedAcross } from "../choose/named-starts.js";
+import { criticalAcross, within } from "../choose/origins.js";
+import { acrossOrigin } from "../start.js";
+import { compareCosts, type Cost } from "./cost.js";
+import { extremesOf } from "./extremes.js";
+import {
+  placesByEdges,
+  placesOnMiddles,
+  placesOnTiles,
+  placesTied,
+  reachingOf,
+} from "./free-places.js";
+import { products, unique } from "./products.js";
+import { leastCost } from "./wanting.js";
+import type { WallFields } from "./wall-fields.js";
+
+/** A start across with the places across of what is free, and what they cost at least. */
+export interface AcrossWay {
+  readonly x: Nm;
+  readonly places: readonly Nm[];
+  readonly least: Cost;
+}
+
+/** The ways across that may be the best, in the order of what they cost at least; of equals, the one that is said most simply first. */
+export function waysAcross(fields: WallFields): AcrossWay[] {
+  return new WaysAcross(fields).all();
+}
+
+class WaysAcross {
+  private readonly isTied: boolean;
+
+  constructor(private readonly fields: WallFields) {
+    const { across } = fields.lay;
+    this.isTied =
+      across !== null &&
+      across.kind !== "full-tile" &&
+      across.centre.on === "opening" &&
+      across.centre.opening.free.x !== null;
+  }
+
+  all(): AcrossWay[] {
+    const { free, wall } = this.fields;
+    const ways = this.origins().flatMap((x) =>
+      products(free.x.map((i) => this.placesOf(i, x)))
+        .filter((places) => this.isStated(x, places))
+        .map((places) => this.way(x, places)),
+    );
+    if (ways.length === 0) {
+      const drawn = free.x.map((i) => wall.openings[i]!.at.x);
+      ways.push(this.way(this.statedAt(drawn), drawn));
+    }
+    return ways.sort((a, b) => compareCosts(a.least, b.least));
+  }
+
+  private origins(): Nm[] {
+    const { first, lay, wall } = this.fields;
+    const { ground, across } = first.own;
+    if (lay.across && !this.isTied) return [acrossOrigin(ground, lay.across)];
+    const named = namedAcross(wall).map((start) => acrossOrigin(ground, start));
+    const critical = extremesOf(this.fields, "x").flatMap(({ own, under }) =>
+      [own, ...under.map(({ field }) => field)].flatMap(criticalAcross),
+    );
+    return unique([...named, ...critical].map((x) => within(x, across.module, across.low)));
+  }
+
+  private placesOf(i: number, x: Nm): readonly Nm[] {
+    const { own, under } = this.fields.first;
+    const range = this.fields.wall.openings[i]!.free.x!;
+    if (this.isTied) {
+      const origin = this.statedAt(this.fields.free.x.map((j) => (j === i ? range.min : 0)));
+      return placesTied(range, origin, own.across.module, [x]);
+    }
+    const reaching = reachingOf(own, i, "across");
+    const origins = own.shifts.map((shift) => x + shift);
+    const axes = [own.across, ...under.map(({ field }) => field.across)];
+    return unique([
+      ...axes.flatMap((axis) => placesOnTiles(range, reaching, axis, origins)),
+      ...axes.flatMap((axis) => placesByEdges(range, reaching, axis)),
+      ...placesOnMiddles(range, reaching, own.across, x),
+    ]);
+  }
+
+  /** A start that is stated on an opening which may move is where the opening is. */
+  private isStated(x: Nm, places: readonly Nm[]): boolean {
+    if (!this.isTied) return true;
+    return (this.statedAt(places) - x) % this.fields.first.own.across.module === 0;
+  }
+
+  private statedAt(places: readonly Nm[]): Nm {
+    const { own } = this.fields.at(this.fields.moved("x", places));
+    return acrossOrigin(own.ground, own.ground.lay.across!);
+  }
+
+  private way(x: Nm, places: readonly Nm[]): AcrossWay {
+    const { fields } = this;
+    const settled = fields.at(fields.moved("x", places));
+    const { own, under } = fields.loose(settled);
+    const missed = new Map(
+      under.map(({ place, field }) => [place, boundAcross(field, x).slivers] as const),
+    );
+    fields.addMissed(missed, "across", settled, { x, y: 0 });
+    fields.effort.cells += own.shifts.length * (1 + own.obstacles.length) * (1 + under.length);
+    return { x, places, least: leastCost(fields.wanting, missed, boundAcross(own, x), 0) };
+  }
+}

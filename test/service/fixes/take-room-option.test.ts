@@ -1,0 +1,95 @@
+import assert from "node:assert/strict";
+import type { Fix } from "../../../src/service/index.js";
+import { edited, Plans } from "../plans.js";
+import { stateOf } from "../state-of.js";
+
+/** A small room whose wishes collide: courses can't both meet the stated wall's and be whole over the sill. */
+export const ROOM = `units inch
+prefer {
+  courses meet
+  whole courses at sill of sash
+}
+tile field {
+  face 6 x 3
+  thickness 3/8
+}
+wall back {
+  size 40 x 30 to 34
+  right corner end under movement 1/8
+  top free
+  window sash {
+    at 12 to 14, 13 1/2
+    size 12 x 12
+    movement 1/8
+  }
+  lay field {
+    bond stack
+    joint 1/16 to 1/8
+  }
+}
+wall end {
+  size 30 x 30
+  left corner back over movement 1/8
+  lay field {
+    bond stack
+    joint 1/16 to 1/8
+    up joint at 12
+  }
+}
+`;
+
+function offers(text: string, word: string): Fix[] {
+  const line = text.split("\n").findIndex((each) => each.includes(word));
+  const at = { line, character: 4 };
+  const plans = new Plans();
+  return plans.service.fixes(plans.open(text), { start: at, end: at });
+}
+
+/** Where everything of a solved room stands. */
+function layoutOf(text: string) {
+  return stateOf(text).outcome.solved.walls.map(({ wall, lays: [lay] }) => ({
+    places: wall.openings.map(({ at }) => at),
+    top: wall.size.up,
+    joint: lay!.joint,
+    bounds: [...lay!.pieces.bounds],
+  }));
+}
+
+describe("taking a room's layout", () => {
+  const write = "Write the room's layout down: starts, joint and places";
+
+  it("writes every start, the joint, the places and the heights as one edit that changes no piece", () => {
+    const fix = offers(ROOM, "courses meet").find(({ title }) => title === write)!;
+    const written = edited(ROOM, fix.edits);
+    assert.doesNotMatch(written, / to /);
+    assert.equal(written.match(/ across /g)!.length, 2);
+    assert.equal(written.match(/ up /g)!.length, 2);
+    assert.deepEqual(layoutOf(written), layoutOf(ROOM));
+    const { solved } = stateOf(written).outcome;
+    assert.deepEqual(
+      solved.walls.map(({ lays: [lay] }) => lay!.choice),
+      [null, null],
+    );
+  });
+
+  it("offers the layout in which a wish that isn't met is, and what it costs", () => {
+    const fix = offers(ROOM, "courses meet").find(({ title }) => title.startsWith("Lay the room"))!;
+    assert.match(
+      fix.title,
+      /^Lay the room with `whole courses at sill of sash` first: it costs `courses meet` \(.* off in all\)/,
+    );
+    const { solved } = stateOf(edited(ROOM, fix.edits)).outcome;
+    const [sash] = solved.walls[0]!.region.takeaways;
+    const { y, joint, face } = solved.walls[0]!.lays[0]!.lattice;
+    const module = face.up + joint;
+    const into = (sash!.box.bottom - y) % module;
+    assert.ok(into === 0 || into >= face.up, `${into}`);
+  });
+
+  it("offers nothing away from the wishes", () => {
+    assert.deepEqual(
+      offers(ROOM, "face 6 x 3").filter(({ title }) => title.includes("room")),
+      [],
+    );
+  });
+});
