@@ -1,5 +1,5 @@
 import type { Nm } from "../measure/index.js";
-import type { Side } from "../model/index.js";
+import { type CornerMeeting, isCorner, type Side } from "../model/index.js";
 import {
   courseShift,
   type Lattice,
@@ -106,15 +106,20 @@ function onLine(lattice: Lattice, doubled: Nm): "tile" | "joint" | null {
   return null;
 }
 
-/** Inside corners at which the bed joints of both walls are one line; told once, on the wall under. */
+/** Corners at which the bed joints of both walls are one line; told once, on the wall under. */
 function coursesMeet(plan: SolvedPlan, { wall }: SolvedWall, lay: SolvedLay): Alignment[] {
   return (["left", "right"] as const).flatMap((side): Alignment[] => {
     const { meets } = wall.edges[side];
-    if (meets.kind !== "corner" || meets.lap !== "under") return [];
+    if (!isCorner(meets) || !isToldHere(meets, side)) return [];
     const other = plan.walls.find((each) => each.wall.name === meets.wall)?.lays[0];
     if (!other || !sameBeds(lay.lattice, other.lattice)) return [];
     return [{ kind: "courses meet", wall: meets.wall }];
   });
+}
+
+/** Told on the wall under; of a mitre's walls, on the one at the left of the corner. */
+function isToldHere({ lap }: CornerMeeting, side: "left" | "right"): boolean {
+  return lap === "under" || (lap === "mitre" && side === "right");
 }
 
 function sameBeds(a: Lattice, b: Lattice): boolean {

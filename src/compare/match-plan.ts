@@ -1,4 +1,4 @@
-import type { Hole, Opening, Tile, Trim } from "../model/index.js";
+import { edgeTrim, type Hole, type Opening, type Tile, type Trim } from "../model/index.js";
 import type { SolvedPlan, SolvedWall } from "../solver/index.js";
 import type { Change } from "./comparison.js";
 import { matchParts, type Traits } from "./match-parts.js";
@@ -114,9 +114,7 @@ function trimsSet({ walls }: SolvedPlan): readonly Trim[] {
   return byName(
     walls.flatMap(({ wall }) => [
       ...wall.openings.flatMap(({ frame }) => (frame ? [frame.trim] : [])),
-      ...Object.values(wall.edges).flatMap(({ meets }) =>
-        meets.kind === "free" && meets.trim ? [meets.trim] : [],
-      ),
+      ...Object.values(wall.edges).flatMap(({ meets }) => edgeTrim(meets) ?? []),
     ]),
   );
 }

@@ -1,5 +1,5 @@
 import type { Nm } from "../measure/index.js";
-import type { Edge, Side, Wall } from "../model/index.js";
+import { type Edge, edgeTrim, type Side, type Wall } from "../model/index.js";
 import type { Fact, Pair, Value } from "./comparison.js";
 import { factOf, length, size, words } from "./facts-of.js";
 
@@ -39,6 +39,10 @@ function edgeFacts(
 /** `pan`, `corner back under`, `free trim nose`. */
 function meets({ meets: met }: Edge, renamed: ReadonlyMap<string, string> = new Map()): string {
   if (met.kind === "corner") return `corner ${renamed.get(met.wall) ?? met.wall} ${met.lap}`;
+  if (met.kind === "outside") {
+    const trim = edgeTrim(met);
+    return `outside ${renamed.get(met.wall) ?? met.wall} ${met.lap}${trim ? ` trim ${trim.name}` : ""}`;
+  }
   if (met.kind === "free") return met.trim ? `free trim ${met.trim.name}` : "free";
   return met.kind;
 }

@@ -347,13 +347,27 @@ function buildMeeting(meeting: CstNode): S.WrittenMeeting {
       lap: lap as S.Word & { text: "under" | "over" },
     };
   }
-  const free = nodeAt(meeting, "free");
-  if (free) {
-    const trim = tokenAt(free, "Name");
-    return { kind: "free", trim: trim ? wordOf(trim) : null };
+  const outside = nodeAt(meeting, "outside");
+  if (outside) {
+    const wall = wordOf(tokenAt(outside, "Name")!);
+    const lap = wordOf(tokenAt(outside, "lap")!);
+    return isOver(lap)
+      ? { kind: "outside", wall, lap, trim: endTrimOf(outside) }
+      : { kind: "outside", wall, lap: lap as S.Word & { text: "under" | "mitre" } };
   }
+  const free = nodeAt(meeting, "free");
+  if (free) return { kind: "free", trim: endTrimOf(free) };
   const what = tokenAt(meeting, "plain")!.image;
   return { kind: "plain", what: what as (S.WrittenMeeting & { kind: "plain" })["what"] };
+}
+
+function isOver(lap: S.Word): lap is S.Word & { text: "over" } {
+  return lap.text === "over";
+}
+
+function endTrimOf(node: CstNode): S.Word | null {
+  const trim = nodeAt(node, "endTrim");
+  return trim ? wordOf(tokenAt(trim, "Name")!) : null;
 }
 
 function buildClause(clause: CstNode, tree: TreeBuilder): S.EdgeClause {
@@ -384,6 +398,12 @@ function buildAcross(node: CstNode, tree: TreeBuilder): S.AcrossStatement["choic
   const full = nodeAt(node, "fullTile");
   if (full) {
     return { kind: "full-tile", from: tokenAt(full, "from")!.image as "left" | "right" };
+  }
+  const carried = nodeAt(node, "carried");
+  if (carried) {
+    const wall = wordOf(tokenAt(carried, "Name")!);
+    const joint = tokenAt(carried, "joint")?.image as "added" | "swallowed" | undefined;
+    return joint ? { kind: "wrapped", wall, joint } : { kind: "mirrored", wall };
   }
   const centred = nodeAt(node, "centred")!;
   const what = tokenAt(centred, "what")!.image as "tile" | "joint";

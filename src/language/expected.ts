@@ -167,8 +167,10 @@ function nameWanted(statement: string, rule: string): NameWanted {
     case "term":
       return "let";
     case "corner":
+    case "outside":
+    case "carried":
       return "wall";
-    case "free":
+    case "endTrim":
     case "frame":
       return "trim";
     case "centred":

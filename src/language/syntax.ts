@@ -238,6 +238,17 @@ export type WrittenMeeting =
       readonly wall: Word;
       readonly lap: Word & { readonly text: "under" | "over" };
     }
+  | {
+      readonly kind: "outside";
+      readonly wall: Word;
+      readonly lap: Word & { readonly text: "under" | "mitre" };
+    }
+  | {
+      readonly kind: "outside";
+      readonly wall: Word;
+      readonly lap: Word & { readonly text: "over" };
+      readonly trim: Word | null;
+    }
   | { readonly kind: "free"; readonly trim: Word | null };
 
 export type EdgeClause = MeasuredClause | JointClause;
@@ -309,7 +320,9 @@ export interface AcrossStatement extends Stated<"across"> {
   readonly choice:
     | { readonly kind: "full-tile"; readonly from: "left" | "right" }
     | { readonly kind: "centred-on"; readonly what: "tile" | "joint"; readonly name: Word }
-    | { readonly kind: "centred-at"; readonly what: "tile" | "joint"; readonly x: Expression };
+    | { readonly kind: "centred-at"; readonly what: "tile" | "joint"; readonly x: Expression }
+    | { readonly kind: "wrapped"; readonly wall: Word; readonly joint: "added" | "swallowed" }
+    | { readonly kind: "mirrored"; readonly wall: Word };
 }
 
 export interface UpStatement extends Stated<"up"> {

@@ -64,14 +64,39 @@ export class WallGrammar extends WishGrammar {
     INSIDE_A_LINE,
   );
 
+  protected readonly endTrim = this.RULE(
+    "endTrim",
+    () => {
+      this.CONSUME(WORD.trim);
+      this.CONSUME(T.Name);
+    },
+    INSIDE_A_LINE,
+  );
+
+  protected readonly outside = this.RULE(
+    "outside",
+    () => {
+      this.CONSUME(WORD.outside);
+      this.CONSUME(T.Name);
+      this.OR([
+        { ALT: () => this.CONSUME(WORD.under, { LABEL: "lap" }) },
+        { ALT: () => this.CONSUME(WORD.mitre, { LABEL: "lap" }) },
+        {
+          ALT: () => {
+            this.CONSUME(WORD.over, { LABEL: "lap" });
+            this.OPTION(() => this.SUBRULE(this.endTrim));
+          },
+        },
+      ]);
+    },
+    INSIDE_A_LINE,
+  );
+
   protected readonly free = this.RULE(
     "free",
     () => {
       this.CONSUME(WORD.free);
-      this.OPTION(() => {
-        this.CONSUME(WORD.trim);
-        this.CONSUME(T.Name);
-      });
+      this.OPTION(() => this.SUBRULE(this.endTrim));
     },
     INSIDE_A_LINE,
   );
@@ -87,6 +112,7 @@ export class WallGrammar extends WishGrammar {
         { ALT: () => this.CONSUME(WORD.counter, { LABEL: "plain" }) },
         { ALT: () => this.CONSUME(WORD.wall, { LABEL: "plain" }) },
         { ALT: () => this.SUBRULE(this.corner) },
+        { ALT: () => this.SUBRULE(this.outside) },
         { ALT: () => this.SUBRULE(this.free) },
       ]);
     },
@@ -230,11 +256,39 @@ export class WallGrammar extends WishGrammar {
     INSIDE_A_LINE,
   );
 
+  protected readonly carried = this.RULE(
+    "carried",
+    () => {
+      this.OR([
+        {
+          ALT: () => {
+            this.CONSUME(WORD.wrapped, { LABEL: "way" });
+            this.CONSUME(WORD.from);
+            this.CONSUME(T.Name);
+            this.OR2([
+              { ALT: () => this.CONSUME(WORD.added, { LABEL: "joint" }) },
+              { ALT: () => this.CONSUME(WORD.swallowed, { LABEL: "joint" }) },
+            ]);
+          },
+        },
+        {
+          ALT: () => {
+            this.CONSUME(WORD.mirrored, { LABEL: "way" });
+            this.CONSUME2(WORD.from);
+            this.CONSUME2(T.Name);
+          },
+        },
+      ]);
+    },
+    INSIDE_A_LINE,
+  );
+
   protected readonly across = this.RULE("across", () => {
     this.CONSUME(START.across.token);
     this.OR([
       { ALT: () => this.SUBRULE(this.fullTile) },
       { ALT: () => this.SUBRULE(this.centred) },
+      { ALT: () => this.SUBRULE(this.carried) },
     ]);
     this.CONSUME(T.LineEnd);
   });

@@ -1,7 +1,15 @@
 export type { Allow, AllowingBlock } from "./allow.js";
 export type { Diagnostic, RelatedPlace, Severity } from "./diagnostic.js";
-export type { Edge, EdgeJoint, Meeting, Reading, Side } from "./edge.js";
-export type { AcrossStart, Bond, Centre, Lay, UpStart } from "./lay.js";
+export type {
+  CornerMeeting,
+  Edge,
+  EdgeJoint,
+  Meeting,
+  OutsideCorner,
+  Reading,
+  Side,
+} from "./edge.js";
+export type { AcrossStart, Bond, CarriedStart, Centre, Lay, OwnStart, UpStart } from "./lay.js";
 export type { Limit, LimitEntry, LimitName, Limits, LimitShape } from "./limits.js";
 export type { Frame, Hole, Opening } from "./opening.js";
 export type { Plan } from "./plan.js";
@@ -20,4 +28,5 @@ export type {
 export type { Tile, Trim } from "./tile.js";
 export type { Wall } from "./wall.js";
 export type { Range, WallOpening, Wanted, Wish } from "./wish.js";
+export { edgeTrim, endsTile, isCorner, showsEnd } from "./edge.js";
 export { halfLimit, LIMITS, sliverLimit } from "./limits.js";

@@ -14,10 +14,26 @@ export type Centre =
   | { readonly on: "opening"; readonly opening: Opening }
   | { readonly on: "place"; readonly x: Nm };
 
-/** How course 1 starts across the wall. */
-export type AcrossStart =
+/** How course 1 starts across the wall, from what the wall itself has. */
+export type OwnStart =
   | { readonly kind: "tile" | "joint"; readonly centre: Centre }
   | { readonly kind: "full-tile"; readonly from: "left" | "right" };
+
+/**
+ * How course 1 goes on from the end of another wall at their corner. `wrapped`: with what is left of the
+ * tile there, the corner's joint added to the tile or swallowed by it; `mirrored`: as that wall ends.
+ */
+export type CarriedStart = {
+  readonly wall: string;
+  /** This wall's side at the corner. */
+  readonly corner: "left" | "right";
+} & (
+  | { readonly kind: "wrapped"; readonly joint: "added" | "swallowed" }
+  | { readonly kind: "mirrored" }
+);
+
+/** How course 1 starts across the wall. */
+export type AcrossStart = OwnStart | CarriedStart;
 
 /** Where the courses stand. */
 export type UpStart =

@@ -1,3 +1,4 @@
+import { type Edge } from "../model/index.js";
 import { divideRounded, type Nm } from "../measure/index.js";
 import {
   pieceBounds,
@@ -105,7 +106,12 @@ function endsOf({ region, wall }: SolvedWall, lay: SolvedLay, at: number): Ends 
   const left = visibleExtent(region, a)?.width ?? 0;
   const right = visibleExtent(region, b)?.width ?? 0;
   if (!reaches || left === 0 || right === 0) return null;
-  if (wall.edges.left.meets.kind === "free" && left === face) return null;
-  if (wall.edges.right.meets.kind === "free" && right === face) return null;
+  if (endsOpen(wall.edges.left) && left === face) return null;
+  if (endsOpen(wall.edges.right) && right === face) return null;
   return { left, right, pieces: [first, last] };
+}
+
+/** Whether a whole tile at a side is no cut: the tile ends in the open, or turns round an outside corner. */
+function endsOpen({ meets }: Edge): boolean {
+  return meets.kind === "free" || meets.kind === "outside";
 }

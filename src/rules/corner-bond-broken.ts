@@ -1,5 +1,5 @@
 import { pieceId, type SolvedPlan } from "../solver/index.js";
-import { cornersOver, type Corner } from "./corner.js";
+import { type Corner, cornersOver, type CornerWall } from "./corner.js";
 import { BOND_WAYS, type CornerCourse, cornerCourses, offWay, worstOff } from "./corner-bond.js";
 import type { Finding, Rule } from "./rule.js";
 import { COMMON_PRACTICE, mostWrapOff } from "./trade.js";
@@ -18,6 +18,15 @@ export const cornerBondBroken: Rule = {
   check: (wall, plan) => cornersOver(wall, plan).flatMap((corner) => findBroken(plan, corner)),
 };
 
+/** Whether the plan says of one wall how its bond goes on from the other. */
+function isCarried({ over, under }: Corner): boolean {
+  const goesOn = (from: CornerWall, to: CornerWall): boolean => {
+    const { across } = to.lay;
+    return "wall" in across && across.wall === from.wall.wall.name;
+  };
+  return goesOn(under, over) || goesOn(over, under);
+}
+
 function isBegunAgain({ over: { lay, side } }: Corner, courses: readonly CornerCourse[]): boolean {
   const stated = lay.lay.across;
   if (stated?.kind === "full-tile" && stated.from === side) return true;
@@ -27,7 +36,7 @@ function isBegunAgain({ over: { lay, side } }: Corner, courses: readonly CornerC
 function findBroken(plan: SolvedPlan, corner: Corner): Finding[] {
   const { over, under, edge } = corner;
   const courses = cornerCourses(corner);
-  if (courses.length === 0 || isBegunAgain(corner, courses)) return [];
+  if (courses.length === 0 || isCarried(corner) || isBegunAgain(corner, courses)) return [];
   const most = mostWrapOff(plan.plan.limits);
   const nearest = BOND_WAYS.reduce((a, b) => (worstOff(courses, b) < worstOff(courses, a) ? b : a));
   const off = courses.filter((course) => offWay(course, nearest) > most);

@@ -1,5 +1,5 @@
 import type { Nm } from "../measure/index.js";
-import { moduleUp } from "../solver/index.js";
+import { moduleUp, restBehind, restOf } from "../solver/index.js";
 import type { Corner } from "./corner.js";
 import { twiceMiss } from "./course-miss.js";
 import { type ShownEnd, shownEnd } from "./shown-end.js";
@@ -29,7 +29,7 @@ export interface CornerCourse {
  * The courses that run round a corner, where both walls have the same tile and joint and their
  * courses meet; none else, since no bond can go on there.
  */
-export function cornerCourses({ over, under, edge }: Corner): CornerCourse[] {
+export function cornerCourses({ over, under, gap }: Corner): CornerCourse[] {
   const { lattice } = over.lay;
   const { lattice: other } = under.lay;
   const alike =
@@ -37,7 +37,6 @@ export function cornerCourses({ over, under, edge }: Corner): CornerCourse[] {
     lattice.face.up === other.face.up &&
     lattice.joint === other.joint;
   if (!alike || twiceMiss(over.lay, under.lay) !== 0) return [];
-  const gap = edge.joint?.width ?? 0;
   const first = under.lay.courses[0]?.bottom ?? 0;
   return over.lay.courses.flatMap(({ number, bottom }, at) => {
     const otherAt = (bottom - first) / moduleUp(other);
@@ -62,15 +61,4 @@ export function worstOff(courses: readonly CornerCourse[], way: BondWay): Nm {
 
 export function offWay({ begin, wanted }: CornerCourse, way: BondWay): Nm {
   return Math.abs(begin.shown - wanted[way]);
-}
-
-/** What is left of the tile; behind a whole one the next begins. */
-function restOf(face: Nm, width: Nm): Nm {
-  return width < face ? face - width : face;
-}
-
-/** What is seen of the tile behind a gap; where the gap takes the rest of it, of the next one. */
-function restBehind(face: Nm, joint: Nm, shown: Nm, gap: Nm): Nm {
-  const rest = face - shown - gap;
-  return rest > 0 ? rest : Math.min(face, face + rest + joint);
 }

@@ -1,5 +1,12 @@
-import type { Edge, Side } from "../model/index.js";
-import type { SolvedLay, SolvedPlan, SolvedWall } from "../solver/index.js";
+import type { Nm } from "../measure/index.js";
+import {
+  type CornerMeeting,
+  type Edge,
+  isCorner,
+  type Meeting,
+  type Side,
+} from "../model/index.js";
+import { cornerGap, type SolvedLay, type SolvedPlan, type SolvedWall } from "../solver/index.js";
 
 /** The side of a wall at a corner. */
 export type EndSide = Side & ("left" | "right");
@@ -18,26 +25,37 @@ export interface Corner {
   readonly under: CornerWall;
   /** The covering wall's side. */
   readonly edge: Edge;
+  /** What stands between the two walls' tile, along the surface. */
+  readonly gap: Nm;
 }
 
 const END_SIDES: readonly EndSide[] = ["left", "right"];
 
 /** The corners at which this wall's tile covers another's, so that each corner is looked at once. */
-export function cornersOver(wall: SolvedWall, { walls }: SolvedPlan): Corner[] {
+export function cornersOver(wall: SolvedWall, { plan, walls }: SolvedPlan): Corner[] {
   return END_SIDES.flatMap((side) => {
     const edge = wall.wall.edges[side];
     const { meets } = edge;
-    if (meets.kind !== "corner" || meets.lap !== "over") return [];
+    if (!isCorner(meets) || !isTold(meets, side)) return [];
     const other = walls.find(({ wall: { name } }) => name === meets.wall);
     const answer = side === "left" ? "right" : "left";
-    const back = other?.wall.edges[answer].meets;
-    if (!other || back?.kind !== "corner") return [];
-    if (back.wall !== wall.wall.name || back.lap !== "under") return [];
+    const back = other?.wall.edges[answer];
+    if (!other || !back || !answers(back.meets, meets, wall.wall.name)) return [];
     const [lay] = wall.lays;
     const [otherLay] = other.lays;
     if (!lay || !otherLay) return [];
-    return [
-      { over: { wall, lay, side }, under: { wall: other, lay: otherLay, side: answer }, edge },
-    ];
+    const gap = cornerGap(plan, { edge, joint: lay.joint }, { edge: back, joint: otherLay.joint });
+    const under = { wall: other, lay: otherLay, side: answer } as const;
+    return [{ over: { wall, lay, side }, under, edge, gap }];
   });
+}
+
+/** A corner is told of the wall that laps over; of a mitre's walls, of the one at the right of the corner. */
+function isTold({ lap }: CornerMeeting, side: EndSide): boolean {
+  return lap === "over" || (lap === "mitre" && side === "left");
+}
+
+function answers(back: Meeting, meets: CornerMeeting, wall: string): boolean {
+  if (back.kind !== meets.kind || !isCorner(back) || back.wall !== wall) return false;
+  return back.lap === (meets.lap === "mitre" ? "mitre" : "under");
 }

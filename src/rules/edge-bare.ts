@@ -1,4 +1,4 @@
-import type { Side } from "../model/index.js";
+import { showsEnd, type Side } from "../model/index.js";
 import { pieceBounds, pieceId, type SolvedLay, type SolvedWall } from "../solver/index.js";
 import type { Finding, Rule } from "./rule.js";
 import { sideInside, SIDES } from "./side-line.js";
@@ -6,11 +6,11 @@ import { tileOf } from "./tile-of.js";
 import { COMMON_PRACTICE } from "./trade.js";
 import { pieceCount, verb } from "./words.js";
 
-/** A cut edge that is left to be seen: on a free side without trim. */
+/** A cut edge that is left to be seen: on a side that is free, or laps over an outside corner, without trim. */
 export const edgeBare: Rule = {
   code: "edge/bare",
   severity: "warning",
-  title: "a cut edge is left bare on a free side without trim",
+  title: "a cut edge is left bare on a free side, or over an outside corner, without trim",
   source: COMMON_PRACTICE,
   limit: "bare",
   check: (wall) =>
@@ -21,7 +21,7 @@ export const edgeBare: Rule = {
 
 function isBare({ wall }: SolvedWall, side: Side): boolean {
   const { meets } = wall.edges[side];
-  return meets.kind === "free" && meets.trim === null;
+  return showsEnd(meets);
 }
 
 function findBare(wall: SolvedWall, lay: SolvedLay, side: Side): Finding[] {
@@ -31,12 +31,13 @@ function findBare(wall: SolvedWall, lay: SolvedLay, side: Side): Finding[] {
   }
   if (bare.length === 0) return [];
   const n = bare.length;
+  const place = wall.wall.edges[side].meets.kind === "free" ? "free" : "outside corner at the";
   return [
     {
       origin: wall.wall.edges[side].origin,
       blocks: [lay.lay, lay.lay.tile, wall.wall],
       message:
-        `${pieceCount(n)} ${verb(n, "shows a cut edge", "show cut edges")} at the free ${side}; ` +
+        `${pieceCount(n)} ${verb(n, "shows a cut edge", "show cut edges")} at the ${place} ${side}; ` +
         `trim, or the tile's own edge, is wanted there`,
       pieces: bare.map((i) => pieceId(wall.wall.name, lay.pieces, i)),
     },

@@ -18,14 +18,17 @@ export interface MovementPlace {
 
 const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
 
-/** The places of a wall that want a soft joint: its edges, but free ones, and its windows and doors. */
+/**
+ * The places of a wall that want a soft joint: its edges, but free ones, and its windows and doors. Of changes of
+ * plane the source names inside corners alone, so that an outside one wants none.
+ */
 export function movementPlaces(wall: Wall): MovementPlace[] {
   return [...edgePlaces(wall), ...openingPlaces(wall)];
 }
 
 function edgePlaces(wall: Wall): MovementPlace[] {
   return SIDES.map((side) => wall.edges[side])
-    .filter((edge) => edge.meets.kind !== "free")
+    .filter(({ meets }) => meets.kind !== "free" && meets.kind !== "outside")
     .map((edge) => ({
       origin: edge.origin,
       blocks: [wall],

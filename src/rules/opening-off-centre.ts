@@ -19,7 +19,7 @@ export const openingOffCentre: Rule = {
   check: (wall, plan) =>
     wall.lays.flatMap((lay) => {
       const { across } = lay;
-      if (across.kind === "full-tile") return [];
+      if (!("centre" in across)) return [];
       const line = doubledCentre(wall.wall, across.centre);
       return wall.wall.openings.flatMap((opening) => {
         const middle = doubledCentre(wall.wall, { on: "opening", opening });

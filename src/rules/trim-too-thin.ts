@@ -1,4 +1,4 @@
-import type { Origin, Trim } from "../model/index.js";
+import { edgeTrim, type Origin, type Trim } from "../model/index.js";
 import type { SolvedLay, SolvedPlan, SolvedWall } from "../solver/index.js";
 import type { Finding, Rule } from "./rule.js";
 import { COMMON_PRACTICE, lengthLimit, lippageAt, LIPPAGE } from "./trade.js";
@@ -28,11 +28,10 @@ interface TrimPlace {
 }
 
 function placesOf({ wall }: SolvedWall): TrimPlace[] {
-  const edges = Object.values(wall.edges).flatMap(({ meets, origin, side }) =>
-    meets.kind === "free" && meets.trim
-      ? [{ trim: meets.trim, origin, name: `at the ${side}`, blocks: [] }]
-      : [],
-  );
+  const edges = Object.values(wall.edges).flatMap(({ meets, origin, side }) => {
+    const trim = edgeTrim(meets);
+    return trim ? [{ trim, origin, name: `at the ${side}`, blocks: [] }] : [];
+  });
   const frames = wall.openings.flatMap((opening) =>
     opening.frame
       ? [

@@ -39,6 +39,7 @@ export function openingName(opening: Opening): string {
 
 /** What an edge meets: `pan`, `corner with left`. */
 export function edgeMeets({ meets }: Edge): string {
+  if (meets.kind === "outside") return `outside corner with ${meets.wall}`;
   return meets.kind === "corner" ? `corner with ${meets.wall}` : meets.kind;
 }
 

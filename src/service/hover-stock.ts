@@ -1,5 +1,5 @@
 import { formatMoney } from "../measure/index.js";
-import type { Tile, Trim } from "../model/index.js";
+import { edgeTrim, type Tile, type Trim } from "../model/index.js";
 import { boundsOf, type SolvedPlan, type TrimRun } from "../solver/index.js";
 import { counted, type Figures } from "./figures.js";
 import { heading, lines, paragraphs, plain } from "./markdown.js";
@@ -73,7 +73,7 @@ export function hoverTrim(trim: Trim, { walls }: SolvedPlan, figures: Figures): 
 
 function trimOf({ along }: TrimRun): Trim | null {
   if ("opening" in along) return along.opening.frame?.trim ?? null;
-  return along.edge.meets.kind === "free" ? along.edge.meets.trim : null;
+  return edgeTrim(along.edge.meets);
 }
 
 /** `bottom of sash: 5 pieces, 3 uncut, cut to 4 1/2 in`. */

@@ -52,10 +52,11 @@ function addOwnNames(
       add("trim", statement.trim, false);
       return;
     case "edge":
-      if (statement.meets.kind === "corner") add("wall", statement.meets.wall, false);
-      if (statement.meets.kind === "free") add("trim", statement.meets.trim, false);
+      if ("wall" in statement.meets) add("wall", statement.meets.wall, false);
+      if ("trim" in statement.meets) add("trim", statement.meets.trim, false);
       return;
     case "across":
+      if ("wall" in statement.choice) add("wall", statement.choice.wall, false);
       if (statement.choice.kind !== "centred-on") return;
       // The wall itself is no name.
       if (statement.choice.name.text !== "wall") add("opening", statement.choice.name, false);

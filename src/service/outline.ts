@@ -88,6 +88,10 @@ function meetingWords(meets: Syntax.WrittenMeeting): string {
       return meets.what;
     case "corner":
       return `corner ${meets.wall.text} ${meets.lap.text}`;
+    case "outside": {
+      const trim = "trim" in meets && meets.trim ? `, trim ${meets.trim.text}` : "";
+      return `outside ${meets.wall.text} ${meets.lap.text}${trim}`;
+    }
     case "free":
       return meets.trim ? `free, trim ${meets.trim.text}` : "free";
   }

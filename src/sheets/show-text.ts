@@ -1,5 +1,5 @@
 import { exactLength, formatLength, type Nm, type Unit } from "../measure/index.js";
-import type { Diagnostic, Edge, Side } from "../model/index.js";
+import { type Diagnostic, type Edge, edgeTrim, type Side } from "../model/index.js";
 import {
   boundsOf,
   cutOf,
@@ -55,12 +55,15 @@ function* wallText(solved: SolvedWall, units: Unit): Generator<string> {
 type Print = (nm: Nm) => string;
 
 function edgeText({ meets, joint, measured }: Edge, length: Print): string {
+  const trim = edgeTrim(meets);
   const met =
     meets.kind === "corner"
       ? `corner ${meets.wall} ${meets.lap}`
-      : meets.kind === "free" && meets.trim
-        ? `free trim ${meets.trim.name}`
-        : meets.kind;
+      : meets.kind === "outside"
+        ? `outside ${meets.wall} ${meets.lap}${trim ? ` trim ${trim.name}` : ""}`
+        : meets.kind === "free" && trim
+          ? `free trim ${trim.name}`
+          : meets.kind;
   const soft = joint
     ? `, ${joint.kind === "movement" ? "soft joint" : "joint"} ${length(joint.width)}`
     : "";

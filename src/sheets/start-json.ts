@@ -1,10 +1,19 @@
 import { divideRounded, toMillimetres } from "../measure/index.js";
-import type { AcrossStart, UpStart } from "../model/index.js";
-import { doubledCentre, type SolvedLay, type SolvedWall, upOrigin } from "../solver/index.js";
+import type { UpStart } from "../model/index.js";
+import {
+  doubledCentre,
+  type SettledStart,
+  type SolvedLay,
+  type SolvedWall,
+  upOrigin,
+} from "../solver/index.js";
 
-/** Where course 1 starts: the middle of a tile or joint, or the edge of the tile at one end. */
+/**
+ * Where course 1 starts: the middle of a tile or joint, or the edge of the tile at one end; of a start that
+ * goes on from another wall, the inner edge of the tile at the corner.
+ */
 export interface AcrossJson {
-  readonly mode: "tile" | "joint" | "left" | "right";
+  readonly mode: "tile" | "joint" | "left" | "right" | "wrapped" | "mirrored";
   readonly at: number;
 }
 
@@ -14,7 +23,14 @@ export interface UpJson {
   readonly at: number;
 }
 
-export function acrossJson({ wall, region }: SolvedWall, start: AcrossStart): AcrossJson {
+export function acrossJson({ wall, region, lays }: SolvedWall, start: SettledStart): AcrossJson {
+  if ("x" in start) {
+    const face = lays[0]?.lattice.face.across ?? 0;
+    return {
+      mode: start.kind,
+      at: toMillimetres(start.corner === "left" ? start.x + face : start.x),
+    };
+  }
   if (start.kind === "full-tile") {
     return { mode: start.from, at: toMillimetres(region.bounds[start.from]) };
   }

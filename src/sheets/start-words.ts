@@ -10,6 +10,8 @@ export function toldLength(nm: Nm, unit: Unit): string {
 /** A start as the plan would state it: `across tile centred on wall`. */
 export function acrossWords(start: AcrossStart, units: Unit, length = exactLength): string {
   if (start.kind === "full-tile") return `across full tile from ${start.from}`;
+  if (start.kind === "wrapped") return `across wrapped from ${start.wall} ${start.joint}`;
+  if (start.kind === "mirrored") return `across mirrored from ${start.wall}`;
   const { centre } = start;
   switch (centre.on) {
     case "wall":

@@ -51,7 +51,17 @@ export {
   visibleShapes,
 } from "./piece-table.js";
 export { layPieces } from "./pieces.js";
-export { bareSide, buildOf, frameInner, frameOuter, openingBox, regionOf } from "./region.js";
+export { restBehind, restOf } from "./carry-start.js";
+export type { SettledStart } from "./start.js";
+export {
+  bareSide,
+  buildOf,
+  cornerGap,
+  frameInner,
+  frameOuter,
+  openingBox,
+  regionOf,
+} from "./region.js";
 export { doubleRegionArea } from "./region-area.js";
 export { boundsOf, doubleArea, doubleShapeArea, ringOf } from "./shape.js";
 export { MEASURES, nearestClean } from "./choose/index.js";

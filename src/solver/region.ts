@@ -1,5 +1,13 @@
 import { divideRounded, type Nm } from "../measure/index.js";
-import type { Edge, Hole, Opening, Plan, Side, Wall } from "../model/index.js";
+import {
+  type Edge,
+  edgeTrim,
+  type Hole,
+  type Opening,
+  type Plan,
+  type Side,
+  type Wall,
+} from "../model/index.js";
 import { grown, type Box } from "./box.js";
 import { moved, rangeBetween, type Chain } from "./chain.js";
 import type { Region, Takeaway } from "./solved.js";
@@ -63,9 +71,40 @@ export function bareSide(edge: Edge, base: Nm): Chain {
 function edgeInset(plan: Plan, edge: Edge, joint: Nm): Nm {
   const { meets } = edge;
   const width = edge.joint?.width ?? 0;
-  if (meets.kind === "free") return meets.trim ? meets.trim.face.across + joint : 0;
+  const trim = edgeTrim(meets);
+  const trimmed = trim ? trim.face.across + joint : 0;
+  if (meets.kind === "free") return trimmed;
+  if (meets.kind === "outside") {
+    const outer = -buildOf(plan, meets.wall);
+    if (meets.lap === "over") return outer + trimmed;
+    // Under, the tile ends behind the other's back, which stands the bed before this wall's end.
+    return meets.lap === "under" ? width - plan.bed : outer + divideRounded(width, 2);
+  }
   if (meets.kind === "corner" && meets.lap === "over") return buildOf(plan, meets.wall) + width;
   return width;
+}
+
+/** One wall's side at a corner, and the joint of its lay. */
+export interface CornerSide {
+  readonly edge: Edge;
+  readonly joint: Nm;
+}
+
+/**
+ * How far it is, along the surface, from what is seen of one wall's tile to that of the other's at their
+ * corner: inside, the joint of the wall that laps over; outside, all that stands between them, a trim too.
+ */
+export function cornerGap(plan: Plan, one: CornerSide, other: CornerSide): Nm {
+  const sides = [one, other];
+  const lapping = sides.find(
+    ({ edge: { meets } }) => meets.kind === "corner" && meets.lap === "over",
+  );
+  if (lapping) return lapping.edge.joint?.width ?? 0;
+  return sides.reduce((sum, { edge, joint }) => {
+    const { meets } = edge;
+    if (meets.kind !== "outside") return sum;
+    return sum + buildOf(plan, meets.wall) + edgeInset(plan, edge, joint);
+  }, 0);
 }
 
 /** Where the other wall's tile ends over this one's, seen from `inward` (1 rightwards, -1 leftwards). */

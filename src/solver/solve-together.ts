@@ -1,6 +1,8 @@
 import type { Plan, Wish } from "../model/index.js";
 import { bareWall, refusals } from "./refusals.js";
 import { layWall } from "./lay-wall.js";
+import { carryOn } from "./carry-start.js";
+import { solveInOrder } from "./start-order.js";
 import { layRoom } from "./room/index.js";
 import type { SolvedPlan } from "./solved.js";
 
@@ -9,9 +11,10 @@ export function solveTogether(asked: Plan, wishes: readonly Wish[]): SolvedPlan 
   const refused = refusals(asked);
   const laid = asked.walls.filter((_, i) => !refused[i]);
   const { plan, chosen, room } = layRoom(asked, laid, wishes);
-  const walls = plan.walls.map((wall, i) => {
+  const walls = solveInOrder(plan.walls, (wall, i, solved) => {
     const start = chosen.get(wall.name);
-    return start ? layWall(plan, wall, wall.lay!, start) : bareWall(plan, wall, refused[i] ?? null);
+    if (!start) return bareWall(plan, wall, refused[i] ?? null);
+    return layWall(plan, wall, wall.lay!, carryOn(plan, wall, wall.lay!, start, solved));
   });
   return { plan, room: { ...room, asked }, walls };
 }

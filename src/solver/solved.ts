@@ -1,19 +1,10 @@
 import type { Nm } from "../measure/index.js";
-import type {
-  AcrossStart,
-  Edge,
-  Hole,
-  Lay,
-  Opening,
-  Plan,
-  Side,
-  UpStart,
-  Wall,
-} from "../model/index.js";
+import type { Edge, Hole, Lay, Opening, Plan, Side, UpStart, Wall } from "../model/index.js";
 import type { Box } from "./box.js";
 import type { Chain } from "./chain.js";
 import type { PieceTable } from "./piece-table.js";
 import type { Shape } from "./shape.js";
+import type { SettledStart } from "./start.js";
 
 /** What an opening takes from the tiled region: its rectangle grown by its joint, or its frame's. */
 export interface Takeaway {
@@ -78,7 +69,7 @@ export interface Score {
 
 /** One way to lay the wall, with its numbers. */
 export interface Option {
-  readonly across: AcrossStart;
+  readonly across: SettledStart;
   readonly up: UpStart;
   readonly joint: Nm;
   readonly score: Score;
@@ -112,7 +103,7 @@ export interface Choice {
 export interface SolvedLay {
   readonly lay: Lay;
   readonly joint: Nm;
-  readonly across: AcrossStart;
+  readonly across: SettledStart;
   readonly up: UpStart;
   readonly lattice: Lattice;
   readonly courses: readonly Course[];

@@ -1,5 +1,5 @@
 import { divideRounded, type Nm } from "../measure/index.js";
-import type { AcrossStart, Centre, Lay, UpStart, Wall } from "../model/index.js";
+import type { CarriedStart, Centre, Lay, OwnStart, UpStart, Wall } from "../model/index.js";
 import { rangeBetween } from "./chain.js";
 import type { Region } from "./solved.js";
 
@@ -7,13 +7,34 @@ import type { Region } from "./solved.js";
 export interface Ground {
   readonly wall: Wall;
   readonly region: Region;
-  readonly lay: Lay;
+  readonly lay: Pick<Lay, "tile">;
   readonly joint: Nm;
 }
 
+/** A start across that can be worked out from its own wall; one that was carried has its place. */
+export type SettledStart =
+  | OwnStart
+  /** `x` is the left edge of one tile of course 1. */
+  | (CarriedStart & { readonly x: Nm });
+
+/** A lay whose start across, where it is stated, is settled. */
+export type SettledLay = Lay & { readonly across: SettledStart | null };
+
+/** A lay as far as its own wall goes: a start that waits for another wall is left open. */
+export function asSettled(lay: Lay): SettledLay {
+  const { across } = lay;
+  const waits = across !== null && "wall" in across && !isSettled(across);
+  return { ...lay, across: waits ? null : across };
+}
+
+function isSettled(across: CarriedStart): across is CarriedStart & { readonly x: Nm } {
+  return "x" in across;
+}
+
 /** The left edge of one tile of course 1. */
-export function acrossOrigin(ground: Ground, start: AcrossStart): Nm {
+export function acrossOrigin(ground: Ground, start: SettledStart): Nm {
   const { region, joint } = ground;
+  if ("x" in start) return start.x;
   const face = ground.lay.tile.face.across;
   if (start.kind === "full-tile") {
     return start.from === "left" ? region.bounds.left : region.bounds.right - face;

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { run } from "../../src/engine.js";
-import type { AcrossStart, Opening, Plan, UpStart } from "../../src/model/index.js";
+import type { Opening, Plan, UpStart } from "../../src/model/index.js";
 import { optionsJson, optionsText } from "../../src/sheets/index.js";
 import { compareScores } from "../../src/solver/choose/index.js";
 import { layWall } from "../../src/solver/lay-wall.js";
@@ -8,6 +8,7 @@ import {
   type OpeningFit,
   openingFits,
   optionsOf,
+  type SettledStart,
   type SolvedWall,
 } from "../../src/solver/index.js";
 import { isOnJoints } from "../../src/solver/whole-tiles/joints-met.js";
@@ -47,8 +48,8 @@ function isOnThem(plan: Plan, solved: SolvedWall, opening: Opening, fit: Opening
   return isOnJoints(laid.lays[0]!, taken!.box);
 }
 
-function acrossOf(start: AcrossStart, opening: Opening, changed: Opening): AcrossStart {
-  if (start.kind === "full-tile" || start.centre.on !== "opening") return start;
+function acrossOf(start: SettledStart, opening: Opening, changed: Opening): SettledStart {
+  if (!("centre" in start) || start.centre.on !== "opening") return start;
   if (start.centre.opening !== opening) return start;
   return { kind: start.kind, centre: { on: "opening", opening: changed } };
 }

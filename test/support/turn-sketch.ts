@@ -1,5 +1,5 @@
-import type { AcrossStart, UpStart } from "../../src/model/index.js";
-import type { SolvedPlan } from "../../src/solver/index.js";
+import type { UpStart } from "../../src/model/index.js";
+import { type SettledStart, type SolvedPlan } from "../../src/solver/index.js";
 import type { LaySketch, SideSketch, Sketch, WallSketch } from "./sketch.js";
 
 /** The plan as seen in a mirror: left is right. */
@@ -106,8 +106,10 @@ export function writtenDown(sketch: Sketch, { walls }: SolvedPlan): Sketch {
   };
 }
 
-function acrossSketch(start: AcrossStart): LaySketch["across"] {
+function acrossSketch(start: SettledStart): LaySketch["across"] {
   if (start.kind === "full-tile") return { full: start.from };
+  // A sketch has one wall: no start goes on from another.
+  if (!("centre" in start)) return null;
   const { kind, centre } = start;
   if (centre.on === "place") return { kind, at: centre.x };
   return { kind, on: centre.on === "wall" ? "wall" : { opening: centre.opening.name } };

@@ -1,4 +1,5 @@
-import type { Edge, Side, Wall } from "../../model/index.js";
+import { divideRounded, type Nm } from "../../measure/index.js";
+import { type Edge, edgeTrim, endsTile, type Side, type Wall } from "../../model/index.js";
 import type { Box, Region, SolvedWall, Takeaway } from "../../solver/index.js";
 import { grown, rangeBetween, ringOf } from "../../solver/index.js";
 import { pictureRing } from "../picture.js";
@@ -26,7 +27,7 @@ export function groundBands(solved: SolvedWall): Band[] {
   };
   return [
     grout,
-    ...edgeBands(region, wall.edges, bareSides(wall)),
+    ...edgeBands(region, wall.edges, bareSides(wall), solved.lays[0]!.joint),
     ...region.takeaways.flatMap((takeaway) => openingBand(wall, takeaway)),
   ];
 }
@@ -48,29 +49,45 @@ export function hiddenStrips({ wall, region }: SolvedWall): Hidden[] {
   return strips;
 }
 
-function edgeBands(region: Region, edges: Readonly<Record<Side, Edge>>, bare: Sides): Band[] {
+function edgeBands(
+  region: Region,
+  edges: Readonly<Record<Side, Edge>>,
+  bare: Sides,
+  joint: Nm,
+): Band[] {
   const widths = {
-    left: edges.left.joint?.width ?? 0,
-    right: edges.right.joint?.width ?? 0,
-    bottom: edges.bottom.joint?.width ?? 0,
-    top: edges.top.joint?.width ?? 0,
+    left: ownJoint(edges.left),
+    right: ownJoint(edges.right),
+    bottom: ownJoint(edges.bottom),
+    top: ownJoint(edges.top),
   };
   const inner = runsOf(region);
   const middle = runsOf(movedOut(region, widths));
   const outer = runsOf(bare);
   return SIDES.flatMap((side): Band[] => {
-    const { meets, joint } = edges[side];
-    // Behind a free edge's trim the ground is grout up to the end of the wall.
-    if (meets.kind === "free") return meets.trim ? [band("grout", side, inner, outer)] : [];
+    const { meets, joint: stated } = edges[side];
+    // Behind an end's trim the ground is grout up to the trim's outer edge.
+    const trim = edgeTrim(meets);
+    if (trim) {
+      const end = movedOut(region, { ...widths, [side]: trim.face.across + joint });
+      return [band("grout", side, inner, runsOf(end))];
+    }
+    if (endsTile(meets)) return [];
     const bands: Band[] = [];
-    if (joint && joint.width > 0) {
-      bands.push(band(joint.kind === "movement" ? "soft" : "grout", side, inner, middle));
+    if (stated && stated.width > 0) {
+      bands.push(band(stated.kind === "movement" ? "soft" : "grout", side, inner, middle));
     }
     if (meets.kind === "corner" && meets.lap === "over") {
       bands.push(band("build", side, middle, outer));
     }
     return bands;
   });
+}
+
+/** What of a side's joint lies before this wall's tile: in a mitre, half of it. */
+function ownJoint({ meets, joint }: Edge): Nm {
+  const width = joint?.width ?? 0;
+  return meets.kind === "outside" && meets.lap === "mitre" ? divideRounded(width, 2) : width;
 }
 
 function band(

@@ -1,4 +1,4 @@
-import type { AcrossStart, Centre, Edge, UpStart, Wall } from "../../model/index.js";
+import type { AcrossStart, Centre, Edge, OutsideCorner, UpStart, Wall } from "../../model/index.js";
 import type { SolvedLay, SolvedWall } from "../../solver/index.js";
 import { plainText } from "../plain-text.js";
 import type { Setting } from "./setting.js";
@@ -22,15 +22,34 @@ function meetingWords({ meets }: Edge, setting: Setting): string {
     case "free":
       return meets.trim ? `free edge, trim ${plainText(meets.trim.name)}` : "free edge";
     case "corner": {
-      const other = setting.plan.walls.find((wall) => wall.name === meets.wall);
-      const title = other ? wallTitle(other) : plainText(meets.wall);
+      const title = cornerWall(meets.wall, setting);
       return meets.lap === "under"
         ? `corner: ${title} covers this edge`
         : `corner: covers the edge of ${title}`;
     }
+    case "outside":
+      return `outside corner: ${outsideWords(meets, cornerWall(meets.wall, setting))}`;
     default:
       return meets.kind === "wall" ? "another wall" : meets.kind;
   }
+}
+
+function outsideWords(meets: OutsideCorner, other: string): string {
+  switch (meets.lap) {
+    case "under":
+      return `ends behind ${other}`;
+    case "mitre":
+      return `mitred with ${other}`;
+    case "over": {
+      const trim = meets.trim ? `, trim ${plainText(meets.trim.name)}` : "";
+      return `covers the end of ${other}${trim}`;
+    }
+  }
+}
+
+function cornerWall(name: string, { plan }: Setting): string {
+  const wall = plan.walls.find((each) => each.name === name);
+  return wall ? wallTitle(wall) : plainText(name);
 }
 
 /** What the wall is laid with, one fact a line. */
@@ -60,6 +79,10 @@ function startWords({ lay, across, up }: SolvedLay, setting: Setting): string {
 
 function acrossWords(start: AcrossStart, setting: Setting): string {
   if (start.kind === "full-tile") return `full tile from the ${start.from}`;
+  if ("wall" in start) {
+    const from = `${start.kind} from ${cornerWall(start.wall, setting)}`;
+    return start.kind === "wrapped" ? `${from}, the corner’s joint ${start.joint}` : from;
+  }
   return `${start.kind} centred ${centreWords(start.centre, setting)}`;
 }
 

@@ -1,11 +1,11 @@
-import type { Edge, Meeting, Wall } from "../../model/index.js";
+import { formatLength } from "../../measure/index.js";
+import { type CornerMeeting, type Edge, isCorner, type Wall } from "../../model/index.js";
 import type { PlanCode } from "./plan-code.js";
 import type { Report } from "./report.js";
 import { placeOf } from "./report.js";
 import type { WallDrafts } from "./wall-draft.js";
 
 type EndSide = "left" | "right";
-type Corner = Meeting & { readonly kind: "corner" };
 
 const END_SIDES: readonly EndSide[] = ["left", "right"];
 
@@ -19,8 +19,8 @@ export function checkCorners(walls: readonly Wall[], all: WallDrafts, report: Re
   for (const wall of walls) {
     for (const side of END_SIDES) {
       const { meets } = wall.edges[side];
-      const other = meets.kind === "corner" ? byName.get(meets.wall) : undefined;
-      if (meets.kind !== "corner" || !other) continue;
+      const other = isCorner(meets) ? byName.get(meets.wall) : undefined;
+      if (!isCorner(meets) || !other) continue;
       const isLater = position.get(wall)! > position.get(other)!;
       new CornerCheck(wall, side, meets, other, isLater, all, report).run();
     }
@@ -33,7 +33,7 @@ class CornerCheck {
   constructor(
     private readonly wall: Wall,
     private readonly side: EndSide,
-    private readonly meets: Corner,
+    private readonly meets: CornerMeeting,
     private readonly other: Wall,
     private readonly isLater: boolean,
     private readonly all: WallDrafts,
@@ -50,18 +50,20 @@ class CornerCheck {
     else if (this.isTold(answering)) return;
     else if (answering.stated) this.tellOther(answering);
     else {
-      const message = `found that \`${other.name}\` doesn't say what its ${answer} side meets, wanted \`${answer} corner ${wall.name} ${this.wantedLap()}\` there`;
+      const message = `found that \`${other.name}\` doesn't say what its ${answer} side meets, wanted \`${answer} ${this.meets.kind} ${wall.name} ${this.wantedLap()}\` there`;
       const related = [placeOf(other.origin, `the wall \`${other.name}\``)];
       this.tell("plan/corner-unanswered", message, related, "warning");
     }
   }
 
   private names({ meets }: Edge): boolean {
-    return meets.kind === "corner" && meets.wall === this.wall.name;
+    return isCorner(meets) && meets.wall === this.wall.name;
   }
 
-  private wantedLap(): "under" | "over" {
-    return this.meets.lap === "under" ? "over" : "under";
+  private wantedLap(): CornerMeeting["lap"] {
+    const { lap } = this.meets;
+    if (lap === "mitre") return "mitre";
+    return lap === "under" ? "over" : "under";
   }
 
   /** Whether the other wall's line can't be understood, or names a wall that isn't there. */
@@ -69,18 +71,48 @@ class CornerCheck {
     const { parts } = this.all.names.find(this.other.name)!.value!;
     const written = parts.all("edge").find(({ side }) => side === this.answer);
     if (!written) return parts.isBroken(this.answer);
-    return written.meets.kind === "corner" && meets.kind !== "corner";
+    return "wall" in written.meets && !isCorner(meets);
   }
 
   private compareLaps(answering: Edge): void {
     const { other, meets, answer } = this;
-    const { lap } = answering.meets as Corner;
-    if (lap !== meets.lap || !this.isLater) return;
-    const message = `found both walls \`${lap}\` at this corner, wanted one \`under\` and one \`over\``;
+    const found = answering.meets as CornerMeeting;
+    if (!this.isLater) return;
+    const related = [placeOf(answering.origin, `the ${answer} of \`${other.name}\``)];
+    if (found.kind !== meets.kind) {
+      const name = { corner: "an inside", outside: "an outside" };
+      const message = `found ${name[meets.kind]} corner here and ${name[found.kind]} one at \`${other.name}\`, wanted one corner`;
+      this.tell("plan/corner-lap", message, related);
+    } else if (found.lap !== this.wantedLap()) this.tellLaps(found, answering);
+    else if (meets.kind === "outside") this.compareJoints(answering);
+  }
+
+  private tellLaps({ lap }: CornerMeeting, answering: Edge): void {
+    const { other, meets, answer } = this;
+    const found = lap === meets.lap ? `both walls \`${lap}\`` : `\`${meets.lap}\` and \`${lap}\``;
+    const mitre = meets.kind === "outside" ? ", or `mitre` at both" : "";
+    const message = `found ${found} at this corner, wanted one \`under\` and one \`over\`${mitre}`;
     const related = [
-      placeOf(answering.origin, `\`${other.name}\` says \`${answer} corner … ${lap}\``),
+      placeOf(answering.origin, `\`${other.name}\` says \`${answer} ${meets.kind} … ${lap}\``),
     ];
     this.tell("plan/corner-lap", message, related);
+  }
+
+  /** An outside corner has one joint: the wall under has it, or half of it each wall of a mitre. */
+  private compareJoints(answering: Edge): void {
+    const { wall, side, other, answer, meets } = this;
+    const own = wall.edges[side].joint;
+    const { joint } = answering;
+    const needn = meets.lap === "over" ? !own : meets.lap === "under" && !joint;
+    if (needn || (own?.kind === joint?.kind && own?.width === joint?.width)) return;
+    const { units } = this.all.names.find(wall.name)!.value!.scope;
+    const [here, there] = [own, joint].map((each) =>
+      each ? `\`${each.kind} ${formatLength(each.width, units)}\`` : "no joint",
+    );
+    const message = `found ${here!} here and ${there!} at \`${other.name}\`, wanted one joint for both walls of an outside corner`;
+    this.tell("plan/corner-joint", message, [
+      placeOf(answering.origin, `the ${answer} of \`${other.name}\``),
+    ]);
   }
 
   private tellWrongSide(claimed: Edge): void {
@@ -94,7 +126,7 @@ class CornerCheck {
   private tellOther(answering: Edge): void {
     const { wall, other, answer } = this;
     const { meets } = answering;
-    const found = meets.kind === "corner" ? `a corner with \`${meets.wall}\`` : `\`${meets.kind}\``;
+    const found = isCorner(meets) ? `a corner with \`${meets.wall}\`` : `\`${meets.kind}\``;
     const message = `found that the ${answer} of \`${other.name}\` meets ${found}, wanted it to meet \`${wall.name}\``;
     const related = [placeOf(answering.origin, `the ${answer} of \`${other.name}\``)];
     this.tell("plan/corner-other", message, related);

@@ -1,5 +1,5 @@
 import { NM_PER } from "../../measure/index.js";
-import type { Edge, EdgeJoint, Meeting, Side } from "../../model/index.js";
+import type { Edge, EdgeJoint, Meeting, Side, Trim } from "../../model/index.js";
 import type { EdgeStatement, Word } from "../syntax.js";
 import { lengthOf } from "./lengths.js";
 import { resolveReadings } from "./readings.js";
@@ -92,7 +92,7 @@ function resolveMeeting(
   if (meets.kind === "free") {
     return { kind: "free", trim: meets.trim ? findTrim(meets.trim, draft) : null };
   }
-  const { wall, lap } = meets;
+  const { wall } = meets;
   const tell = (
     code: "plan/corner-self" | "plan/corner-side",
     at: typeof head,
@@ -112,17 +112,25 @@ function resolveMeeting(
     );
   } else {
     const other = all.names.find(wall.text);
-    if (other?.value) return { kind: "corner", wall: wall.text, lap: lap.text };
+    if (other?.value) return cornerMeeting(meets, draft);
     if (!other) all.names.tellUnknown(wall, report, draft.name);
   }
   return { kind: "wall" };
 }
 
+function cornerMeeting(
+  meets: EdgeStatement["meets"] & { readonly kind: "corner" | "outside" },
+  draft: WallDraft,
+): Meeting {
+  const wall = meets.wall.text;
+  if (meets.kind === "corner") return { kind: "corner", wall, lap: meets.lap.text };
+  if (!("trim" in meets)) return { kind: "outside", wall, lap: meets.lap.text };
+  const trim = meets.trim ? findTrim(meets.trim, draft) : null;
+  return { kind: "outside", wall, lap: "over", trim };
+}
+
 /** The trim of that name; null, and told, where there is none. */
-export function findTrim(
-  name: Word,
-  { scope, name: wall }: WallDraft,
-): (Meeting & { kind: "free" })["trim"] {
+export function findTrim(name: Word, { scope, name: wall }: WallDraft): Trim | null {
   const declared = scope.trims.find(name.text);
   if (declared) return declared.value;
   if (scope.tiles.find(name.text)) {

@@ -3,6 +3,7 @@ import type { AcrossStart, Bond, Centre, Lay, Opening, Tile, UpStart } from "../
 import { didYouMean } from "../nearest.js";
 import type { AcrossStatement, LayPart, LayStatement, UpStatement, Word } from "../syntax.js";
 import { resolveAllows } from "./allows.js";
+import { resolveCarried } from "./carried.js";
 import { lengthOf } from "./lengths.js";
 import type { ResolvedOpenings } from "./openings.js";
 import { Parts } from "./parts.js";
@@ -103,11 +104,14 @@ class LayReader {
 
   private across({ choice }: AcrossStatement): AcrossStart | null {
     if (choice.kind === "full-tile") return choice;
+    if ("wall" in choice) return resolveCarried(choice, this.draft, this.all);
     const centre = this.centre(choice);
     return centre && { kind: choice.what, centre };
   }
 
-  private centre(choice: Exclude<AcrossStatement["choice"], { kind: "full-tile" }>): Centre | null {
+  private centre(
+    choice: Extract<AcrossStatement["choice"], { kind: "centred-on" | "centred-at" }>,
+  ): Centre | null {
     const { scope, name: wall } = this.draft;
     if (choice.kind === "centred-at") {
       const x = lengthOf(choice.x, "any", scope, wall);

@@ -1,6 +1,7 @@
 import type { Edge, Range, Wall, Wish } from "../../model/index.js";
 import type { PlanStatement } from "../syntax.js";
 import { resolveAllows } from "./allows.js";
+import { breakCircles } from "./carried.js";
 import { checkCorners } from "./corners.js";
 import { resolveEdges } from "./edges.js";
 import { resolveHoles } from "./holes.js";
@@ -21,7 +22,8 @@ export function resolveRoom(
   scope: Scope,
 ): { readonly walls: readonly Wall[]; readonly wishes: readonly Wish[] } {
   const all = draftWalls(parts.all("wall"), scope);
-  const walls = all.drafts.map((draft) => resolveWall(draft, all));
+  const resolved = all.drafts.map((draft) => resolveWall(draft, all));
+  const walls = breakCircles(resolved, all, scope.report);
   checkCorners(walls, all, scope.report);
   const ownOf = (name: string) => all.names.find(name)?.value?.parts.first("prefer");
   return { walls, wishes: resolveWishes(walls, ownOf, parts.first("prefer"), scope) };

@@ -1,5 +1,12 @@
 import { formatLength } from "../../measure/index.js";
-import type { Opening, Wall, Wanted, WallOpening, Wish } from "../../model/index.js";
+import {
+  isCorner,
+  type Opening,
+  type Wall,
+  type WallOpening,
+  type Wanted,
+  type Wish,
+} from "../../model/index.js";
 import { didYouMean } from "../nearest.js";
 import type { PreferStatement, WishStatement, Word, WrittenWish } from "../syntax.js";
 import { lengthOf } from "./lengths.js";
@@ -77,7 +84,7 @@ class WishReader {
   private coursesMeet(statement: WishStatement): Wanted | null {
     const walls = this.own ? [this.own] : this.walls;
     const hasCorner = walls.some(({ edges: { left, right } }) =>
-      [left, right].some(({ meets }) => meets.kind === "corner"),
+      [left, right].some(({ meets }) => isCorner(meets)),
     );
     if (hasCorner) return { kind: "courses-meet" };
     const where = this.own ? "wall" : "room";

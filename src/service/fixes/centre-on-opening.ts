@@ -13,7 +13,7 @@ export const centreOnOpening: Fixer = (state, diagnostic) => {
   const opening = wall.wall.openings.find(({ name }) => name === statement.name?.text);
   if (!opening) return [];
   return wall.lays.flatMap((lay): Fix[] => {
-    if (lay.across.kind === "full-tile") return [];
+    if (!("centre" in lay.across)) return [];
     const start = { kind: lay.across.kind, centre: { on: "opening", opening } } as const;
     const text = acrossWords(start, plan.units);
     const edit = stateStart(state, lay, "across", text);

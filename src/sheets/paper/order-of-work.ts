@@ -1,3 +1,4 @@
+import { isCorner } from "../../model/index.js";
 import { formatLength, type Nm, NM_PER } from "../../measure/index.js";
 import { FLATNESS, flatnessFor } from "../../rules/index.js";
 import type { Course, SolvedWall } from "../../solver/index.js";
@@ -107,7 +108,7 @@ function whyNow({ wall }: SolvedWall, order: readonly SolvedWall[]): string {
     return found ? titleOf(found.wall) : plainText(name);
   };
   const corners = [wall.edges.left.meets, wall.edges.right.meets].flatMap((meets) =>
-    meets.kind === "corner" ? [meets] : [],
+    isCorner(meets) ? [meets] : [],
   );
   const coverers = corners.filter(({ lap }) => lap === "under").map((m) => named(m.wall));
   const covered = corners.filter(({ lap }) => lap === "over").map((m) => named(m.wall));

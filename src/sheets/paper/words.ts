@@ -1,5 +1,15 @@
 import { plainText } from "../../drawing/index.js";
-import type { Bond, Edge, Opening, Side, Tile, Trim, Wall } from "../../model/index.js";
+import {
+  type Bond,
+  type Edge,
+  edgeTrim,
+  type Opening,
+  type OutsideCorner,
+  type Side,
+  type Tile,
+  type Trim,
+  type Wall,
+} from "../../model/index.js";
 import { acrossWords, upWords } from "../start-words.js";
 import type { SolvedLay } from "../../solver/index.js";
 import type { Ground } from "./ground.js";
@@ -38,6 +48,8 @@ function meetingWords(ground: Ground, { meets }: Edge): string {
         ? `corner, covered by the tile of ${other}`
         : `corner, covers the end of ${other}`;
     }
+    case "outside":
+      return `outside corner, ${outsideWords(ground, meets)}`;
     case "wall":
       return "another wall";
     default:
@@ -45,12 +57,20 @@ function meetingWords(ground: Ground, { meets }: Edge): string {
   }
 }
 
+function outsideWords(ground: Ground, meets: OutsideCorner): string {
+  const other = wallTitle(ground, meets.wall);
+  if (meets.lap === "under") return `ends behind the tile of ${other}`;
+  if (meets.lap === "mitre") return `mitred with ${other}`;
+  const trim = edgeTrim(meets);
+  return `covers the end of ${other}${trim ? `, with ${titleOf(trim)}` : ", its end shows"}`;
+}
+
 /** What a setter calls that side of a wall. */
 export function sideWords({ side, meets }: Edge): string {
   if (side === "left" || side === "right") {
     return meets.kind === "free" ? `${side} end` : `${side} corner`;
   }
-  const what = meets.kind === "wall" || meets.kind === "corner" || meets.kind === "free";
+  const what = ["wall", "corner", "outside", "free"].includes(meets.kind);
   return what ? side : meets.kind;
 }
 

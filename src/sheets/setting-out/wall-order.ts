@@ -1,3 +1,4 @@
+import { isCorner } from "../../model/index.js";
 import type { SolvedWall } from "../../solver/index.js";
 
 /**
@@ -18,7 +19,7 @@ export function wallOrder(walls: readonly SolvedWall[]): SolvedWall[] {
 export function comesBefore({ wall: first }: SolvedWall, { wall }: SolvedWall): boolean {
   const says = (edges: typeof wall.edges, other: string, lap: "under" | "over") =>
     [edges.left, edges.right].some(
-      ({ meets }) => meets.kind === "corner" && meets.wall === other && meets.lap === lap,
+      ({ meets }) => isCorner(meets) && meets.wall === other && meets.lap === lap,
     );
   if (first === wall) return false;
   return says(first.edges, wall.name, "under") || says(wall.edges, first.name, "over");

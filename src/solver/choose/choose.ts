@@ -1,7 +1,7 @@
 import { NM_PER, type Nm } from "../../measure/index.js";
-import type { AcrossStart, Lay, Plan, UpStart, Wall } from "../../model/index.js";
+import type { Lay, Plan, UpStart, Wall } from "../../model/index.js";
 import type { Choice, Option } from "../solved.js";
-import { acrossOrigin, upOrigin } from "../start.js";
+import { acrossOrigin, asSettled, type SettledStart, upOrigin } from "../start.js";
 import { MOST, MOST_NAMED } from "./budget.js";
 import { compareScores, firstDifference } from "./compare.js";
 import { type Field, fieldOf } from "./field.js";
@@ -15,7 +15,7 @@ import { columnsOf, lowestCourse, weighQuickly } from "./weigh.js";
 /** How a lay starts, and what the solver had to do with it. */
 export interface Chosen {
   readonly joint: Nm;
-  readonly across: AcrossStart;
+  readonly across: SettledStart;
   readonly up: UpStart;
   /** null when the plan states everything. */
   readonly choice: Choice | null;
@@ -33,7 +33,7 @@ const TRIVIAL: Nm = NM_PER.inch / 32;
  * plan states is kept.
  */
 export function choose(plan: Plan, wall: Wall, lay: Lay): Chosen {
-  const { across, up, joint } = lay;
+  const { across, up, joint } = asSettled(lay);
   if (across && up && joint.min === joint.max)
     return { joint: joint.min, across, up, choice: null };
   const { best, weighed, capped } = search(plan, wall, lay);

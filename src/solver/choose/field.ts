@@ -6,7 +6,7 @@ import { judgeOf, type Judge } from "../judge.js";
 import { courseShift, latticeOf } from "../lattice.js";
 import { regionOf } from "../region.js";
 import type { Region } from "../solved.js";
-import type { Ground } from "../start.js";
+import { asSettled, type Ground, type SettledLay } from "../start.js";
 import { balanceOf, type Balance, type Row } from "./balance.js";
 
 /** A side of the region, or the edge of a hidden strip, and how far it wanders. */
@@ -34,7 +34,7 @@ export interface Axis extends Row {
 
 /** All that the weighing of starts needs to know of a wall at one width of joint. */
 export interface Field {
-  readonly ground: Ground;
+  readonly ground: Ground & { readonly lay: SettledLay };
   readonly region: Region;
   readonly judge: Judge;
   readonly balance: Balance;
@@ -97,7 +97,7 @@ export function fieldOf(plan: Plan, wall: Wall, lay: Lay, joint: Nm): Field {
     half: judge.halfHeight,
   };
   const shifts = Array.from({ length: lattice.q }, (_, step) => courseShift(lattice, step + 1));
-  const ground = { wall, region, lay, joint };
+  const ground = { wall, region, lay: asSettled(lay), joint };
   return { ground, region, judge, balance, across, up, sides, shifts, boxes, circles, obstacles };
 }
 

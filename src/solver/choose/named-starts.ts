@@ -1,12 +1,12 @@
 import type { Nm } from "../../measure/index.js";
-import type { AcrossStart, UpStart, Wall } from "../../model/index.js";
+import type { OwnStart, UpStart, Wall } from "../../model/index.js";
 import { acrossOrigin, upOrigin } from "../start.js";
 import type { Field } from "./field.js";
 import { within } from "./origins.js";
 
 /** The starts across that a plan can name without a figure, the simplest first. */
-export function namedAcross(wall: Wall): AcrossStart[] {
-  const onOpenings = wall.openings.flatMap((opening): AcrossStart[] => [
+export function namedAcross(wall: Wall): OwnStart[] {
+  const onOpenings = wall.openings.flatMap((opening): OwnStart[] => [
     { kind: "tile", centre: { on: "opening", opening } },
     { kind: "joint", centre: { on: "opening", opening } },
   ]);
@@ -39,7 +39,7 @@ export interface Said<Start> {
 }
 
 /** Says a start across that has a tile's left edge at `x`; exact to the nanometre. */
-export function sayAcross(field: Field, x: Nm): Said<AcrossStart> {
+export function sayAcross(field: Field, x: Nm): Said<OwnStart> {
   const { ground, across } = field;
   const named = namedAcross(ground.wall);
   const rank = named.findIndex((start) => isApart(acrossOrigin(ground, start), x, across.module));
@@ -65,7 +65,7 @@ function isApart(a: Nm, b: Nm, module: Nm): boolean {
 }
 
 /** A tile centred at a place near the wall's middle, such that its left edge is as at `x`. */
-function centredAt({ ground, across }: Field, x: Nm): AcrossStart {
+function centredAt({ ground, across }: Field, x: Nm): OwnStart {
   const { face, module } = across;
   const middle = ground.wall.size.across / 2;
   const nearest = x + Math.round((middle - face / 2 - x) / module) * module;

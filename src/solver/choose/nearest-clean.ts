@@ -1,5 +1,5 @@
 import type { Nm } from "../../measure/index.js";
-import type { AcrossStart, Plan, UpStart } from "../../model/index.js";
+import type { OwnStart, Plan, UpStart } from "../../model/index.js";
 import { FAULT, judgePiece, tileLeftOf } from "../judge.js";
 import { latticeOf } from "../lattice.js";
 import { layPieces } from "../pieces.js";
@@ -11,7 +11,7 @@ import { criticalAcrossAt, criticalUpAt } from "./sloped-origins.js";
 
 /** A start that leaves no sliver in its direction. */
 export type CleanStart =
-  | { readonly direction: "across"; readonly start: AcrossStart }
+  | { readonly direction: "across"; readonly start: OwnStart }
   | { readonly direction: "up"; readonly start: UpStart };
 
 /** The most pieces that are laid in search of one. */

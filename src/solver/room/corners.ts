@@ -1,4 +1,4 @@
-import type { Wall } from "../../model/index.js";
+import { isCorner, type Wall } from "../../model/index.js";
 
 /** Two walls that meet at a corner, by their numbers. */
 export interface CornerPair {
@@ -12,7 +12,7 @@ export function cornerPairs(walls: readonly Wall[]): CornerPair[] {
   walls.forEach((wall, i) => {
     for (const side of ["left", "right"] as const) {
       const { meets } = wall.edges[side];
-      if (meets.kind !== "corner") continue;
+      if (!isCorner(meets)) continue;
       const j = walls.findIndex(({ name }) => name === meets.wall);
       if (j < 0 || j === i || !wall.lay || !walls[j]!.lay) continue;
       const [a, b] = [Math.min(i, j), Math.max(i, j)];

@@ -38,7 +38,7 @@ export function settledAcross(
   start: AcrossStart,
   moved: ReadonlyMap<Opening, Opening>,
 ): AcrossStart {
-  if (start.kind === "full-tile" || start.centre.on !== "opening") return start;
+  if (!("centre" in start) || start.centre.on !== "opening") return start;
   const opening = moved.get(start.centre.opening) ?? start.centre.opening;
   return { ...start, centre: { on: "opening", opening } };
 }

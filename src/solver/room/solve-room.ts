@@ -46,7 +46,7 @@ function chosenOf({ across, up, joint }: Lay, found: WallFound, room: RoomFound)
   const lay = field.ground.lay;
   const start = { x, columns: columnsOf(field, x), y, courses: runsOf(field.up, y) };
   const chosen: Option = {
-    across: lay.across ?? sayAcross(field, x).start,
+    across: field.ground.lay.across ?? sayAcross(field, x).start,
     up: lay.up ?? sayUp(field, y).start,
     joint: field.ground.joint,
     score: weighQuickly(field, start, { cells: 0 }, null)!,

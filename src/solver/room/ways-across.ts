@@ -35,7 +35,7 @@ class WaysAcross {
     const { across } = fields.lay;
     this.isTied =
       across !== null &&
-      across.kind !== "full-tile" &&
+      "centre" in across &&
       across.centre.on === "opening" &&
       across.centre.opening.free.x !== null;
   }
@@ -55,9 +55,10 @@ class WaysAcross {
   }
 
   private origins(): Nm[] {
-    const { first, lay, wall } = this.fields;
+    const { first, wall } = this.fields;
     const { ground, across } = first.own;
-    if (lay.across && !this.isTied) return [acrossOrigin(ground, lay.across)];
+    const stated = ground.lay.across;
+    if (stated && !this.isTied) return [acrossOrigin(ground, stated)];
     const named = namedAcross(wall).map((start) => acrossOrigin(ground, start));
     const critical = extremesOf(this.fields, "x").flatMap(({ own, under }) =>
       [own, ...under.map(({ field }) => field)].flatMap(criticalAcross),

@@ -1,5 +1,5 @@
 import type { Nm } from "../../measure/index.js";
-import type { Side, Wall } from "../../model/index.js";
+import { edgeTrim, type Side, type Wall } from "../../model/index.js";
 import { moved, rangeBetween, valueAt, type Chain } from "../chain.js";
 import type { Region, TrimRun } from "../solved.js";
 import { layStrip, type Strip } from "./strip.js";
@@ -19,8 +19,9 @@ export function layFreeEdges(wall: Wall, region: Region, joint: Nm): readonly Tr
 
 function stripOf(wall: Wall, region: Region, side: Side, joint: Nm): Strip | null {
   const edge = wall.edges[side];
-  if (edge.meets.kind !== "free" || !edge.meets.trim) return null;
-  const { face } = edge.meets.trim;
+  const trim = edgeTrim(edge.meets);
+  if (!trim) return null;
+  const { face } = trim;
   const inward = side === "left" || side === "bottom" ? 1 : -1;
   // The region stands in from the bare side by the trim's width and one joint.
   const outer = moved(region[side], -inward * (face.across + joint));
@@ -77,6 +78,6 @@ function levelReach(region: Region, { low, high }: Width): { from: Nm; to: Nm } 
 }
 
 function trimOver(wall: Wall, side: Side, joint: Nm): Nm {
-  const { meets } = wall.edges[side];
-  return meets.kind === "free" && meets.trim ? meets.trim.face.across + joint : 0;
+  const trim = edgeTrim(wall.edges[side].meets);
+  return trim ? trim.face.across + joint : 0;
 }

@@ -132,7 +132,7 @@ class Fitting {
     const origins = shifts.map((shift) => lattice.x + shift);
     const row: TileRow = { face: lattice.face.across, joint: lattice.joint, origins };
     const goesAlong =
-      across.kind !== "full-tile" &&
+      "centre" in across &&
       across.centre.on === "opening" &&
       across.centre.opening === this.opening;
     if (!goesAlong) {

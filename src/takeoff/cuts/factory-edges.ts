@@ -1,4 +1,4 @@
-import type { Side } from "../../model/index.js";
+import { showsEnd, type Side } from "../../model/index.js";
 import { type Box, pieceBounds, type SolvedLay, type SolvedWall } from "../../solver/index.js";
 import { meetsTile } from "./neighbours.js";
 import { stretchAlong } from "./stretch.js";
@@ -32,6 +32,6 @@ export function ownEdges(box: Box, { lattice }: SolvedLay): Side[] {
 
 function isBare({ wall, region }: SolvedWall, lay: SolvedLay, i: number, side: Side): boolean {
   const { meets } = wall.edges[side];
-  if (meets.kind !== "free" || meets.trim) return false;
+  if (!showsEnd(meets)) return false;
   return pieceBounds(lay.pieces, i)[side] === region.bounds[side];
 }

@@ -1,5 +1,5 @@
-import type { Nm } from "../../measure/index.js";
-import type { Edge, Side } from "../../model/index.js";
+import { divideRounded, type Nm } from "../../measure/index.js";
+import { type Edge, edgeTrim, endsTile, type Side } from "../../model/index.js";
 import {
   type Box,
   type Chain,
@@ -84,8 +84,11 @@ function groutedArea({ wall, region }: SolvedWall, joint: Nm): bigint {
 
 /** How wide the joint is that is grouted along a side. */
 function hardWidth({ meets, joint: stated }: Edge, joint: Nm): Nm {
-  if (meets.kind === "free") return meets.trim ? joint : 0;
-  return stated?.kind === "joint" ? stated.width : 0;
+  if (endsTile(meets)) return edgeTrim(meets) ? joint : 0;
+  if (stated?.kind !== "joint") return 0;
+  // Of a mitre's joint each wall has half.
+  const isMitre = meets.kind === "outside" && meets.lap === "mitre";
+  return isMitre ? divideRounded(stated.width, 2) : stated.width;
 }
 
 function movedBy({ at, value }: Chain, by: Nm): Chain {
@@ -118,8 +121,8 @@ function frameJoints({ wall, trims }: SolvedWall): Layer[] {
 
 function edgeTrimJoints({ trims }: SolvedWall): Layer[] {
   return trims.flatMap(({ along, joints }) => {
-    if (!("edge" in along) || along.edge.meets.kind !== "free") return [];
-    const thickness = along.edge.meets.trim?.thickness ?? 0;
+    if (!("edge" in along)) return [];
+    const thickness = edgeTrim(along.edge.meets)?.thickness ?? 0;
     return joints.map((box) => ({ doubleArea: doubleBoxArea(box), thickness }));
   });
 }

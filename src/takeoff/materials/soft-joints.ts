@@ -44,6 +44,9 @@ export function softJointsOf(solved: SolvedWall, walls: readonly Wall[]): SoftJo
 function hasBead({ name, edges }: Wall, side: Side, walls: readonly Wall[]): boolean {
   const { meets, joint } = edges[side];
   if (joint?.kind !== "movement") return false;
+  // An outside corner has one joint: the wall under has it, or both walls of a mitre.
+  if (meets.kind === "outside")
+    return meets.lap === "under" || (meets.lap === "mitre" && side === "right");
   if (meets.kind !== "corner" || meets.lap === "over") return true;
   const other = walls.find((wall) => wall.name === meets.wall && wall.lay);
   return !SIDES.some((answer) => {

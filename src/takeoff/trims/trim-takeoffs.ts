@@ -1,5 +1,5 @@
 import type { Nm } from "../../measure/index.js";
-import type { Side, Trim } from "../../model/index.js";
+import { edgeTrim, type Side, type Trim } from "../../model/index.js";
 import { boundsOf, type SolvedPlan, type TrimPiece, type TrimRun } from "../../solver/index.js";
 import { kerfOf } from "../saw-work.js";
 import type { TrimCut, TrimPlace, TrimTakeoff } from "../takeoff.js";
@@ -39,7 +39,7 @@ export function trimTakeoffs({ plan, walls }: SolvedPlan): TrimTakeoff[] {
 
 function trimOf({ along }: TrimRun): Trim | null {
   if ("opening" in along) return along.opening.frame?.trim ?? null;
-  return along.edge.meets.kind === "free" ? along.edge.meets.trim : null;
+  return edgeTrim(along.edge.meets);
 }
 
 function lengthsOf(wall: string, run: TrimRun): Length[] {

@@ -7,7 +7,7 @@ import { cornerPairs } from "../../../src/solver/room/corners.js";
 import { measureRoom } from "../../../src/solver/room/index.js";
 import { settle } from "../../../src/solver/room/settle.js";
 import type { SolvedLay, SolvedPlan, SolvedWall } from "../../../src/solver/index.js";
-import { acrossOrigin, upOrigin } from "../../../src/solver/start.js";
+import { acrossOrigin, asSettled, upOrigin } from "../../../src/solver/start.js";
 
 /** A sixty-fourth of an inch. */
 export const STEP: Nm = NM_PER.inch / 64;
@@ -73,7 +73,7 @@ function missBetween(a: SolvedWall, b: SolvedWall): number {
 function byHeight(plan: Plan, wall: Wall, joint: Nm): AtHeight[] {
   const best = new Map<Nm, AtHeight>();
   for (const way of everyWay(wall)) {
-    const lay = way.lay!;
+    const lay = asSettled(way.lay!);
     const region = regionOf(plan, way, joint);
     const ground = { wall: way, region, lay, joint };
     const modules = latticeOf(lay, joint, 0, 0);

@@ -1,0 +1,148 @@
+import { type Chosen } from "./choose/index.js";
+import type { Nm } from "../measure/index.js";
+import type { CarriedStart, Lay, Plan, UpStart, Wall } from "../model/index.js";
+import { rangeBetween } from "./chain.js";
+import {
+  courseBottom,
+  courseShift,
+  firstPast,
+  lastBefore,
+  moduleAcross,
+  moduleUp,
+} from "./lattice.js";
+import { cornerGap, regionOf } from "./region.js";
+import type { Region, SolvedLay, SolvedWall } from "./solved.js";
+import { type SettledLay, upOrigin } from "./start.js";
+
+type EndSide = CarriedStart["corner"];
+
+/**
+ * A lay whose start is settled: one that goes on from another wall gets its place from that wall, which is
+ * solved already. Where it leaves its courses open, they run on as well, if the tile is as high. Without tile
+ * on the other wall there is nothing to go on from, and the solver chooses.
+ */
+export function settleLay(
+  plan: Plan,
+  wall: Wall,
+  lay: Lay,
+  solved: ReadonlyMap<string, SolvedWall>,
+  joint: Nm = lay.joint.min,
+): SettledLay {
+  const { across } = lay;
+  if (!across || !("wall" in across)) return { ...lay, across };
+  const other = solved.get(across.wall);
+  const [from] = other?.lays ?? [];
+  if (!other || !from) return { ...lay, across: null };
+  const up = lay.up ?? carriedUp(lay, from);
+  const region = regionOf(plan, wall, joint);
+  const course = courseAt(wall, region, lay, joint, up, from);
+  const shown = shownOf(other, from, across.corner === "left" ? "right" : "left", course.other);
+  const width = firstWidth(across, lay, joint, shown, gapOf(plan, wall, other, across, joint));
+  const line = endLine(region, across.corner, course.bottom, course.bottom + lay.tile.face.up);
+  const x = across.corner === "left" ? line + width - lay.tile.face.across : line - width;
+  return { ...lay, up, across: { ...across, x } };
+}
+
+/**
+ * What was chosen for a lay, with a start that goes on from another wall where it comes to be beside the joint
+ * and the courses that were chosen.
+ */
+export function carryOn(
+  plan: Plan,
+  wall: Wall,
+  lay: Lay,
+  chosen: Chosen,
+  solved: ReadonlyMap<string, SolvedWall>,
+): Chosen {
+  if (!lay.across || !("wall" in lay.across)) return chosen;
+  const { across } = settleLay(plan, wall, { ...lay, up: chosen.up }, solved, chosen.joint);
+  if (!across) return chosen;
+  const { choice } = chosen;
+  return {
+    ...chosen,
+    across,
+    choice: choice && { ...choice, chosen: { ...choice.chosen, across } },
+  };
+}
+
+/** The other wall's line of courses, where courses as high as its own can go on. */
+function carriedUp({ tile }: Lay, { lattice, up }: SolvedLay): UpStart | null {
+  if (tile.face.up !== lattice.face.up) return null;
+  if (up.kind === "joint") return up;
+  const { y, joint } = lattice;
+  return { kind: "joint", y: y - joint + Math.floor(joint / 2) };
+}
+
+/** Course 1, and the number of the other wall's course that is nearest to its height. */
+function courseAt(
+  wall: Wall,
+  region: Region,
+  lay: Lay,
+  joint: Nm,
+  up: UpStart | null,
+  { lattice }: SolvedLay,
+): { readonly bottom: Nm; readonly other: number } {
+  if (!up) return { bottom: region.bounds.bottom, other: 1 };
+  const y = upOrigin({ wall, region, lay, joint }, up);
+  const face = lay.tile.face.up;
+  const module = face + joint;
+  const bottom = y + firstPast(y, face, module, region.bounds.bottom) * module;
+  return { bottom, other: Math.round((bottom - lattice.y) / moduleUp(lattice)) + 1 };
+}
+
+/** How much is seen of the tile with which a course ends at a side, if nothing cuts it but the side. */
+function shownOf(
+  { region }: SolvedWall,
+  { lattice }: SolvedLay,
+  side: EndSide,
+  course: number,
+): Nm {
+  const { face } = lattice;
+  const module = moduleAcross(lattice);
+  const origin = lattice.x + courseShift(lattice, course);
+  const bottom = courseBottom(lattice, course);
+  const line = endLine(region, side, bottom, bottom + face.up);
+  if (side === "right") {
+    const left = origin + lastBefore(origin, module, line) * module;
+    return Math.min(face.across, line - left);
+  }
+  const right = origin + firstPast(origin, face.across, module, line) * module + face.across;
+  return Math.min(face.across, right - line);
+}
+
+/** Where what is seen of a course ends at a side; at the narrow end where that slopes. */
+function endLine(region: Region, side: EndSide, bottom: Nm, top: Nm): Nm {
+  return side === "left"
+    ? rangeBetween(region.hiddenLeft ?? region.left, bottom, top).high
+    : rangeBetween(region.hiddenRight ?? region.right, bottom, top).low;
+}
+
+/** How far course 1's first tile reaches from the corner. */
+function firstWidth(across: CarriedStart, { tile }: Lay, joint: Nm, shown: Nm, gap: Nm): Nm {
+  const face = tile.face.across;
+  if (across.kind === "mirrored") return shown;
+  if (across.joint === "added") return restOf(face, shown);
+  const rest = face - shown - gap;
+  // The gap takes the rest of the tile: the next one stands behind the gap.
+  return rest > 0 ? rest : rest + joint + face;
+}
+
+/** What is left of the tile; behind a whole one the next begins. */
+export function restOf(face: Nm, width: Nm): Nm {
+  return width < face ? face - width : face;
+}
+
+/** What is seen of the tile behind a gap; where the gap takes the rest of it, of the next one. */
+export function restBehind(face: Nm, joint: Nm, shown: Nm, gap: Nm): Nm {
+  const rest = face - shown - gap;
+  return rest > 0 ? rest : Math.min(face, face + rest + joint);
+}
+
+function gapOf(plan: Plan, wall: Wall, other: SolvedWall, { corner }: CarriedStart, joint: Nm): Nm {
+  const [lay] = other.lays;
+  return cornerGap(
+    plan,
+    { edge: wall.edges[corner], joint },
+    { edge: other.wall.edges[corner === "left" ? "right" : "left"], joint: lay?.joint ?? joint },
+  );
+}
