@@ -5,7 +5,7 @@ describe("the grammar of a wall", () => {
   const lines: Record<string, string> = {
     "size 60": "syntax/unexpected [] found the end of the line, wanted `x`",
     "left cornr end under":
-      "syntax/unexpected [cornr] found `cornr`, wanted `pan`, `tub`, `floor`, `ceiling`, `counter`, `wall`, `corner` or `free`; did you mean `corner`?",
+      "syntax/unexpected [cornr] found `cornr`, wanted `pan`, `tub`, `floor`, `ceiling`, `counter`, `wall`, `corner`, `outside` or `free`; did you mean `corner`?",
     "left corner end": "syntax/unexpected [] found the end of the line, wanted `under` or `over`",
     "left corner end udner":
       "syntax/unexpected [udner] found `udner`, wanted `under` or `over`; did you mean `under`?",

@@ -87,16 +87,33 @@ describe("completion", () => {
   });
 
   it("offers what an edge may meet, and its clauses", () => {
-    const kinds = ["pan", "tub", "floor", "ceiling", "counter", "wall", "corner", "free"];
+    const kinds = [
+      "pan",
+      "tub",
+      "floor",
+      "ceiling",
+      "counter",
+      "wall",
+      "corner",
+      "outside",
+      "free",
+    ];
     assert.deepEqual(labelsAt("wall a {\n  left |\n}\n"), kinds);
     assert.deepEqual(labelsAt("wall a {\n  left pan |\n}\n"), ["measured", "movement", "joint"]);
     assert.deepEqual(labelsAt("wall a {\n  left corner b |\n}\n"), ["under", "over"]);
+    assert.deepEqual(labelsAt("wall a {\n  left outside b |\n}\n"), ["under", "mitre", "over"]);
   });
 
   it("offers names of the right kind, those of used files too", () => {
     assert.deepEqual(labelsAt(`${STOCK}wall a {\n  lay |\n}\n`), ["pressed"]);
     assert.deepEqual(labelsAt(`${STOCK}wall a {\n  left free trim |\n}\n`), ["nose"]);
     assert.deepEqual(labelsAt("wall a {\n  left corner |\n}\nwall b {\n}\n"), ["b"]);
+    assert.deepEqual(labelsAt("wall a {\n  left outside |\n}\nwall b {\n}\n"), ["b"]);
+    assert.deepEqual(
+      labelsAt("wall a {\n  lay t {\n    across mirrored from |\n  }\n}\nwall b {\n}\n"),
+      ["b"],
+    );
+    assert.deepEqual(labelsAt(`${STOCK}wall a {\n  left outside b over trim |\n}\n`), ["nose"]);
     assert.deepEqual(labelsAt("let sill = 3\nlet head = |\n"), ["sill"]);
     const walls =
       "wall a {\n  window sash {\n  }\n  lay t {\n    across tile centred on |\n  }\n}\n";
@@ -109,7 +126,8 @@ describe("completion", () => {
   it("offers bonds, frames' joins and starts", () => {
     const lay = (line: string): string => `wall a {\n  lay t {\n    ${line}\n  }\n}\n`;
     assert.deepEqual(labelsAt(lay("bond |")), ["stack", "running"]);
-    assert.deepEqual(labelsAt(lay("across |")), ["full", "tile", "joint"]);
+    assert.deepEqual(labelsAt(lay("across |")), ["full", "tile", "joint", "wrapped", "mirrored"]);
+    assert.deepEqual(labelsAt(lay("across wrapped from b |")), ["added", "swallowed"]);
     assert.deepEqual(labelsAt(lay("up full course |")), ["from", "under", "over"]);
     assert.deepEqual(labelsAt("wall a {\n  window b {\n    frame nose |\n  }\n}\n"), [
       "mitre",

@@ -40,9 +40,11 @@ describe("rename", () => {
   });
 
   it("changes a wall with the corners that name it, an opening, a trim and a hole", async () => {
-    const walls = "wall |a {\n}\nwall b {\n  left corner a under\n}\n";
+    const walls =
+      "wall |a {\n}\nwall b {\n  left corner a under\n  right outside a mitre\n  lay t {\n    across mirrored from a\n  }\n}\n";
     assert.deepEqual(await renamed(walls, "back"), {
-      [FILE]: "wall back {\n}\nwall b {\n  left corner back under\n}\n",
+      [FILE]:
+        "wall back {\n}\nwall b {\n  left corner back under\n  right outside back mitre\n  lay t {\n    across mirrored from back\n  }\n}\n",
     });
     const opening = "wall a {\n  window |s {\n  }\n  lay t {\n    up full course over s\n  }\n}\n";
     assert.ok(JSON.stringify(await renamed(opening, "sash")).includes("over sash"));

@@ -74,6 +74,12 @@ function sideLine(wall: Wall, side: Side, inset: Nm): SideLine {
 function drawnIn(plan: Plan, { meets, joint: edgeJoint }: Edge, joint: Nm): Nm {
   const width = edgeJoint?.width ?? 0;
   if (meets.kind === "free") return meets.trim === null ? 0 : meets.trim.face.across + joint;
+  if (meets.kind === "outside") {
+    const face = build(plan, meets.wall);
+    if (meets.lap === "under") return width - plan.bed;
+    if (meets.lap === "mitre") return Math.round(width / 2) - face;
+    return ("trim" in meets && meets.trim ? meets.trim.face.across + joint : 0) - face;
+  }
   return meets.kind === "corner" && meets.lap === "over" ? build(plan, meets.wall) + width : width;
 }
 

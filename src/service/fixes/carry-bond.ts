@@ -6,6 +6,7 @@ import {
   cornerCourses,
   mostWrapOff,
 } from "../../rules/index.js";
+import { type AcrossStart, isCorner, type Wall } from "../../model/index.js";
 import { acrossWords } from "../../sheets/index.js";
 import { moduleAcross } from "../../solver/index.js";
 import { cornerOf } from "./corner-of.js";
@@ -18,7 +19,7 @@ const TITLES: readonly (readonly [BondWay, string])[] = [
   ["mirrored", "Mirror the bond at the corner"],
 ];
 
-/** Moves the covering wall's tile so that the bond goes on round the corner, each way that can be had. */
+/** Starts the covering wall so that the bond goes on round the corner, each way that can be had. */
 export const carryBond: Fixer = (state, diagnostic) => {
   if (diagnostic.code !== "corner/bond-broken") return [];
   const corner = cornerOf(state, diagnostic);
@@ -28,13 +29,37 @@ export const carryBond: Fixer = (state, diagnostic) => {
   return TITLES.flatMap(([way, name]): Fix[] => {
     const shift = shiftOf(corner, courses, way, mostWrapOff(limits));
     if (shift === null) return [];
-    const x = startMovedBy(corner, shift);
-    const text = acrossWords({ kind: "tile", centre: { on: "place", x } }, units);
+    const text = acrossWords(startOf(corner, way, shift, state.outcome.plan.walls), units);
     const edit = stateStart(state, corner.over.lay, "across", text);
     const title = `${name}: ${text}`;
     return edit ? [{ title, mends: diagnostic, preferred: false, edits: [edit] }] : [];
   });
 };
+
+/** The bond as a plan says it; where the other wall goes on from this one itself, the place that it comes to. */
+function startOf(corner: Corner, way: BondWay, shift: Nm, walls: readonly Wall[]): AcrossStart {
+  const { over, under } = corner;
+  const wall = under.wall.wall.name;
+  const ends = Object.values(over.wall.wall.edges);
+  const corners = ends.filter(({ meets }) => isCorner(meets) && meets.wall === wall);
+  if (corners.length > 1 || goesOnFrom(under.wall.wall, over.wall.wall, walls)) {
+    return { kind: "tile", centre: { on: "place", x: startMovedBy(corner, shift) } };
+  }
+  const from = { wall, corner: over.side };
+  if (way === "mirrored") return { kind: "mirrored", ...from };
+  return { kind: "wrapped", ...from, joint: way === "swallowed" ? "swallowed" : "added" };
+}
+
+/** Whether a wall's start goes on from another's, by way of further walls too. */
+function goesOnFrom(wall: Wall, other: Wall, walls: readonly Wall[]): boolean {
+  let at: Wall | undefined = wall;
+  for (let steps = 0; at && at !== other && steps <= walls.length; steps++) {
+    const across: AcrossStart | null = at.lay?.across ?? null;
+    const from: string | null = across && "wall" in across ? across.wall : null;
+    at = walls.find(({ name }) => name === from);
+  }
+  return at === other;
+}
 
 /** How far the tile moves from the corner, the same in every course; null where courses differ by more than `most`. */
 function shiftOf(

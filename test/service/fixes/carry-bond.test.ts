@@ -25,6 +25,16 @@ describe("a bond that breaks at a corner", () => {
     }
   }
 
+  it("says it in the plan, or by its place where the other wall goes on from this one", () => {
+    const titles = mendsOf(broken(), CODE).map(({ title }) => title);
+    assert.deepEqual(titles.slice(0, 3), [
+      "Wrap the bond, the corner's joint added: across wrapped from back added",
+      "Wrap the bond, the corner's joint swallowed: across wrapped from back swallowed",
+      "Mirror the bond at the corner: across mirrored from back",
+    ]);
+    assert.ok(!mend(broken(), CODE, /joint added/).codes.includes("plan/start-circle"));
+  });
+
   it("is the other way round in a wall that meets the corner at its right", () => {
     const text = broken()
       .replace("right corner side under", "left corner side under")
