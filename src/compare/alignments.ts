@@ -55,7 +55,9 @@ const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
 
 function onJoints(lay: SolvedLay, { opening, box }: Takeaway): Alignment[] {
   const { lattice, courses } = lay;
-  const sides = opening.kind === "door" ? SIDES.filter((side) => side !== "bottom") : SIDES;
+  const met = { floor: "bottom", ceiling: "top" } as const;
+  const { reaches } = opening;
+  const sides = reaches ? SIDES.filter((side) => side !== met[reaches]) : SIDES;
   const isOn = (side: Side): boolean => {
     if (side === "bottom" || side === "top") {
       return inJoint(box[side] - lattice.y, lattice.face.up, moduleUp(lattice));

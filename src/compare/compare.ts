@@ -1,4 +1,4 @@
-import type { Diagnostic, Opening } from "../model/index.js";
+import { type Diagnostic, type Opening, OPENING_KINDS } from "../model/index.js";
 import { check } from "../rules/index.js";
 import { layReading } from "../sheets/index.js";
 import type { SolvedPlan, SolvedWall } from "../solver/index.js";
@@ -87,7 +87,7 @@ function compareWall(
     title: { before: before?.wall.title ?? null, after: after?.wall.title ?? null },
     parts: both
       ? [
-          ...(["window", "niche", "door"] as const).flatMap((kind) =>
+          ...OPENING_KINDS.flatMap((kind) =>
             partChanges(
               kind,
               openings.filter((each) => (each.after ?? each.before)!.kind === kind),

@@ -1,5 +1,5 @@
 import type { AmountKind, Nm, Unit } from "../measure/index.js";
-import type { Diagnostic, Side, Supplies } from "../model/index.js";
+import type { Diagnostic, OpeningKind, Side, Supplies } from "../model/index.js";
 import type { Cut, SolvedPlan } from "../solver/index.js";
 
 /** One of two plans that are compared: as solved, and what was found in it. */
@@ -51,7 +51,7 @@ export interface WallComparison {
   readonly alignments: readonly Change<Alignment>[];
 }
 
-export type PartKind = "tile" | "trim" | "window" | "niche" | "door" | "hole";
+export type PartKind = "tile" | "trim" | OpeningKind | "hole";
 
 /** A part that is new (before is null), gone (after is null), or renamed. */
 export interface PartChange {

@@ -1,3 +1,5 @@
+import type { OpeningKind } from "../model/index.js";
+
 /**
  * The plain scene: what is drawn, where, and which part of the plan it is. JSON-able data, so that it
  * can be posted to a webview. Lengths are millimetres of wall, rounded to the thousandth; x runs
@@ -86,7 +88,7 @@ export interface TrimScene {
 }
 
 export interface OpeningScene {
-  readonly kind: "window" | "niche" | "door";
+  readonly kind: OpeningKind;
   readonly name: string;
   readonly box: PictureBox;
 }

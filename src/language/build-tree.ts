@@ -1,4 +1,5 @@
 import type { CstNode, IToken } from "chevrotain";
+import { OPENING_KINDS } from "../model/index.js";
 import type { Problems } from "./build-expression.js";
 import { buildExpression, buildLiteral } from "./build-expression.js";
 import { buildAmount, buildNumber } from "./build-amount.js";
@@ -73,7 +74,6 @@ class TreeBuilder {
 }
 
 const SIDES: readonly S.EdgeStatement["side"][] = ["left", "right", "bottom", "top"];
-const OPENINGS: readonly S.OpeningStatement["opening"][] = ["window", "niche", "door"];
 
 /** Statements other than blocks whose own name is underlined. */
 const NAMED: ReadonlySet<string> = new Set(["let", "hole"]);
@@ -256,7 +256,7 @@ const BUILD: Readonly<Record<string, Build>> = {
   opening: (node, tree, stated) => ({
     kind: "opening",
     ...stated,
-    opening: meantWord(starterOf(node), OPENINGS),
+    opening: meantWord(starterOf(node), OPENING_KINDS),
     name: nameOf(node),
     body: tree.body(node, "openingStatement") as S.OpeningPart[],
   }),

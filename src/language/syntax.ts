@@ -1,5 +1,5 @@
 import type { Fraction, Quantity } from "../measure/index.js";
-import type { Side } from "../model/index.js";
+import type { OpeningKind, Side } from "../model/index.js";
 import type { LineTable, Span } from "./line-table.js";
 import type { SyntaxProblem } from "./syntax-problem.js";
 
@@ -268,7 +268,7 @@ export interface JointClause extends Stated<"joint-clause"> {
 }
 
 export interface OpeningStatement extends Block<"opening", OpeningPart> {
-  readonly opening: "window" | "niche" | "door";
+  readonly opening: OpeningKind;
 }
 
 export type OpeningPart =

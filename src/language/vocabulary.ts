@@ -1,5 +1,6 @@
 import type { TokenType } from "chevrotain";
 import { createToken, Lexer } from "chevrotain";
+import { OPENING_KINDS } from "../model/index.js";
 import { Name } from "./tokens.js";
 
 /** Where a statement may stand: at the top of the plan or in a block. */
@@ -72,7 +73,7 @@ export const START = {
   depth: word("depth"),
   size: word("size"),
   edge: starter("Edge", "a side"),
-  opening: starter("Opening", "`window`, `niche` or `door`", "opening"),
+  opening: starter("Opening", "`window`, `niche`, `door`, `bench`, `curb` or `soffit`", "opening"),
   hole: word("hole"),
   lay: word("lay", "lay"),
   at: word("at"),
@@ -147,9 +148,7 @@ export const STATEMENTS: Readonly<Record<BlockKind, ReadonlyMap<string, Starter>
     ["left", edge],
     ["right", edge],
     ["top", edge],
-    ["window", opening],
-    ["niche", opening],
-    ["door", opening],
+    ...OPENING_KINDS.map((kind) => [kind, opening] as const),
     ...named(["hole", "lay", "prefer", "allow"]),
   ]),
   opening: named(["at", "size", "frame", "inset", "movement", "allow"]),

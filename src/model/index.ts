@@ -11,7 +11,7 @@ export type {
 } from "./edge.js";
 export type { AcrossStart, Bond, CarriedStart, Centre, Lay, OwnStart, UpStart } from "./lay.js";
 export type { Limit, LimitEntry, LimitName, Limits, LimitShape } from "./limits.js";
-export type { Frame, Hole, Opening } from "./opening.js";
+export type { Frame, Hole, Opening, OpeningKind } from "./opening.js";
 export type { Plan } from "./plan.js";
 export type { Origin, Position, SourceRange } from "./source.js";
 export type {
@@ -29,4 +29,5 @@ export type { Tile, Trim } from "./tile.js";
 export type { Wall } from "./wall.js";
 export type { Range, WallOpening, Wanted, Wish } from "./wish.js";
 export { edgeTrim, endsTile, isCorner, showsEnd } from "./edge.js";
+export { isSolid, OPENING_KINDS } from "./opening.js";
 export { halfLimit, LIMITS, sliverLimit } from "./limits.js";

@@ -13,10 +13,20 @@ export interface Frame {
   readonly origin: Origin;
 }
 
-/** A rectangular opening: a window, a niche, or a door (which goes down to the floor). */
+/** What takes a rectangle from the tile: an opening in the wall, or a thing that stands before it. */
+export const OPENING_KINDS = ["window", "niche", "door", "bench", "curb", "soffit"] as const;
+
+export type OpeningKind = (typeof OPENING_KINDS)[number];
+
+/**
+ * A rectangular opening (a window, a niche, a door) or a solid thing before the wall (a bench, a curb,
+ * a soffit): no tile is set behind either, and a joint runs round it.
+ */
 export interface Opening extends AllowingBlock {
-  readonly kind: "window" | "niche" | "door";
+  readonly kind: OpeningKind;
   readonly name: string;
+  /** What it goes on to, past its rectangle: a door, a bench or a curb stands on the floor. */
+  readonly reaches: "floor" | "ceiling" | null;
   /** Its lower left corner, from the left substrate and the level line. */
   readonly at: { readonly x: Nm; readonly y: Nm };
   /** Where the plan leaves its place free; `at` is the lower end until the solver has settled it. */
@@ -25,6 +35,11 @@ export interface Opening extends AllowingBlock {
   readonly frame: Frame | null;
   /** Soft joint round the opening; null when the plan doesn't say. */
   readonly movement: Nm | null;
+}
+
+/** Whether it stands before the wall, which goes on behind it. */
+export function isSolid({ kind }: Pick<Opening, "kind">): boolean {
+  return kind === "bench" || kind === "curb" || kind === "soffit";
 }
 
 /** A round hole: `hole NAME at X, Y across D`. */

@@ -36,6 +36,9 @@ function ringsOf(wall: WallScene, { kind, name }: PictureBlock): readonly Points
     case "window":
     case "niche":
     case "door":
+    case "bench":
+    case "curb":
+    case "soffit":
       return wall.openings.filter((each) => each.name === name).map(({ box }) => boxRing(box));
     case "hole":
       return wall.holes

@@ -1,5 +1,5 @@
 import type { Nm } from "../measure/index.js";
-import type { AllowingBlock, Origin, Side, Wall } from "../model/index.js";
+import { type AllowingBlock, isSolid, type Origin, type Side, type Wall } from "../model/index.js";
 import { edgeMeets, openingName } from "./words.js";
 
 /** A place where the tile meets something that moves, and the soft joint that stands there. */
@@ -39,7 +39,10 @@ function edgePlaces(wall: Wall): MovementPlace[] {
     }));
 }
 
-/** A niche is lined with tile of its own: nothing there moves apart. */
+/**
+ * A niche is lined with tile of its own: nothing there moves apart. At a bench, a curb or a soffit the plane changes
+ * (TCNA EJ171).
+ */
 function openingPlaces(wall: Wall): MovementPlace[] {
   return wall.openings
     .filter((opening) => opening.kind !== "niche")
@@ -49,7 +52,7 @@ function openingPlaces(wall: Wall): MovementPlace[] {
       name: opening.frame
         ? `between ${openingName(opening)} and its frame`
         : `at ${openingName(opening)}`,
-      narrowToo: true,
+      narrowToo: !isSolid(opening),
       soft: opening.movement === 0 ? null : opening.movement,
       hard: false,
     }));

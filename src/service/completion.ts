@@ -1,6 +1,6 @@
 import { type BlockKind, type Expected, expectedAt, type NameWanted } from "../language/index.js";
 import { AMOUNT_UNITS, type AmountKind, UNIT_WORDS } from "../measure/index.js";
-import { LIMITS, type Position, type SourceRange } from "../model/index.js";
+import { LIMITS, OPENING_KINDS, type Position, type SourceRange } from "../model/index.js";
 import { RULES } from "../rules/index.js";
 import type { DocumentState } from "./document-state.js";
 import { keywordHelp } from "./keywords.js";
@@ -221,6 +221,9 @@ const STATEMENT_KIND: Readonly<Record<string, string>> = {
   window: "opening",
   niche: "opening",
   door: "opening",
+  bench: "opening",
+  curb: "opening",
+  soffit: "opening",
   courses: "wish",
   centre: "wish",
   no: "wish",
@@ -253,7 +256,7 @@ const MANY: Readonly<Record<BlockKind, readonly string[]>> = {
   mortar: [],
   grout: [],
   sealant: [],
-  wall: ["window", "niche", "door", "hole", "allow"],
+  wall: [...OPENING_KINDS, "hole", "allow"],
   opening: ["allow"],
   lay: ["allow"],
   prefer: ["centre", "no", "whole"],

@@ -52,6 +52,11 @@ const HELP: Readonly<Record<string, string>> = {
   window: "A rectangular opening in the wall, often with a frame of trim.",
   niche: "A recess in the wall, lined with tile.",
   door: "An opening that goes down to the floor.",
+  bench:
+    "A seat that stands before the wall: no tile is set behind it. Without a height in `at` it stands on the floor.",
+  curb: "A curb (a kerb) that meets the wall: no tile is set behind it. Without a height in `at` it stands on the floor.",
+  soffit:
+    "A boxed-in drop from the ceiling: no tile is set behind it. Without a height in `at` it hangs from the ceiling.",
   hole: "A round hole: `hole valve at 30, 44 across 4 1/2`.",
   lay: "How a tile is laid on this wall: bond, joint, and where the layout starts.",
   at: "Where it stands: from the left substrate, and up from the level line. Of an opening: its lower left corner.",

@@ -1,5 +1,5 @@
 import type { Scene } from "../drawing/index.js";
-import type { Position, Severity, SourceRange } from "../model/index.js";
+import type { OpeningKind, Position, Severity, SourceRange } from "../model/index.js";
 
 /** A stretch of a document. */
 export interface DocumentPlace {
@@ -26,7 +26,7 @@ export interface PictureFinding {
 
 /** A block or statement of the plan that stands in the picture, to mark the one with the cursor. */
 export interface PictureBlock {
-  readonly kind: "wall" | "lay" | "window" | "niche" | "door" | "hole" | "edge" | "tile" | "trim";
+  readonly kind: "wall" | "lay" | OpeningKind | "hole" | "edge" | "tile" | "trim";
   /** The wall it is on; null for a tile or a trim, which may be on any. */
   readonly wall: string | null;
   /** The opening's, hole's, tile's or trim's name, or the edge's side. */

@@ -60,6 +60,7 @@ export {
   frameInner,
   frameOuter,
   openingBox,
+  reaching,
   regionOf,
 } from "./region.js";
 export { doubleRegionArea } from "./region-area.js";

@@ -23,7 +23,10 @@ export function regionOf(plan: Plan, wall: Wall, joint: Nm): Region {
   const right = moved(bareRight, -inset("right"));
   const bottom = moved(bareBottom, inset("bottom"));
   const top = moved(side("top", wall.size.up), -inset("top"));
-  const floor = Math.min(...bareBottom.value);
+  const ends = {
+    floor: Math.min(...bareBottom.value),
+    ceiling: Math.max(...side("top", wall.size.up).value),
+  };
   return {
     left,
     right,
@@ -31,7 +34,7 @@ export function regionOf(plan: Plan, wall: Wall, joint: Nm): Region {
     top,
     hiddenLeft: hiddenSide(plan, wall.edges.left, bareLeft, 1),
     hiddenRight: hiddenSide(plan, wall.edges.right, bareRight, -1),
-    takeaways: wall.openings.map((opening) => takeawayOf(opening, joint, floor)),
+    takeaways: wall.openings.map((opening) => takeawayOf(opening, joint, ends)),
     roundHoles: wall.holes.map((hole) => ({ hole, box: holeBox(hole) })),
     bounds: boundsOfSides(wall, left, right, bottom, top),
   };
@@ -115,11 +118,22 @@ function hiddenSide(plan: Plan, edge: Edge, bare: Chain, inward: 1 | -1): Chain 
   return build > (edge.joint?.width ?? 0) ? moved(bare, inward * build) : null;
 }
 
-function takeawayOf(opening: Opening, joint: Nm, floor: Nm): Takeaway {
+/** The bare wall's lowest and highest points, to which what stands on the floor or hangs from the ceiling goes on. */
+export interface WallEnds {
+  readonly floor: Nm;
+  readonly ceiling: Nm;
+}
+
+/** A box drawn out to the floor or the ceiling where its opening goes on to it. */
+export function reaching(box: Box, { reaches }: Opening, { floor, ceiling }: WallEnds): Box {
+  if (reaches === "floor") return { ...box, bottom: Math.min(box.bottom, floor) };
+  return reaches === "ceiling" ? { ...box, top: Math.max(box.top, ceiling) } : box;
+}
+
+function takeawayOf(opening: Opening, joint: Nm, ends: WallEnds): Takeaway {
   const outer = frameOuter(opening);
   const box = outer ? grown(outer, joint) : grown(openingBox(opening), opening.movement ?? 0);
-  const down = opening.kind === "door" ? { ...box, bottom: Math.min(box.bottom, floor) } : box;
-  return { opening, box: down };
+  return { opening, box: reaching(box, opening, ends) };
 }
 
 /** The box that a hole fills; half its diameter is rounded once, so that its centre stays whole. */

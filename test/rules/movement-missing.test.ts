@@ -37,6 +37,14 @@ describe("movement/missing", () => {
     assert.deepEqual(messages(opening("niche shelf {"), CODE), []);
   });
 
+  it("tells what stands before the wall, where the plane changes", () => {
+    for (const kind of ["bench", "curb", "soffit"]) {
+      assert.deepEqual(messages(opening(`${kind} it {`), CODE), [
+        `there is no soft joint at ${kind} it; a movement joint of at least 1/8 in is wanted`,
+      ]);
+    }
+  });
+
   it("is an error that only an allow silences", () => {
     assert.equal(findings(left("pan"), CODE)[0]!.severity, "error");
     const off = { ...left("pan"), plan: "rules {\n movement off\n}" };

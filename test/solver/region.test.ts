@@ -110,4 +110,34 @@ describe("buildOf", () => {
     assert.equal(buildOf(plan, "w"), 11 * MM);
     assert.equal(buildOf(plan, "nowhere"), 0);
   });
+
+  it("takes what stands on the floor down to it, grown by its movement joint", () => {
+    const { takeaways } = region(
+      "bottom pan measured 0: 0, 1000: -10\nbench seat { at 0\n size 600 x 300\n movement 4 }",
+    );
+    assert.deepEqual(mm(takeaways[0]!.box), { left: -4, bottom: -10, right: 604, top: 304 });
+  });
+
+  it("takes what hangs from the ceiling up to it", () => {
+    const { takeaways } = region(
+      "top ceiling measured 0: 0, 1000: 10\nsoffit duct { at 500\n size 500 x 200\n movement 4 }",
+    );
+    assert.deepEqual(mm(takeaways[0]!.box), { left: 496, bottom: 596, right: 1004, top: 810 });
+  });
+
+  it("takes nothing but its own from what has a height, so that tile goes on under it", () => {
+    const { takeaways } = region("bench seat { at 100, 400\n size 600 x 50 }");
+    assert.deepEqual(mm(takeaways[0]!.box), { left: 100, bottom: 400, right: 700, top: 450 });
+  });
+
+  it("begins the courses on a bench: its top and the soft joint over it", () => {
+    const { solved } = solveClean(
+      `${TILES}\nwall w { size 1000 x 800\nbottom pan movement 3\nbench seat { at 0\n size 600 x 300\n movement 4 }\n` +
+        `lay t { bond stack\n joint 2\n across full tile from left\n up full course over seat } }`,
+    );
+    // A course's bottom is at 304; below it five modules of 52 down to 44, and -8, cut by the joint at 3.
+    const { courses } = solved.walls[0]!.lays[0]!;
+    assert.ok(courses.some(({ bottom }) => bottom === 304 * MM));
+    assert.equal(courses[0]!.bottom, -8 * MM);
+  });
 });

@@ -1,5 +1,5 @@
 import type { Nm } from "../../src/measure/index.js";
-import type { Side } from "../../src/model/index.js";
+import type { OpeningKind, Side } from "../../src/model/index.js";
 
 /** A plan before it is text: what tests turn round, rename, move and print in several units. */
 export interface Sketch {
@@ -27,7 +27,7 @@ export interface SideSketch {
 }
 
 export interface OpeningSketch {
-  readonly kind: "window" | "niche" | "door";
+  readonly kind: OpeningKind;
   readonly name: string;
   readonly x: Nm;
   readonly y: Nm;

@@ -1,7 +1,7 @@
 import { divideRounded, type Nm } from "../../measure/index.js";
 import { type Edge, edgeTrim, endsTile, type Side, type Wall } from "../../model/index.js";
 import type { Box, Region, SolvedWall, Takeaway } from "../../solver/index.js";
-import { grown, rangeBetween, ringOf } from "../../solver/index.js";
+import { grown, rangeBetween, reaching, ringOf } from "../../solver/index.js";
 import { pictureRing } from "../picture.js";
 import type { Band, Hidden, Points } from "../scene.js";
 import { bareSides, movedOut, outlineOf, ringBetween, runsOf, type Sides } from "./sides.js";
@@ -112,8 +112,11 @@ function openingBand(wall: Wall, takeaway: Takeaway): Band[] {
     ? [grown(inner, -opening.frame.inset), grown(inner, -opening.frame.inset - width)]
     : [box, inner];
   if (inside.left >= inside.right || inside.bottom >= inside.top) return [];
-  // A door's joint runs up one jamb, over its head and down the other.
-  const foot = opening.kind === "door" ? { bottom: inner.bottom } : {};
+  // A door's joint runs up one jamb, over its head and down the other; a soffit's hangs as it stands.
+  const foot = {
+    ...(opening.reaches === "floor" ? { bottom: inner.bottom } : {}),
+    ...(opening.reaches === "ceiling" ? { top: inner.top } : {}),
+  };
   return [
     {
       kind: opening.frame ? "bead" : "soft",
@@ -126,12 +129,15 @@ function openingBand(wall: Wall, takeaway: Takeaway): Band[] {
   ];
 }
 
-/** The opening itself; a door's goes down to the bare wall's lowest point between its jambs. */
+/** The opening itself; what stands on the floor goes down to the bare wall's lowest point under it. */
 export function openingBox(wall: Wall, { opening }: Takeaway): Box {
   const { at, size } = opening;
   const left = at.x;
   const right = at.x + size.across;
-  const floor = rangeBetween(bareSides(wall).bottom, left, right).low;
-  const bottom = opening.kind === "door" ? Math.min(at.y, floor) : at.y;
-  return { left, bottom, right, top: at.y + size.up };
+  const bare = bareSides(wall);
+  const ends = {
+    floor: rangeBetween(bare.bottom, left, right).low,
+    ceiling: rangeBetween(bare.top, left, right).high,
+  };
+  return reaching({ left, bottom: at.y, right, top: at.y + size.up }, opening, ends);
 }

@@ -5,6 +5,7 @@ import {
   valueAt,
   visibleBounds,
   type Box,
+  type Region,
   type SolvedLay,
   type SolvedWall,
 } from "../../solver/index.js";
@@ -125,7 +126,9 @@ function courseHeights(solved: SolvedWall, setting: Setting): Stretch[] {
       const stretch = endHeight(solved, course, setting)?.left;
       return stretch ? [stretch] : [];
     });
-    const openings = solved.region.takeaways.flatMap(({ box }) => sillAndHead(lay, box, setting));
+    const openings = solved.region.takeaways.flatMap(({ box }) =>
+      sillAndHead(lay, box, solved.region, setting),
+    );
     return [...ends, ...openings];
   });
 }
@@ -151,17 +154,17 @@ function endHeight(
   return { left: at(region.bounds.left), right: at(region.bounds.right) };
 }
 
-/** What is left of the course under an opening and of the one over it. */
-function sillAndHead(lay: SolvedLay, box: Box, { length }: Setting): Stretch[] {
+/** What is left of the course under an opening and of the one over it; none past the tile. */
+function sillAndHead(lay: SolvedLay, box: Box, { bounds }: Region, { length }: Setting): Stretch[] {
   const stretches: Stretch[] = [];
   const stretch = (name: string, bottom: Nm, top: Nm) =>
     stretches.push({ from: down(bottom), to: down(top), text: `${name}: ${length(top - bottom)}` });
   const sill = lay.courses.filter((course) => course.bottom < box.bottom).at(-1);
-  if (sill && sill !== lay.courses.at(-1)) {
+  if (sill && sill !== lay.courses.at(-1) && box.bottom > bounds.bottom) {
     stretch("sill course", sill.bottom, Math.min(sill.top, box.bottom));
   }
   const head = lay.courses.find((course) => course.top > box.top);
-  if (head && head !== lay.courses[0]) {
+  if (head && head !== lay.courses[0] && box.top < bounds.top) {
     stretch("head course", Math.max(head.bottom, box.top), head.top);
   }
   return stretches;

@@ -1,10 +1,12 @@
 import type { Dom } from "@svgdotjs/svg.js";
+import { isSolid } from "../../model/index.js";
 import { idPart } from "../plain-text.js";
 import type { OpeningScene, Points, TrimScene, WallScene } from "../scene.js";
-import { fillAndStroke, fillOf, strokeOf } from "../theme.js";
-import { rounded } from "../picture.js";
+import { fillAndStroke, fillOf, strokeOf, type ToneName } from "../theme.js";
+import { boxRing, rounded } from "../picture.js";
 import { dashes } from "./dashes.js";
 import { drawHatched } from "./hatches.js";
+import { hatchPath } from "./hatch-path.js";
 import { add, boxPath, linePath, ringPath } from "./pen.js";
 
 /** Frames and edge trims; the line round each piece shows the mitres, whose joint is closed. */
@@ -31,7 +33,7 @@ export function drawTrims(into: Dom, wall: WallScene, em: number): void {
 export function drawOpenings(into: Dom, wall: WallScene, em: number): void {
   for (const opening of wall.openings) {
     const group = add(into, "g", { id: `gl-${idPart(wall.name)}-opening-${idPart(opening.name)}` });
-    add(group, "path", { ...fillOf(opening.kind), d: boxPath(opening.box) });
+    add(group, "path", { ...fillOf(toneOf(opening)), d: boxPath(opening.box) });
     drawSign(group, opening, em);
     add(group, "path", {
       ...strokeOf("ink"),
@@ -39,6 +41,12 @@ export function drawOpenings(into: Dom, wall: WallScene, em: number): void {
       d: boxPath(opening.box),
     });
   }
+}
+
+/** What stands before the wall is shown as the build of another wall is: as a solid thing. */
+function toneOf(opening: OpeningScene): ToneName {
+  const { kind } = opening;
+  return kind === "window" || kind === "niche" || kind === "door" ? kind : "build";
 }
 
 function drawSign(group: Dom, opening: OpeningScene, em: number): void {
@@ -56,6 +64,7 @@ function drawSign(group: Dom, opening: OpeningScene, em: number): void {
       d: ringPath([...ring, ...inner].map(rounded)),
     });
   }
+  if (isSolid(opening)) drawSolidSign(group, opening, Math.min(0.7 * em, size / 3), em);
   if (opening.kind === "door") {
     const middle = rounded((top + bottom) / 2);
     add(group, "path", {
@@ -65,6 +74,22 @@ function drawSign(group: Dom, opening: OpeningScene, em: number): void {
       d: linePath([left, top, right, middle, left, bottom]),
     });
   }
+}
+
+/** A hatched border, as a section through something solid has; its middle is left to its name. */
+function drawSolidSign(group: Dom, { box }: OpeningScene, deep: number, em: number): void {
+  const inner = {
+    left: rounded(box.left + deep),
+    right: rounded(box.right - deep),
+    top: rounded(box.top + deep),
+    bottom: rounded(box.bottom - deep),
+  };
+  const ruling = { run: "rising", spacing: 0.3 * em, inset: 0 } as const;
+  add(group, "path", {
+    ...strokeOf("muted"),
+    "stroke-width": 0.04 * em,
+    d: hatchPath([boxRing(box), boxRing(inner)], ruling),
+  });
 }
 
 /** A sash inside the opening, with two glints in its upper corner. */

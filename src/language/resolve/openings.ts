@@ -1,6 +1,14 @@
 import type { Nm } from "../../measure/index.js";
 import { formatLength } from "../../measure/index.js";
-import type { Edge, Frame, Opening, Origin, Side } from "../../model/index.js";
+import {
+  type Edge,
+  type Frame,
+  isSolid,
+  type Opening,
+  type OpeningKind,
+  type Origin,
+  type Side,
+} from "../../model/index.js";
 import type { OpeningPart, OpeningStatement } from "../syntax.js";
 import { resolveAllows } from "./allows.js";
 import { findTrim } from "./edges.js";
@@ -68,34 +76,51 @@ function resolveOpening(
   const movement = parts.first("movement");
   const soft = movement ? lengthOf(movement.length, "not-negative", scope, wall) : null;
   const inset = resolveInset(parts, across ?? null, up ?? null, draft);
-  const frame = resolveFrame(parts, inset, draft);
+  const frame = resolveFrame(statement, parts, inset, draft);
   const allows = resolveAllows(statement.body, scope.report);
   if (!ranged || !across || !up) return null;
   const { opening: kind } = statement;
-  const at = { x: ranged.x.from, y: ranged.y.from };
-  const free = { x: ranged.x.range, y: ranged.y.range };
-  return { kind, name, at, free, size: { across, up }, frame, movement: soft, allows, origin };
+  const reaches = reachOf(kind, ranged.y !== null);
+  const y = ranged.y?.from ?? (reaches === "ceiling" ? draft.size.up - up : 0);
+  return {
+    kind,
+    name,
+    reaches,
+    at: { x: ranged.x.from, y },
+    free: { x: ranged.x.range, y: ranged.y?.range ?? null },
+    size: { across, up },
+    frame,
+    movement: soft,
+    allows,
+    origin,
+  };
+}
+
+/** A door always stands on the floor; a bench, a curb or a soffit where the plan gives it no height. */
+function reachOf(kind: OpeningKind, hasHeight: boolean): Opening["reaches"] {
+  if (kind === "door") return "floor";
+  if (hasHeight || !isSolid({ kind })) return null;
+  return kind === "soffit" ? "ceiling" : "floor";
 }
 
 function resolveAt(
   statement: OpeningStatement,
   parts: Parts<OpeningPart>,
   { scope, name: wall }: WallDraft,
-): { readonly x: Ranged; readonly y: Ranged } | null {
+): { readonly x: Ranged; readonly y: Ranged | null } | null {
   const at = parts.need(
     "at",
     statement,
     "found no `at`, wanted the opening's lower left corner, such as `at 18, 46`",
   );
   if (!at) return null;
-  if (statement.opening === "door" && (at.xTo ?? at.yTo)) {
-    const message =
-      "found a range, wanted a door's own place: only a niche or a window may be left free";
+  const isFree = statement.opening === "niche" || statement.opening === "window";
+  if (!isFree && (at.xTo ?? at.yTo)) {
+    const message = `found a range, wanted a ${statement.opening}'s own place: only a niche or a window may be left free`;
     scope.report.tell("plan/range", (at.xTo ?? at.yTo)!, message, { wall });
   }
-  const isFree = statement.opening !== "door";
   const x = rangeOf(at.x, isFree ? at.xTo : null, "any", scope, wall);
-  if (at.y === null && statement.opening !== "door") {
+  if (at.y === null && isFree) {
     scope.report.tell(
       "plan/missing",
       at.head,
@@ -104,10 +129,10 @@ function resolveAt(
     );
     return null;
   }
-  // A door stands on the floor: where the plan gives no height, its opening starts at the level line.
-  const ground = { from: 0, range: null };
-  const y = at.y === null ? ground : rangeOf(at.y, isFree ? at.yTo : null, "any", scope, wall);
-  return x === null || y === null ? null : { x, y };
+  if (x === null) return null;
+  if (at.y === null) return { x, y: null };
+  const y = rangeOf(at.y, isFree ? at.yTo : null, "any", scope, wall);
+  return y === null ? null : { x, y };
 }
 
 /** An inset from both sides must leave some of the opening. */
@@ -137,8 +162,18 @@ function resolveInset(
   return 0;
 }
 
-function resolveFrame(parts: Parts<OpeningPart>, inset: Nm, draft: WallDraft): Frame | null {
+function resolveFrame(
+  { opening: kind }: OpeningStatement,
+  parts: Parts<OpeningPart>,
+  inset: Nm,
+  draft: WallDraft,
+): Frame | null {
   const statement = parts.first("frame");
+  if (statement && isSolid({ kind })) {
+    const message = `found a frame round a ${kind}, wanted it round a window, a niche or a door: a ${kind} stands before the wall`;
+    draft.scope.report.tell("plan/frame", statement.head, message, { wall: draft.name });
+    return null;
+  }
   const trim = statement && findTrim(statement.trim, draft);
   if (!trim) return null;
   return { trim, join: statement.join, inset, origin: draft.scope.report.origin(statement) };

@@ -12,6 +12,7 @@ export type PlanCode =
   | "plan/corner-self"
   | "plan/corner-side"
   | "plan/corner-unanswered"
+  | "plan/frame"
   | "plan/hole-outside"
   | "plan/hole-overlap"
   | "plan/inset"

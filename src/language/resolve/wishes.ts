@@ -112,12 +112,12 @@ class WishReader {
     const of = this.opening(wish.opening);
     if (!of) return null;
     const opening = this.openingsCalled(wish.opening.text)[0]!.opening;
-    if (opening.kind !== "door" || wish.at === "head") {
+    if (opening.reaches !== "floor" || wish.at === "head") {
       return { kind: "whole-at-opening", at: wish.at, of };
     }
     this.tell(
       wish.opening,
-      `found the sill of \`${of.opening}\`, which is a door, wanted its head`,
+      `found the sill of \`${of.opening}\`, which stands on the floor, wanted its head`,
       "error",
     );
     return null;

@@ -20,7 +20,8 @@ function checkOf(ground: SideGround, { opening, box }: Takeaway, side: Side): Si
   const { bounds } = wall.region;
   const border = borderAt(openingBox(opening)[side], side);
   const beyond = border.tile === 1 ? box[side] >= bounds[side] : box[side] <= bounds[side];
-  const floor = opening.kind === "door" && side === "bottom";
+  const met = { bottom: "floor", top: "ceiling", left: null, right: null }[side];
+  const floor = met !== null && opening.reaches === met;
   const line = lines[side];
   if (beyond || floor || line === null || border.at === line) return [];
   return [

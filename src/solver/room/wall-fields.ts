@@ -125,7 +125,7 @@ export function isApart({ region }: Field): boolean {
   return boxes.every((box, i) => {
     const others = [...boxes.slice(i + 1), ...holes];
     const isIn =
-      takeaways[i]!.opening.kind === "door" ||
+      takeaways[i]!.opening.reaches !== null ||
       !isMoving(takeaways[i]!.opening) ||
       (box.left >= bounds.left &&
         box.right <= bounds.right &&

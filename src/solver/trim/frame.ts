@@ -10,7 +10,7 @@ import { layStrip, type Strip } from "./strip.js";
 export function layFrame(opening: Opening, region: Region, joint: Nm): readonly TrimRun[] {
   const outer = frameOuter(opening);
   if (!outer || !opening.frame) return [];
-  const isDoor = opening.kind === "door";
+  const isDoor = opening.reaches === "floor";
   const box = isDoor ? { ...outer, bottom: floorUnder(outer, region) } : outer;
   const sides: readonly Side[] = isDoor
     ? ["left", "right", "top"]
@@ -25,7 +25,7 @@ function floorUnder(outer: Box, region: Region): Nm {
 function stripOf(opening: Opening, frame: Frame, side: Side, outer: Box, joint: Nm): Strip {
   const width = frame.trim.face.across;
   const isUpright = side === "left" || side === "right";
-  const hasSill = opening.kind !== "door";
+  const hasSill = opening.reaches !== "floor";
   const isMitred = frame.join === "mitre";
   // Butted, the sill and the head run through and the jambs stand between them (common practice).
   const back = isUpright && !isMitred ? width + joint : 0;

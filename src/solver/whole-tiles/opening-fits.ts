@@ -37,7 +37,7 @@ export interface OpeningFits {
 /**
  * Works back from the tile to an opening: where it would have all four sides on joints. What it
  * takes counts, with its movement joint or its frame. A lay that starts from this very opening goes
- * with it, so there only its size can change. null for a door, and for an opening that isn't within
+ * with it, so there only its size can change. null for what stands on the floor or hangs, and for an opening that isn't within
  * the tile on all sides.
  */
 export function openingFits(
@@ -46,7 +46,7 @@ export function openingFits(
   opening: Opening,
 ): OpeningFits | null {
   const taken = wall.region.takeaways.find((takeaway) => takeaway.opening === opening);
-  if (!taken || opening.kind === "door" || !isWithin(taken.box, wall.region.bounds)) return null;
+  if (!taken || opening.reaches !== null || !isWithin(taken.box, wall.region.bounds)) return null;
   const fitting = new Fitting(wall, lay, taken);
   return {
     isOn: isOnJoints(lay, taken.box),

@@ -8,7 +8,7 @@ import {
 import type { Materials } from "../takeoff.js";
 
 /**
- * The bare wall behind the tile, less its windows and doors. A niche's back is as large as its opening, so that it
+ * The bare wall behind the tile, less its windows and doors; behind a bench, a curb or a soffit it goes on. A niche's back is as large as its opening, so that it
  * counts; how deep its sides are the plan doesn't say.
  */
 export function membraneOf({ wall, region }: SolvedWall): Materials["membrane"][number] {
@@ -21,7 +21,7 @@ export function membraneOf({ wall, region }: SolvedWall): Materials["membrane"][
   const to = rangeBetween(right, 0, size.up).high;
   const floor = Math.min(...bottom.value);
   const takeaways = region.takeaways
-    .filter(({ opening }) => opening.kind !== "niche")
+    .filter(({ opening }) => opening.kind === "window" || opening.kind === "door")
     .map(({ opening }) => {
       const box = openingBox(opening);
       const down = Math.min(box.bottom, floor);

@@ -100,7 +100,7 @@ function withoutJoint({ opening, box }: Takeaway, joint: Nm): Takeaway {
   if (!opening.frame) return { opening, box };
   const frame = grown(box, -joint);
   // A door's frame has no joint at the floor.
-  return { opening, box: opening.kind === "door" ? { ...frame, bottom: box.bottom } : frame };
+  return { opening, box: opening.reaches === "floor" ? { ...frame, bottom: box.bottom } : frame };
 }
 
 /** What frames cover less their pieces: the joints between them, in mitred corners too. */
@@ -112,7 +112,7 @@ function frameJoints({ wall, trims }: SolvedWall): Layer[] {
     const [outer, inner] = [frameOuter(opening), frameInner(opening)];
     if (!opening.frame || !outer || !inner || pieces.length === 0) return [];
     const heights = pieces.flatMap(({ shape }) => shape.outline.filter((_, i) => i % 2 === 1));
-    const foot = opening.kind === "door" ? { bottom: Math.min(...heights) } : {};
+    const foot = opening.reaches === "floor" ? { bottom: Math.min(...heights) } : {};
     const ring = doubleBoxArea({ ...outer, ...foot }) - doubleBoxArea({ ...inner, ...foot });
     const doubleArea = pieces.reduce((rest, { shape }) => rest - doubleShapeArea(shape), ring);
     return [{ doubleArea, thickness: opening.frame.trim.thickness }];

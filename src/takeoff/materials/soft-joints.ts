@@ -121,11 +121,13 @@ function openingLength({ region }: SolvedWall, opening: Opening): Nm {
   if (!takeaway) return 0;
   const box = frameInner(opening) ?? openingBox(opening);
   const floor = rangeBetween(region.bottom, box.left, box.right).low;
-  const bottom = opening.kind === "door" ? floor : box.bottom;
+  const ceiling = rangeBetween(region.top, box.left, box.right).high;
+  const bottom = opening.reaches === "floor" ? floor : box.bottom;
+  const top = opening.reaches === "ceiling" ? ceiling : box.top;
   const open = SIDES.filter((side) => !reachesPast(takeaway.box, side, region[side]));
   return open.reduce(
     (sum, side) =>
-      sum + (side === "left" || side === "right" ? box.top - bottom : box.right - box.left),
+      sum + (side === "left" || side === "right" ? top - bottom : box.right - box.left),
     0,
   );
 }

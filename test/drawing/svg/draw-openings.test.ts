@@ -18,6 +18,17 @@ describe("drawing openings", () => {
     assert.equal(new Set(signs).size, 3);
   });
 
+  it("shows what stands before the wall as solid, with a hatched border", () => {
+    for (const kind of ["bench", "curb", "soffit"]) {
+      const wall = wallOf(planOf(wallText(opening(kind))));
+      const svg = drawn((into) => drawOpenings(into, wall, 10));
+      assert.ok(svg.includes("gl-fill-build"), kind);
+      const [, hatch] = valuesOf(svg, "d");
+      // Slant lines alone: a move and a line each.
+      assert.match(hatch!, /^(M[-\d. ]+L[-\d. ]+){20,}$/);
+    }
+  });
+
   it("draws a hole round, with a cross at its middle", () => {
     const wall = wallOf(planOf(wallText("  hole valve at 20, 15 across 3")));
     const svg = drawn((into) => drawHoles(into, wall, 10));

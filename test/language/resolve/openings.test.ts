@@ -1,4 +1,5 @@
 import assert from "node:assert/strict";
+import type { Opening } from "../../../src/model/index.js";
 import { INCH, told, wallOf, wallText } from "../telling.js";
 
 const sash = (lines: string, kind = "window", name = "sash"): string =>
@@ -42,6 +43,34 @@ describe("an opening", () => {
       y: 0,
     });
     assert.equal(wallOf(sash("at 18, 2; size 24 x 80", "door")).openings[0]!.at.y, 2 * INCH);
+  });
+
+  it("that stands before the wall is on the floor, or hangs from the ceiling, unless it has a height", () => {
+    const placed = (lines: string, kind: string) => {
+      const [{ at, reaches }] = wallOf(sash(lines, kind)).openings as [Opening];
+      return [at.y / INCH, reaches];
+    };
+    assert.deepEqual(placed("at 18; size 24 x 18", "bench"), [0, "floor"]);
+    assert.deepEqual(placed("at 18; size 24 x 5", "curb"), [0, "floor"]);
+    assert.deepEqual(placed("at 18; size 24 x 12", "soffit"), [84, "ceiling"]);
+    assert.deepEqual(placed("at 18, 16; size 24 x 2", "bench"), [16, null]);
+    assert.deepEqual(placed("at 18, 80; size 24 x 12", "soffit"), [80, null]);
+  });
+
+  it("that stands before the wall has no frame, and no place left free", () => {
+    assert.deepEqual(toldOf(sash("at 18; size 24 x 18; frame nose mitre", "bench")), [
+      "plan/frame [frame] found a frame round a bench, wanted it round a window, a niche or a door: a bench stands before the wall",
+    ]);
+    assert.deepEqual(toldOf(sash("at 18 to 20; size 24 x 18", "curb")), [
+      "plan/range [20] found a range, wanted a curb's own place: only a niche or a window may be left free",
+    ]);
+  });
+
+  it("over another is told, whatever it is", () => {
+    const over = `${sash("at 0, 10; size 24 x 24")}\n${sash("at 18; size 24 x 18", "bench", "seat")}`;
+    assert.deepEqual(toldOf(over), [
+      "plan/opening-overlap [seat] found `seat` over `sash`, wanted openings apart",
+    ]);
   });
 
   it("may touch every side of its wall", () => {

@@ -91,7 +91,7 @@ describe("wishes", () => {
 
   it("are told where they ask for a door's sill, or for a size over the tile's", () => {
     assert.deepEqual(told(room(prefer("whole courses at sill of entry"))), [
-      "plan/wish [entry] found the sill of `entry`, which is a door, wanted its head",
+      "plan/wish [entry] found the sill of `entry`, which stands on the floor, wanted its head",
     ]);
     assert.deepEqual(told(room(prefer("no cut under 6"))), [
       "plan/wish [6] found 6 in, wanted at most the tile's 5 7/8 in: every cut is under that",

@@ -81,6 +81,7 @@ export function window(
   return {
     ...BLOCK,
     kind: "window",
+    reaches: null,
     name: "sash",
     at: { x: at[0], y: at[1] },
     free: { x: null, y: null },

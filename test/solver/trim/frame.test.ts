@@ -33,6 +33,7 @@ function frame(join: "mitre" | "butt", kind: Opening["kind"] = "window") {
   const opening: Opening = {
     kind,
     name: "sash",
+    reaches: kind === "door" ? "floor" : null,
     at: { x: 200, y: 300 },
     free: { x: null, y: null },
     size: { across: 100, up: 150 },

@@ -29,6 +29,13 @@ describe("the membrane", () => {
     assert.equal(membraneOf("size 60 x 96\nniche soap {\n at 18, 40\n size 12 x 12\n}"), 60 * 96);
   });
 
+  it("goes on behind what stands before the wall", () => {
+    const bench = "bench seat {\n at 0\n size 36 x 18\n}\n";
+    const soffit = "soffit duct {\n at 30\n size 30 x 12\n}\n";
+    const curb = "curb sill {\n at 54\n size 6 x 5\n}\n";
+    assert.equal(membraneOf(`size 60 x 96\n${bench}${soffit}${curb}`), 60 * 96);
+  });
+
   it("goes behind pipes", () => {
     assert.equal(membraneOf("size 60 x 96\nhole valve at 30, 40 across 4"), 60 * 96);
   });

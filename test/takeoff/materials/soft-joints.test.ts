@@ -78,6 +78,29 @@ describe("soft joints", () => {
     );
   });
 
+  it("run round a bench and not along the floor under it", () => {
+    const sides = "left free\nright free\ntop free\nbottom floor movement 1/8\n";
+    assert.deepEqual(
+      jointsOf({
+        back: `size 60 x 96\n${sides}bench seat {\n at 0\n size 36 x 18\n movement 1/8\n}`,
+      }),
+      // The floor's from the bench and its joint on: 60 - 36 - 1/8. The bench's over it, 36, and down
+      // its right side to the tile's lowest: 18 - 1/8. At its left the wall ends.
+      [["bottom 23.875 x 0.125", "seat 53.875 x 0.125"]],
+    );
+  });
+
+  it("run under a soffit and up its side to the tile's highest", () => {
+    const sides = "left free\nright free\nbottom free\ntop ceiling movement 1/8\n";
+    assert.deepEqual(
+      jointsOf({
+        back: `size 60 x 96\n${sides}soffit duct {\n at 30\n size 30 x 12\n movement 1/8\n}`,
+      }),
+      // The ceiling's up to the soffit and its joint: 30 - 1/8; under it 30, beside it 12 - 1/8.
+      [["top 29.875 x 0.125", "duct 41.875 x 0.125"]],
+    );
+  });
+
   it("in a corner are one bead, the one of the wall that laps over", () => {
     const corner = (under: string, over: string) =>
       jointsOf({

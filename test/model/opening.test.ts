@@ -1,0 +1,11 @@
+import assert from "node:assert/strict";
+import { isSolid, OPENING_KINDS } from "../../src/model/index.js";
+
+describe("an opening's kind", () => {
+  it("is a gap in the wall, or a solid thing before it", () => {
+    assert.deepEqual(
+      OPENING_KINDS.filter((kind) => isSolid({ kind })),
+      ["bench", "curb", "soffit"],
+    );
+  });
+});
