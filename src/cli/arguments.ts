@@ -15,7 +15,7 @@ const COMMANDS: Readonly<Record<CommandName, Options>> = {
   check: { ...COMMON, format: { type: "string" }, shard: { type: "string" } },
   solve: { ...COMMON, format: { type: "string" }, output: { type: "string", short: "o" } },
   options: { ...COMMON, format: { type: "string" }, output: { type: "string", short: "o" } },
-  draw: { ...COMMON, output: { type: "string", short: "o" } },
+  draw: { ...COMMON, output: { type: "string", short: "o" }, room: { type: "boolean" } },
   sheet: {
     ...COMMON,
     output: { type: "string", short: "o" },
@@ -97,7 +97,7 @@ export function readArguments(words: readonly string[]): Request {
       const file = onlyPlace(command, places);
       const output = text(values.output);
       if (output === null) throw missing(command, "-o OUT.svg, the picture to write");
-      return { command, file, output, ...reading };
+      return { command, file, output, room: values.room === true, ...reading };
     }
     case "sheet": {
       if (values.schema === true) return { command: "sheet-schema" };

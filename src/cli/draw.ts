@@ -1,3 +1,4 @@
+import { buildRoomScene } from "../drawing/index.js";
 import type { Host } from "./host.js";
 import { outputPath, runOnePlan, sayFindings } from "./one-plan.js";
 import type { DrawRequest } from "./request.js";
@@ -10,7 +11,9 @@ export async function draw(request: DrawRequest, host: Host): Promise<number> {
   const { output } = request;
   // Loaded here alone: the drawing is most of the program, and no other command needs it.
   const { drawHeadless } = await import("../drawing/headless.js");
-  const picture = [drawHeadless(one.outcome.scene())];
+  const { outcome } = one;
+  const scene = request.room ? buildRoomScene(outcome.solved) : outcome.scene();
+  const picture = [drawHeadless(scene)];
   if (output === "-") await host.out(picture);
   else writeWhole(outputPath(output, one, host), output, picture);
   return exit;

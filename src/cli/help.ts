@@ -96,13 +96,14 @@ ${COLOURS}`;
 
 const DRAW = `Draws the walls of a plan with every piece, its cuts, joints and dimensions, as SVG.
 
-Usage: gaugelath draw FILE -o OUT.svg [--strict] [--root FOLDER]
+Usage: gaugelath draw FILE -o OUT.svg [--room] [--strict] [--root FOLDER]
 
 FILE is a plan, or - for standard input. What is wrong with it goes to standard error, and what
 could be understood is drawn all the same.
 
 Options:
   -o, --output OUT.svg  the picture, written whole or not at all; - for standard output
+  --room                the room unfolded: its walls side by side in their order, corners marked
 ${COMMON}
 Examples:
   gaugelath draw bath.tileplan -o bath.svg

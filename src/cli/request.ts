@@ -45,6 +45,8 @@ export interface DrawRequest extends Reading {
   readonly file: string;
   /** Where to write; `-` for standard output. */
   readonly output: string;
+  /** Whether the walls are drawn as the room unfolded. */
+  readonly room: boolean;
 }
 
 /** What makes a comparison end with 1. */

@@ -26,6 +26,7 @@ export type {
 export type { ComparedWall, OverlayScene, OverlayWall } from "./overlay/overlay-scene.js";
 export { buildOverlay } from "./overlay/build-overlay.js";
 export { drawOverlay } from "./overlay/draw-overlay.js";
+export { buildRoomScene } from "./room/build-room-scene.js";
 export { buildScene } from "./scene/build-scene.js";
 export { buildWallScene } from "./scene/build-wall-scene.js";
 export { boundsOfPoints } from "./picture.js";

@@ -60,7 +60,7 @@ describe("readArguments", () => {
       output: "b.json",
       ...common,
     });
-    assert.deepEqual(read("draw a -o -"), { command: "draw", output: "-", ...common });
+    assert.deepEqual(read("draw a -o -"), { command: "draw", output: "-", room: false, ...common });
   });
 
   it("gives help in general and for a command, and the version", () => {
