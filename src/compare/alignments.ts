@@ -45,7 +45,7 @@ export function alignmentsOf(plan: SolvedPlan, wall: SolvedWall): Alignment[] {
   const lay = wall.lays[0];
   if (!lay) return [];
   return [
-    ...wall.region.takeaways.flatMap((takeaway) => onJoints(lay, takeaway)),
+    ...lay.region.takeaways.flatMap((takeaway) => onJoints(lay, takeaway)),
     ...centred(wall, lay),
     ...coursesMeet(plan, wall, lay),
   ];

@@ -109,7 +109,7 @@ function compareWall(
         ? match.shift
         : null,
     anew: match.anew,
-    pieces: pieceChanges(wall, match),
+    pieces: pieceChanges(match),
     reading: { before: readingOf(before), after: readingOf(after) },
     alignments: both
       ? alignmentChanges(
@@ -138,7 +138,7 @@ function isOfBoth(openings: readonly Change<Opening>[], when: "before" | "after"
 function readingOf(wall: SolvedWall | null): WallReading | null {
   const lay = wall?.lays[0];
   if (!wall || !lay) return null;
-  const { courses, pieces, cuts, smallest } = layReading(wall, lay);
+  const { courses, pieces, cuts, smallest } = layReading(lay);
   const size = smallest && { width: smallest.width, height: smallest.height };
   return { courses, pieces, cuts, smallest: size };
 }

@@ -9,13 +9,12 @@ import {
   type Region,
   type Ring,
   type SolvedLay,
-  type SolvedWall,
   tileLeftOf,
 } from "../solver/index.js";
 import type { CutPiece } from "./comparison.js";
 
 /** How a piece is cut, its size, and where it stands by what cuts it. */
-export function cutPiece(wall: SolvedWall, lay: SolvedLay, i: number): CutPiece {
+export function cutPiece(lay: SolvedLay, i: number): CutPiece {
   const box = pieceBounds(lay.pieces, i);
   const cut = cutOf(lay.pieces, i);
   const [width, height] = [box.right - box.left, box.top - box.bottom];
@@ -24,7 +23,7 @@ export function cutPiece(wall: SolvedWall, lay: SolvedLay, i: number): CutPiece 
     width: { least: width, most: width },
     height: { least: height, most: height },
     notch: cut === "notch" ? notchOf(lay.pieces.shapes.get(i)!.outline, box) : null,
-    place: placeOf(wall, lay, i, box),
+    place: placeOf(lay, i, box),
   };
 }
 
@@ -68,7 +67,8 @@ const AT_OPENING: Readonly<Record<Side, string>> = {
 
 const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
 
-function placeOf({ region }: SolvedWall, lay: SolvedLay, i: number, box: Box): string {
+function placeOf(lay: SolvedLay, i: number, box: Box): string {
+  const { region } = lay;
   const round = [
     ...region.takeaways
       .filter((takeaway) => overlaps(takeaway.box, box))

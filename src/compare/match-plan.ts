@@ -52,7 +52,7 @@ const WALLS: Traits<SolvedWall> = {
       a.title !== "" && a.title === b.title,
       a.size.across === b.size.across,
       a.size.up === b.size.up,
-      a.lay?.tile.name === b.lay?.tile.name,
+      sameList(a.lays, b.lays, ({ tile }) => tile.name),
       a.openings.length > 0 && sameList(a.openings, b.openings, (opening) => opening.name),
       a.holes.length > 0 && sameList(a.holes, b.holes, (hole) => hole.name),
       sameList(Object.values(a.edges), Object.values(b.edges), (edge) => edge.meets.kind),

@@ -1,6 +1,5 @@
-import { pieceBounds, type SolvedLay, type SolvedWall } from "../solver/index.js";
+import { pieceBounds, type SolvedLay } from "../solver/index.js";
 import type {
-  Change,
   CutPiece,
   MovedPieces,
   PieceChanges,
@@ -13,18 +12,15 @@ import { cutPiece } from "./cut-piece.js";
 import { FATE, type PieceMatch } from "./match-pieces.js";
 
 /** What became of the pieces of a wall, those of one fate and one cut together. */
-export function pieceChanges(walls: Change<SolvedWall>, match: PieceMatch): PieceChanges {
+export function pieceChanges(match: PieceMatch): PieceChanges {
   const { before, after } = match.lays;
   const { fates, twin } = match;
   return {
     kept: fates.before.reduce((sum, fate) => sum + (fate === FATE.kept ? 1 : 0), 0),
     moved: before && after ? movedGroups(before, after, twin, fates.before) : [],
-    recut:
-      before && after
-        ? recutGroups({ before: walls.before!, after: walls.after! }, before, after, match)
-        : [],
-    fresh: after ? apartGroups(walls.after!, after, fates.after) : [],
-    gone: before ? apartGroups(walls.before!, before, fates.before) : [],
+    recut: before && after ? recutGroups(before, after, match) : [],
+    fresh: after ? apartGroups(after, fates.after) : [],
+    gone: before ? apartGroups(before, fates.before) : [],
   };
 }
 
@@ -55,7 +51,6 @@ interface GrowingPair {
 }
 
 function recutGroups(
-  walls: { readonly before: SolvedWall; readonly after: SolvedWall },
   before: SolvedLay,
   after: SolvedLay,
   { twin, fates }: PieceMatch,
@@ -63,8 +58,8 @@ function recutGroups(
   const groups = new Map<string, GrowingPair>();
   for (let i = 0; i < twin.length; i++) {
     if (fates.before[i] !== FATE.recut) continue;
-    const old = cutPiece(walls.before, before, i);
-    const now = cutPiece(walls.after, after, twin[i]!);
+    const old = cutPiece(before, i);
+    const now = cutPiece(after, twin[i]!);
     const sloped = isSloped(old) || isSloped(now);
     const key = JSON.stringify([old, now].map((piece) => identity(piece, sloped)));
     const group = groups.get(key);
@@ -86,11 +81,11 @@ function recutGroups(
   }));
 }
 
-function apartGroups(wall: SolvedWall, lay: SolvedLay, fates: Uint8Array): SeveralPieces[] {
+function apartGroups(lay: SolvedLay, fates: Uint8Array): SeveralPieces[] {
   const groups = new Map<string, { count: number; piece: CutPiece; courses: Set<number> }>();
   for (let i = 0; i < fates.length; i++) {
     if (fates[i] !== FATE.apart) continue;
-    const piece = cutPiece(wall, lay, i);
+    const piece = cutPiece(lay, i);
     const key = JSON.stringify(identity(piece, isSloped(piece)));
     const group = groups.get(key) ?? { count: 0, piece, courses: new Set() };
     group.count++;

@@ -9,7 +9,17 @@ export type {
   Reading,
   Side,
 } from "./edge.js";
-export type { AcrossStart, Bond, CarriedStart, Centre, Lay, OwnStart, UpStart } from "./lay.js";
+export type {
+  AcrossStart,
+  Bond,
+  CarriedStart,
+  Centre,
+  Lay,
+  LayArea,
+  LayBound,
+  OwnStart,
+  UpStart,
+} from "./lay.js";
 export type { Limit, LimitEntry, LimitName, Limits, LimitShape } from "./limits.js";
 export type { Frame, Hole, Opening, OpeningKind } from "./opening.js";
 export type { Plan } from "./plan.js";

@@ -1,5 +1,6 @@
 import type { Nm } from "../measure/index.js";
 import type { AllowingBlock } from "./allow.js";
+import type { Side } from "./edge.js";
 import type { Opening } from "./opening.js";
 import type { Origin } from "./source.js";
 import type { Tile } from "./tile.js";
@@ -41,8 +42,31 @@ export type UpStart =
   | { readonly kind: "at-opening"; readonly relation: "under" | "over"; readonly opening: Opening }
   | { readonly kind: "joint"; readonly y: Nm };
 
+/** Where a lay ends at one side. */
+export type LayBound =
+  /** Its tile ends there: x for left and right, y for bottom and top. */
+  | { readonly kind: "place"; readonly at: Nm }
+  /** It begins one joint past the lay of that name. */
+  | { readonly kind: "lay"; readonly lay: string };
+
+/** What of the wall a lay has. */
+export interface LayArea {
+  /** A side without a bound is the wall's own. */
+  readonly bounds: Readonly<Partial<Record<Side, LayBound>>>;
+  /** How many courses it has, from the bottom up; null for as many as there is room for. */
+  readonly courses: number | null;
+  /** The joint to the lays beside it; null for the wider one of both lays' own. */
+  readonly joint: Nm | null;
+}
+
 /** `lay TILE { ... }`: how a tile is laid on the wall. */
 export interface Lay extends AllowingBlock {
+  /** The tile's name, or the one that the plan gives it. */
+  readonly name: string;
+  /** null: what the wall's other lays leave. */
+  readonly area: LayArea | null;
+  /** The lay (of the same tile) whose head joints go on in this one; null where it starts by itself. */
+  readonly goesOnFrom: string | null;
   readonly tile: Tile;
   readonly bond: Bond;
   /** The joint, or the range the solver may choose from; `min` equals `max` when it is fixed. */

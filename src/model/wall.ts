@@ -15,6 +15,6 @@ export interface Wall extends AllowingBlock {
   readonly edges: Readonly<Record<Side, Edge>>;
   readonly openings: readonly Opening[];
   readonly holes: readonly Hole[];
-  /** null when the wall has no lay, or none that could be understood. */
-  readonly lay: Lay | null;
+  /** In the order of the text; none where the wall has no lay, or none that could be understood. */
+  readonly lays: readonly Lay[];
 }

@@ -59,7 +59,7 @@ function findUnequal(wall: SolvedWall, plan: SolvedPlan, lay: SolvedLay): Findin
       message:
         `the left end shows ${length(plan, worst.left)} and the right end ${length(plan, worst.right)}: ` +
         `${lengthOff(plan, apart(worst), most)} apart; at most ${length(plan, most)} is wanted`,
-      pieces: worst.pieces.map((i) => pieceId(wall.wall.name, lay.pieces, i)),
+      pieces: worst.pieces.map((i) => pieceId(lay, i)),
     },
   ];
 }
@@ -93,8 +93,8 @@ function mean(lengths: readonly Nm[]): Nm {
 }
 
 /** What shows at the two ends of a course; null unless both reach the wall's sides and both show. */
-function endsOf({ region, wall }: SolvedWall, lay: SolvedLay, at: number): Ends | null {
-  const { pieces, lattice } = lay;
+function endsOf({ wall }: SolvedWall, lay: SolvedLay, at: number): Ends | null {
+  const { pieces, lattice, region } = lay;
   const first = pieces.courseStart[at]!;
   const last = pieces.courseStart[at + 1]! - 1;
   if (last <= first) return null;
@@ -106,8 +106,10 @@ function endsOf({ region, wall }: SolvedWall, lay: SolvedLay, at: number): Ends 
   const left = visibleExtent(region, a)?.width ?? 0;
   const right = visibleExtent(region, b)?.width ?? 0;
   if (!reaches || left === 0 || right === 0) return null;
-  if (endsOpen(wall.edges.left) && left === face) return null;
-  if (endsOpen(wall.edges.right) && right === face) return null;
+  const isOpen = (side: "left" | "right"): boolean =>
+    !lay.inner.includes(side) && endsOpen(wall.edges[side]);
+  if (isOpen("left") && left === face) return null;
+  if (isOpen("right") && right === face) return null;
   return { left, right, pieces: [first, last] };
 }
 

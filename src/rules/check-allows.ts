@@ -32,10 +32,6 @@ function familyOf(code: string): string {
 
 /** Every block of a plan in which an `allow` may stand. */
 function blocksOf(plan: Plan): AllowingBlock[] {
-  const walls = plan.walls.flatMap((wall) => [
-    wall,
-    ...wall.openings,
-    ...(wall.lay ? [wall.lay] : []),
-  ]);
+  const walls = plan.walls.flatMap((wall) => [wall, ...wall.openings, ...wall.lays]);
   return [plan, ...plan.tiles, ...plan.trims, ...walls];
 }

@@ -43,7 +43,7 @@ function findBroken(plan: SolvedPlan, corner: Corner): Finding[] {
   if (off.length === 0) return [];
   const worst = off.reduce((a, b) => (offWay(b, nearest) > offWay(a, nearest) ? b : a));
   const { added, swallowed, mirrored } = worst.wanted;
-  const { lay, pieces } = over.lay;
+  const { lay } = over.lay;
   return [
     {
       origin: edge.origin,
@@ -54,7 +54,7 @@ function findBroken(plan: SolvedPlan, corner: Corner): Finding[] {
         `${under.wall.wall.name}; ${length(plan, added)} or ${length(plan, swallowed)} (wrapped, the ` +
         `corner's joint added or swallowed), ${length(plan, mirrored)} (mirrored) or a whole tile (begun ` +
         `again) is wanted, to within ${length(plan, most)}`,
-      pieces: off.map(({ begin }) => pieceId(over.wall.wall.name, pieces, begin.piece)),
+      pieces: off.map(({ begin }) => pieceId(over.lay, begin.piece)),
     },
   ];
 }

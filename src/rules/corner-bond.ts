@@ -41,8 +41,8 @@ export function cornerCourses({ over, under, gap }: Corner): CornerCourse[] {
   return over.lay.courses.flatMap(({ number, bottom }, at) => {
     const otherAt = (bottom - first) / moduleUp(other);
     if (!under.lay.courses[otherAt]) return [];
-    const begin = shownEnd(over.wall, over.lay, at, over.side);
-    const end = shownEnd(under.wall, under.lay, otherAt, under.side);
+    const begin = shownEnd(over.lay, at, over.side);
+    const end = shownEnd(under.lay, otherAt, under.side);
     if (!begin || !end) return [];
     const wanted = {
       added: restOf(lattice.face.across, end.shown),

@@ -41,12 +41,14 @@ export function cornersOver(wall: SolvedWall, { plan, walls }: SolvedPlan): Corn
     const answer = side === "left" ? "right" : "left";
     const back = other?.wall.edges[answer];
     if (!other || !back || !answers(back.meets, meets, wall.wall.name)) return [];
-    const [lay] = wall.lays;
-    const [otherLay] = other.lays;
-    if (!lay || !otherLay) return [];
-    const gap = cornerGap(plan, { edge, joint: lay.joint }, { edge: back, joint: otherLay.joint });
-    const under = { wall: other, lay: otherLay, side: answer } as const;
-    return [{ over: { wall, lay, side }, under, edge, gap }];
+    return laysAt(wall, side).flatMap((lay) => {
+      const otherLay = mostBeside(lay, laysAt(other, answer));
+      if (!otherLay) return [];
+      const joint = { edge: back, joint: otherLay.joint };
+      const gap = cornerGap(plan, { edge, joint: lay.joint }, joint);
+      const under = { wall: other, lay: otherLay, side: answer } as const;
+      return [{ over: { wall, lay, side }, under, edge, gap }];
+    });
   });
 }
 
@@ -58,4 +60,20 @@ function isTold({ lap }: CornerMeeting, side: EndSide): boolean {
 function answers(back: Meeting, meets: CornerMeeting, wall: string): boolean {
   if (back.kind !== meets.kind || !isCorner(back) || back.wall !== wall) return false;
   return back.lap === (meets.lap === "mitre" ? "mitre" : "under");
+}
+
+/** The lays that reach the wall's own side. */
+function laysAt({ lays }: SolvedWall, side: EndSide): readonly SolvedLay[] {
+  return lays.filter((lay) => !lay.inner.includes(side));
+}
+
+/** The lay that stands beside most of this one's height; null where none does. */
+function mostBeside(lay: SolvedLay, others: readonly SolvedLay[]): SolvedLay | null {
+  const beside = (other: SolvedLay): Nm => {
+    const [a, b] = [lay.region.bounds, other.region.bounds];
+    return Math.min(a.top, b.top) - Math.max(a.bottom, b.bottom);
+  };
+  const [first, ...rest] = others.filter((other) => beside(other) > 0);
+  if (!first) return null;
+  return rest.reduce((most, other) => (beside(other) > beside(most) ? other : most), first);
 }

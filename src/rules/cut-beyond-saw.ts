@@ -47,7 +47,7 @@ function findBeyond({ wall }: SolvedWall, plan: SolvedPlan, lay: SolvedLay, most
       message:
         `${pieceCount(n)} ${verb(n, "wants", "want")} a cut ${lengthOff(plan, worst, most)} long; ` +
         `at most ${length(plan, most)}, what the saw can make, is wanted`,
-      pieces: beyond.map((i) => pieceId(wall.name, lay.pieces, i)),
+      pieces: beyond.map((i) => pieceId(lay, i)),
     },
   ];
 }

@@ -44,7 +44,6 @@ interface Group {
 
 /** What the pieces of one lay are looked at with. */
 interface Sight {
-  readonly wall: SolvedWall;
   readonly lay: SolvedLay;
   readonly groups: Map<number, Group>;
 }
@@ -52,15 +51,15 @@ interface Sight {
 /** One finding for each direction and cause for which pieces of the wall have the fault. */
 export function findCutSizes(wall: SolvedWall, plan: SolvedPlan, fault: SizeFault): Finding[] {
   return wall.lays.flatMap((lay) => {
-    const groups = groupFaults({ wall, lay, groups: new Map() }, plan, fault);
+    const groups = groupFaults({ lay, groups: new Map() }, plan, fault);
     return groups.map((group) => tellGroup(wall, plan, lay, group, fault));
   });
 }
 
 function groupFaults(sight: Sight, plan: SolvedPlan, { bits }: SizeFault): Group[] {
-  const { wall, lay, groups } = sight;
+  const { lay, groups } = sight;
   const { bounds, count, course, cut, visible } = lay.pieces;
-  const judge = judgeOf(wall.region, lay.lay, plan.plan.limits);
+  const judge = judgeOf(lay.region, lay.lay, plan.plan.limits);
   for (let i = 0; i < count; i++) {
     if (cut[i] === 0 && !visible.has(i)) continue;
     const [left, bottom] = [bounds[4 * i]!, bounds[4 * i + 1]!];
@@ -73,10 +72,10 @@ function groupFaults(sight: Sight, plan: SolvedPlan, { bits }: SizeFault): Group
   return [...groups.values()];
 }
 
-function addTo({ wall, lay, groups }: Sight, i: number, direction: Direction): void {
-  const { takeaways } = wall.region;
-  const seen = visibleExtent(wall.region, pieceBounds(lay.pieces, i))!;
-  const place = placeOf(wall, lay, i, seen, direction);
+function addTo({ lay, groups }: Sight, i: number, direction: Direction): void {
+  const { takeaways } = lay.region;
+  const seen = visibleExtent(lay.region, pieceBounds(lay.pieces, i))!;
+  const place = placeOf(lay, i, seen, direction);
   const size = direction === "across" ? seen.width : seen.height;
   const stride = takeaways.length + 2;
   const [low, high] = [cutterKey(takeaways, place.low), cutterKey(takeaways, place.high)];
@@ -90,8 +89,7 @@ function addTo({ wall, lay, groups }: Sight, i: number, direction: Direction): v
 
 /** What cuts a piece; an end that another wall's tile covers counts as cut by its own wall's side. */
 function placeOf(
-  { region }: SolvedWall,
-  { lattice, pieces }: SolvedLay,
+  { region, lattice, pieces }: SolvedLay,
   i: number,
   seen: Extent,
   direction: Direction,
@@ -130,8 +128,8 @@ function tellGroup(
     origin: placeOrigin(place, lay),
     blocks: placeBlocks(place, lay, wall),
     message:
-      `${pieceCount(n)} ${placeName(place)} ${verb(n, "is", "are")} ${size}; ` +
+      `${pieceCount(n)} ${placeName(place, lay)} ${verb(n, "is", "are")} ${size}; ` +
       `${fault.wanted(length(plan, limit))} is wanted`,
-    pieces: pieces.map((i) => pieceId(wall.wall.name, lay.pieces, i)),
+    pieces: pieces.map((i) => pieceId(lay, i)),
   };
 }

@@ -36,13 +36,13 @@ interface Taper {
 }
 
 function findTapers(wall: SolvedWall, plan: SolvedPlan, lay: SolvedLay, side: Side): Finding[] {
-  const line = shownSide(wall.region, side);
+  const line = shownSide(lay.region, side);
   if (isStraight(line)) return [];
   const most = ratioLimit(plan.plan.limits, "taper", TAPER.most);
   const shown: Taper[] = [];
   for (let i = 0; i < lay.pieces.count; i++) {
     if (lay.pieces.cut[i] === 0 && !lay.pieces.visible.has(i)) continue;
-    const taper = taperOf(wall.region, lay, i, side, line);
+    const taper = taperOf(lay, i, side, line);
     if (taper && taper.by * most.q > taper.narrowest * most.p) shown.push(taper);
   }
   return shown.length === 0 ? [] : [tell(wall, plan, lay, side, shown, most)];
@@ -66,7 +66,7 @@ function tell(
       `${n === 1 ? "" : ", the worst"} by ${length(plan, worst.by)} where ` +
       `${length(plan, worst.narrowest)} is left at the narrow end; ` +
       `at most ${ratio(most)} of that is wanted`,
-    pieces: shown.map(({ piece }) => pieceId(wall.wall.name, lay.pieces, piece)),
+    pieces: shown.map(({ piece }) => pieceId(lay, piece)),
   };
 }
 
@@ -83,12 +83,12 @@ function shownSide(region: Region, side: Side): Chain {
   return region[side];
 }
 
-function taperOf(region: Region, lay: SolvedLay, i: number, side: Side, line: Chain): Taper | null {
+function taperOf(lay: SolvedLay, i: number, side: Side, line: Chain): Taper | null {
   const piece = pieceBounds(lay.pieces, i);
   // A measured side that stays clear of the piece, or only touches its edge, does not taper it.
   if (sideInside(line, piece, side, piece).deepest <= 0) return null;
   const { deepest, shallowest } = sideInside(line, tileOf(lay, i), side, piece);
-  const seen = visibleExtent(region, piece);
+  const seen = visibleExtent(lay.region, piece);
   if (!seen) return null;
   const narrowest = side === "left" || side === "right" ? seen.width : seen.height;
   return { piece: i, by: deepest - Math.max(0, shallowest), narrowest };

@@ -25,7 +25,7 @@ export const cutThinLeg: Rule = {
   limit: "leg",
   check: (wall, plan) =>
     wall.lays.flatMap((lay) =>
-      wall.region.takeaways.flatMap((takeaway) => {
+      lay.region.takeaways.flatMap((takeaway) => {
         const notched = notchedBy(lay, takeaway);
         return SIDES.flatMap((side) => findLegs(wall, plan, { lay, takeaway, notched, side }));
       }),
@@ -57,7 +57,7 @@ function findLegs(wall: SolvedWall, plan: SolvedPlan, place: LegPlace): Finding[
   const thin: number[] = [];
   let [least, most] = [Infinity, 0];
   for (const i of notched) {
-    const size = legSize(wall.region, pieceBounds(lay.pieces, i), takeaway, side);
+    const size = legSize(lay.region, pieceBounds(lay.pieces, i), takeaway, side);
     if (size === null || size >= limit) continue;
     thin.push(i);
     [least, most] = [Math.min(least, size), Math.max(most, size)];
@@ -72,7 +72,7 @@ function findLegs(wall: SolvedWall, plan: SolvedPlan, place: LegPlace): Finding[
         `${pieceCount(n)} ${verb(n, "keeps", "keep")} a leg ${sizesOff(plan, least, most, limit)} ` +
         `${upright ? "wide" : "high"} ${WHERE[side]} ${openingName(takeaway.opening)}; ` +
         `at least ${length(plan, limit)} is wanted`,
-      pieces: thin.map((i) => pieceId(wall.wall.name, lay.pieces, i)),
+      pieces: thin.map((i) => pieceId(lay, i)),
     },
   ];
 }

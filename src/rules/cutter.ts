@@ -47,13 +47,22 @@ export function cutterKey(takeaways: readonly Takeaway[], cutter: Cutter): numbe
 }
 
 /** `at the left end`, `under window sash`, `between the left end and window sash`. */
-export function placeName(place: CutPlace): string {
+export function placeName(place: CutPlace, lay: SolvedLay): string {
   const { low, high, direction } = place;
+  const whose = (side: Side): string => (lay.inner.includes(side) ? ` of lay ${lay.lay.name}` : "");
   if (low !== null && high !== null) {
     return `between ${endName(low, direction, "low")} and ${endName(high, direction, "high")}`;
   }
-  if (low === "wall") return direction === "across" ? "at the left end" : "along the bottom";
-  if (high === "wall") return direction === "across" ? "at the right end" : "along the top";
+  if (low === "wall") {
+    return direction === "across"
+      ? `at the left end${whose("left")}`
+      : `along the bottom${whose("bottom")}`;
+  }
+  if (high === "wall") {
+    return direction === "across"
+      ? `at the right end${whose("right")}`
+      : `along the top${whose("top")}`;
+  }
   if (low) return `${direction === "across" ? "right of" : "over"} ${openingName(low.opening)}`;
   if (high) return `${direction === "across" ? "left of" : "under"} ${openingName(high.opening)}`;
   return "in the field";

@@ -15,7 +15,9 @@ export const edgeBare: Rule = {
   limit: "bare",
   check: (wall) =>
     SIDES.filter((side) => isBare(wall, side)).flatMap((side) =>
-      wall.lays.flatMap((lay) => findBare(wall, lay, side)),
+      wall.lays
+        .filter((lay) => !lay.inner.includes(side))
+        .flatMap((lay) => findBare(wall, lay, side)),
     ),
 };
 
@@ -27,7 +29,7 @@ function isBare({ wall }: SolvedWall, side: Side): boolean {
 function findBare(wall: SolvedWall, lay: SolvedLay, side: Side): Finding[] {
   const bare: number[] = [];
   for (let i = 0; i < lay.pieces.count; i++) {
-    if (lay.pieces.cut[i] !== 0 && cutAtSide(wall, lay, i, side)) bare.push(i);
+    if (lay.pieces.cut[i] !== 0 && cutAtSide(lay, i, side)) bare.push(i);
   }
   if (bare.length === 0) return [];
   const n = bare.length;
@@ -39,13 +41,14 @@ function findBare(wall: SolvedWall, lay: SolvedLay, side: Side): Finding[] {
       message:
         `${pieceCount(n)} ${verb(n, "shows a cut edge", "show cut edges")} at the ${place} ${side}; ` +
         `trim, or the tile's own edge, is wanted there`,
-      pieces: bare.map((i) => pieceId(wall.wall.name, lay.pieces, i)),
+      pieces: bare.map((i) => pieceId(lay, i)),
     },
   ];
 }
 
 /** Whether a piece reaches the wall's side, and the side cuts into its tile. */
-function cutAtSide({ region }: SolvedWall, lay: SolvedLay, i: number, side: Side): boolean {
+function cutAtSide(lay: SolvedLay, i: number, side: Side): boolean {
+  const { region } = lay;
   const piece = pieceBounds(lay.pieces, i);
   const reaches = sideInside(region[side], piece, side, piece).deepest >= 0;
   return reaches && sideInside(region[side], tileOf(lay, i), side, piece).deepest > 0;

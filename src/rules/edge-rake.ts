@@ -38,8 +38,8 @@ function findRake(
   lay: SolvedLay,
   side: "bottom" | "top",
 ): Finding[] {
-  if (isStraight(wall.region[side])) return [];
-  const { low, high } = reachOf(wall, side);
+  if (isStraight(lay.region[side])) return [];
+  const { low, high } = reachOf(lay, side);
   const { course, room } = roomOf(lay, low, high, side);
   const rake = high - low;
   if (rake <= room) return [];
@@ -48,14 +48,14 @@ function findRake(
       origin: wall.wall.edges[side].origin,
       blocks: [lay.lay, lay.lay.tile, wall.wall],
       message:
-        `the ${side} is ${lengthOff(plan, rake, room)} out of level and passes out of course ${course}; ` +
+        `the ${side} is ${lengthOff(plan, rake, room)} out of level and passes out of course ${lay.below + course}; ` +
         `at most the ${length(plan, room)} that it has there is wanted`,
     },
   ];
 }
 
 /** The lowest and the highest point of a side, leaving out what openings take from it. */
-function reachOf({ region }: SolvedWall, side: "bottom" | "top"): { low: Nm; high: Nm } {
+function reachOf({ region }: SolvedLay, side: "bottom" | "top"): { low: Nm; high: Nm } {
   const ranges = clearRuns(region, side).map(([from, to]) => rangeBetween(region[side], from, to));
   return {
     low: Math.min(...ranges.map(({ low }) => low)),

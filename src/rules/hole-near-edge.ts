@@ -24,7 +24,7 @@ export const holeNearEdge: Rule = {
   limit: "hole",
   check: (wall, plan) =>
     wall.lays.flatMap((lay) =>
-      wall.region.roundHoles.flatMap((hole) => findNear(wall, plan, lay, hole)),
+      lay.region.roundHoles.flatMap((hole) => findNear(wall, plan, lay, hole)),
     ),
 };
 
@@ -41,7 +41,7 @@ function findNear(
   for (const i of lay.pieces.shapes.keys()) {
     const piece = pieceBounds(lay.pieces, i);
     if (!overlaps(piece, box)) continue;
-    const strip = thinnestStrip(wall.region, piece, box);
+    const strip = thinnestStrip(lay.region, piece, box);
     if (strip >= limit) continue;
     near.push(i);
     least = Math.min(least, strip);
@@ -54,7 +54,7 @@ function findNear(
       message:
         `hole ${hole.name} leaves ${lengthOff(plan, least, limit)} to the edge of ${pieceCount(near.length)}; ` +
         `at least ${length(plan, limit)} is wanted`,
-      pieces: near.map((i) => pieceId(wall.wall.name, lay.pieces, i)),
+      pieces: near.map((i) => pieceId(lay, i)),
     },
   ];
 }

@@ -30,7 +30,7 @@ export const jointStacked: Rule = {
       .filter(({ lay }) => lay.bond.kind === "running")
       .flatMap((lay) => [
         ...findBond(wall, plan, lay),
-        ...wall.region.takeaways.flatMap((takeaway) => [
+        ...lay.region.takeaways.flatMap((takeaway) => [
           ...findCorners(wall, plan, { lay, takeaway, where: "under" }),
           ...findCorners(wall, plan, { lay, takeaway, where: "over" }),
         ]),
@@ -83,7 +83,7 @@ function findCorners(wall: SolvedWall, plan: SolvedPlan, passing: Passing): Find
         `a head joint ${where} ${openingName(opening)} is ${lengthOff(plan, apart, wanted)} off the ` +
         `line of the joint along its side; at least ${length(plan, wanted)}, ${ratio(limit)} of a ` +
         `module, is wanted`,
-      pieces: pieces.map((i) => pieceId(wall.wall.name, lay.pieces, i)),
+      pieces: pieces.map((i) => pieceId(lay, i)),
     },
   ];
 }

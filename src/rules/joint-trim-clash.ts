@@ -36,7 +36,7 @@ function findClash(
 ): Finding[] {
   if (run.joints.length === 0 || !opening.frame) return [];
   const clear = lengthLimit(plan.plan.limits, "clear", TRIM_CLEAR);
-  const field = fieldJoints(wall, lay, run, opening);
+  const field = fieldJoints(lay, run, opening);
   const gaps = run.joints
     .map((joint) => clashOf(stretchAlong(run, joint), field))
     .filter((gap) => gap !== null && gap < clear);
@@ -72,13 +72,9 @@ function stretchAlong({ side }: TrimRun, box: Box): Stretch {
 }
 
 /** The field's joints that meet the frame at one side: head joints under and over it, bed joints beside. */
-function fieldJoints(
-  wall: SolvedWall,
-  lay: SolvedLay,
-  run: TrimRun,
-  opening: Opening,
-): readonly Stretch[] {
-  const box = wall.region.takeaways.find((takeaway) => takeaway.opening === opening)!.box;
+function fieldJoints(lay: SolvedLay, run: TrimRun, opening: Opening): readonly Stretch[] {
+  const box = lay.region.takeaways.find((takeaway) => takeaway.opening === opening)?.box;
+  if (!box) return [];
   const { courses } = lay;
   if (run.side === "left" || run.side === "right") {
     return courses

@@ -11,7 +11,7 @@ export const movementMissing: Rule = {
   source: MOVEMENT_WHERE,
   limit: null,
   check: ({ wall }, plan) => {
-    if (!wall.lay) return [];
+    if (wall.lays.length === 0) return [];
     const wanted = leastMovement(plan.plan.limits);
     return movementPlaces(wall)
       .filter((place) => place.soft === null)

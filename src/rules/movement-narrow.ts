@@ -15,7 +15,7 @@ export const movementNarrow: Rule = {
   source: MOVEMENT_WIDTH.source,
   limit: "movement",
   check: ({ wall }, plan) => {
-    if (!wall.lay) return [];
+    if (wall.lays.length === 0) return [];
     const { limits } = plan.plan;
     const least = leastMovement(limits);
     return movementPlaces(wall).flatMap(({ origin, blocks, name, narrowToo, soft }) => {

@@ -18,7 +18,7 @@ export const movementTooFar: Rule = {
   source: MOVEMENT_APART.source,
   limit: "apart",
   check: (wall, plan) =>
-    wall.lays.flatMap(({ lay }) => {
+    wall.lays.slice(0, 1).flatMap(({ lay }) => {
       const { left, right, bottom, top } = wall.region.bounds;
       const blocks = [lay, lay.tile, wall.wall];
       return [

@@ -21,7 +21,8 @@ export const openingOffCentre: Rule = {
       const { across } = lay;
       if (!("centre" in across)) return [];
       const line = doubledCentre(wall.wall, across.centre);
-      return wall.wall.openings.flatMap((opening) => {
+      return lay.region.takeaways.flatMap(({ opening }) => {
+        if (opening.kind === "lay") return [];
         const middle = doubledCentre(wall.wall, { on: "opening", opening });
         return findOff(wall, plan, { lay: lay.lay, opening, twiceOff: middle - line });
       });

@@ -29,7 +29,7 @@ export const openingOffJoint: Rule = {
   limit: "niche",
   check: (wall, plan) =>
     wall.lays.flatMap((lay) =>
-      wall.region.takeaways
+      lay.region.takeaways
         .filter(({ opening }) => opening.kind === "niche")
         .flatMap((takeaway) => findOff(wall, plan, lay, takeaway)),
     ),
@@ -61,7 +61,7 @@ function findOff(
       origin: opening.origin,
       blocks: [opening, lay.lay, lay.lay.tile, wall.wall],
       message: `niche ${opening.name} is off the joints: ${found}; each side on a joint is wanted`,
-      pieces: pieces.map((i) => pieceId(wall.wall.name, lay.pieces, i)),
+      pieces: pieces.map((i) => pieceId(lay, i)),
     },
   ];
 }

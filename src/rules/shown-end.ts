@@ -1,11 +1,5 @@
 import type { Nm } from "../measure/index.js";
-import {
-  pieceBounds,
-  rangeBetween,
-  type SolvedLay,
-  type SolvedWall,
-  visibleExtent,
-} from "../solver/index.js";
+import { pieceBounds, rangeBetween, type SolvedLay, visibleExtent } from "../solver/index.js";
 import type { EndSide } from "./corner.js";
 import { tileOf } from "./tile-of.js";
 
@@ -22,13 +16,8 @@ export interface ShownEnd {
  * The last piece that is seen of a course (by its place in `courses`) at a side of the wall; null
  * where none reaches the side, or where the piece is cut at its inner end as well.
  */
-export function shownEnd(
-  { region }: SolvedWall,
-  lay: SolvedLay,
-  at: number,
-  side: EndSide,
-): ShownEnd | null {
-  const { pieces, lattice } = lay;
+export function shownEnd(lay: SolvedLay, at: number, side: EndSide): ShownEnd | null {
+  const { pieces, lattice, region } = lay;
   const [first, last] = [pieces.courseStart[at]!, pieces.courseStart[at + 1]! - 1];
   const step = side === "left" ? 1 : -1;
   for (let i = side === "left" ? first : last; i >= first && i <= last; i += step) {

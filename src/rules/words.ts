@@ -1,6 +1,6 @@
 import { formatLength, type Nm } from "../measure/index.js";
 import type { Edge, Opening } from "../model/index.js";
-import type { SolvedPlan } from "../solver/index.js";
+import type { LayPatch, SolvedPlan } from "../solver/index.js";
 import type { Ratio } from "./trade.js";
 
 /** A length in the plan's own units. */
@@ -33,7 +33,7 @@ export function verb(count: number, one: string, many: string): string {
 }
 
 /** `window sash`. */
-export function openingName(opening: Opening): string {
+export function openingName(opening: Opening | LayPatch): string {
   return `${opening.kind} ${opening.name}`;
 }
 

@@ -126,7 +126,7 @@ function stripWords(
 /** A hole in figures, and the nearest middles of a tile and of a joint. */
 export function hoverHole(wall: SolvedWall, hole: Hole, figures: Figures): string {
   const [lay] = wall.lays;
-  const fits = lay && holeFits(wall, lay, hole);
+  const fits = lay && holeFits(lay, hole);
   return paragraphs([
     heading("hole", hole.name),
     `${figures.length(hole.across)} across, centre ${figures.length(hole.at.x)} from the left and ${figures.length(hole.at.y)} up`,

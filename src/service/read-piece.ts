@@ -31,10 +31,10 @@ export function readPiece(wall: SolvedWall, lay: SolvedLay, i: number, figures: 
     facts.splice(1, 0, ["seen", `${part}; ${coveredBy(wall)} covers the rest`]);
   }
   return {
-    title: `Course ${pieces.course[i]!}, piece ${pieces.column[i]!}`,
+    title: `Course ${lay.below + pieces.course[i]!}, piece ${pieces.column[i]!}`,
     facts,
     shape: pieceShape(pieces, i),
-    piece: pieceId(wall.wall.name, pieces, i),
+    piece: pieceId(lay, i),
     origin: lay.lay.origin,
   };
 }

@@ -30,7 +30,7 @@ function* wallText(solved: SolvedWall, units: Unit): Generator<string> {
     yield `  no tile is laid on it\n`;
   }
   for (const lay of solved.lays) {
-    yield `  ${countsText(layReading(solved, lay), units)}\n`;
+    yield `  ${countsText(layReading(lay), units)}\n`;
     yield* startText(lay, units);
   }
 }

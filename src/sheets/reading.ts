@@ -1,12 +1,5 @@
 import type { Nm } from "../measure/index.js";
-import {
-  cutOf,
-  pieceBounds,
-  pieceId,
-  type SolvedLay,
-  type SolvedWall,
-  visibleExtent,
-} from "../solver/index.js";
+import { cutOf, pieceBounds, pieceId, type SolvedLay, visibleExtent } from "../solver/index.js";
 
 /** The cut piece whose seen width or height is the smallest. */
 export interface SmallestCut {
@@ -24,8 +17,8 @@ export interface LayReading {
   readonly smallest: SmallestCut | null;
 }
 
-export function layReading({ wall, region }: SolvedWall, solved: SolvedLay): LayReading {
-  const { pieces, courses, lattice } = solved;
+export function layReading(solved: SolvedLay): LayReading {
+  const { pieces, courses, lattice, region } = solved;
   let cuts = 0;
   let smallest: SmallestCut | null = null;
   let least = Infinity;
@@ -38,7 +31,7 @@ export function layReading({ wall, region }: SolvedWall, solved: SolvedLay): Lay
     const height = seen.height < lattice.face.up ? seen.height : Infinity;
     if (Math.min(width, height) >= least) continue;
     least = Math.min(width, height);
-    smallest = { piece: pieceId(wall.name, pieces, i), width: seen.width, height: seen.height };
+    smallest = { piece: pieceId(solved, i), width: seen.width, height: seen.height };
   }
   return { courses: courses.length, pieces: pieces.count, cuts, smallest };
 }

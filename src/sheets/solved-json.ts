@@ -67,21 +67,22 @@ function* wallJson(solved: SolvedWall): Generator<string> {
 }
 
 function* layJson(wall: SolvedWall, solved: SolvedLay): Generator<string> {
-  const { lay, joint, courses, choice } = solved;
-  yield `{"tile":${JSON.stringify(lay.tile.name)},"bond":${JSON.stringify(bondName(lay.bond))},`;
+  const { lay, joint, courses, choice, below } = solved;
+  yield `{"name":${JSON.stringify(lay.name)},"tile":${JSON.stringify(lay.tile.name)},"bond":${JSON.stringify(bondName(lay.bond))},`;
   yield `"joint":${mm(joint)},\n`;
   yield `"across":${JSON.stringify(acrossJson(wall, solved.across))},`;
   yield `"up":${JSON.stringify(upJson(wall, solved, solved.up))},\n`;
   yield `"choice":${JSON.stringify(choice && choiceJson(wall, solved, choice))},\n"courses":[`;
   yield* separated(courses, function* ({ number, bottom, top }) {
-    yield JSON.stringify({ number, bottom: mm(bottom), top: mm(top) });
+    yield JSON.stringify({ number: below + number, bottom: mm(bottom), top: mm(top) });
   });
   yield `],\n"pieces":[`;
-  yield* piecesJson(wall.wall.name, solved);
+  yield* piecesJson(solved);
   yield `]}`;
 }
 
-function* piecesJson(wall: string, { pieces }: SolvedLay): Generator<string> {
+function* piecesJson(solved: SolvedLay): Generator<string> {
+  const { pieces, below } = solved;
   for (let i = 0; i < pieces.count; i++) {
     const { outline, holes } = pieceShape(pieces, i);
     const area = doublePieceArea(pieces, i);
@@ -89,8 +90,8 @@ function* piecesJson(wall: string, { pieces }: SolvedLay): Generator<string> {
       ? visibleShapes(pieces, i).reduce((sum, shape) => sum + doubleShapeArea(shape), 0n)
       : area;
     yield (
-      `${i > 0 ? "," : ""}\n{"id":${JSON.stringify(pieceId(wall, pieces, i))},` +
-      `"course":${pieces.course[i]!},"column":${pieces.column[i]!},"cut":"${cutOf(pieces, i)}",` +
+      `${i > 0 ? "," : ""}\n{"id":${JSON.stringify(pieceId(solved, i))},` +
+      `"course":${below + pieces.course[i]!},"column":${pieces.column[i]!},"cut":"${cutOf(pieces, i)}",` +
       `"outline":${ringText(outline)},"holes":[${holes.map(ringText).join(",")}],` +
       `"area":${squareMillimetres(area)},"hidden":${squareMillimetres(area - seen)}}`
     );

@@ -10,7 +10,8 @@ import {
   moduleAcross,
   moduleUp,
 } from "./lattice.js";
-import { cornerGap, regionOf } from "./region.js";
+import { layRegion, type LayPlot } from "./lay-region.js";
+import { cornerGap } from "./region.js";
 import type { Region, SolvedLay, SolvedWall } from "./solved.js";
 import { type SettledLay, upOrigin } from "./start.js";
 
@@ -22,19 +23,18 @@ type EndSide = CarriedStart["corner"];
  * on the other wall there is nothing to go on from, and the solver chooses.
  */
 export function settleLay(
-  plan: Plan,
-  wall: Wall,
-  lay: Lay,
+  plot: LayPlot,
   solved: ReadonlyMap<string, SolvedWall>,
-  joint: Nm = lay.joint.min,
+  joint: Nm = plot.lay.joint.min,
 ): SettledLay {
+  const { plan, wall, lay } = plot;
   const { across } = lay;
   if (!across || !("wall" in across)) return { ...lay, across };
   const other = solved.get(across.wall);
   const [from] = other?.lays ?? [];
   if (!other || !from) return { ...lay, across: null };
   const up = lay.up ?? carriedUp(lay, from);
-  const region = regionOf(plan, wall, joint);
+  const region = layRegion(plot, joint);
   const course = courseAt(wall, region, lay, joint, up, from);
   const shown = shownOf(other, from, across.corner === "left" ? "right" : "left", course.other);
   const width = firstWidth(across, lay, joint, shown, gapOf(plan, wall, other, across, joint));
@@ -48,14 +48,13 @@ export function settleLay(
  * and the courses that were chosen.
  */
 export function carryOn(
-  plan: Plan,
-  wall: Wall,
-  lay: Lay,
+  plot: LayPlot,
   chosen: Chosen,
   solved: ReadonlyMap<string, SolvedWall>,
 ): Chosen {
+  const { lay } = plot;
   if (!lay.across || !("wall" in lay.across)) return chosen;
-  const { across } = settleLay(plan, wall, { ...lay, up: chosen.up }, solved, chosen.joint);
+  const { across } = settleLay({ ...plot, lay: { ...lay, up: chosen.up } }, solved, chosen.joint);
   if (!across) return chosen;
   const { choice } = chosen;
   return {

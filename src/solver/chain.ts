@@ -20,6 +20,41 @@ export function moved(chain: Chain, by: Nm): Chain {
   return { at: chain.at, value: chain.value.map((v) => v + by) };
 }
 
+/** The chain, no lower than a level anywhere; where it crosses the level it has a corner. */
+export function atLeast(chain: Chain, level: Nm): Chain {
+  return held(chain, level, 1);
+}
+
+/** The chain, no higher than a level anywhere; where it crosses the level it has a corner. */
+export function atMost(chain: Chain, level: Nm): Chain {
+  return held(chain, level, -1);
+}
+
+function held(chain: Chain, level: Nm, sign: 1 | -1): Chain {
+  const over = chain.value.map((value) => sign * (value - level));
+  if (over.every((by) => by >= 0)) return chain;
+  if (over.every((by) => by <= 0)) return { at: [0], value: [level] };
+  const at: Nm[] = [];
+  const value: Nm[] = [];
+  chain.at.forEach((place, i) => {
+    const crossing = i === 0 ? null : crossingOf(chain, i, level);
+    if (crossing !== null && crossing > at.at(-1)! && crossing < place) {
+      at.push(crossing);
+      value.push(level);
+    }
+    at.push(place);
+    value.push(over[i]! < 0 ? level : chain.value[i]!);
+  });
+  return { at, value };
+}
+
+/** Where the chain passes a level before its corner `i`, rounded once; null where it doesn't. */
+function crossingOf({ at, value }: Chain, i: number, level: Nm): Nm | null {
+  const [low, high] = [value[i - 1]! - level, value[i]! - level];
+  if (low === 0 || high === 0 || low > 0 === high > 0) return null;
+  return at[i - 1]! + scaleRounded(at[i]! - at[i - 1]!, Math.abs(low), Math.abs(high - low));
+}
+
 /** The chain's value at a place, rounded once to the nearest nanometre. */
 export function valueAt(chain: Chain, at: Nm): Nm {
   const { at: places, value } = chain;

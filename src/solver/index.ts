@@ -4,7 +4,7 @@ export type { Extent } from "./extent.js";
 export type { Judge } from "./judge.js";
 export type { CleanStart } from "./choose/index.js";
 export type { EndCuts, LaidOption, WallOptions } from "./options.js";
-export type { Cut, PieceTable, Visible } from "./piece-table.js";
+export type { Cut, Numbering, PieceTable, Visible } from "./piece-table.js";
 export type { Reason, RoomLayout, RoomOption, WishOutcome } from "./room-options.js";
 export type { Measured } from "./room/index.js";
 export type { Ring, Shape } from "./shape.js";
@@ -12,6 +12,7 @@ export type {
   Choice,
   Course,
   Lattice,
+  LayPatch,
   Option,
   Region,
   RoomChoice,

@@ -3,6 +3,7 @@ import type { Lay, Plan } from "../model/index.js";
 import { balanceOf, endsOf } from "./choose/balance.js";
 import { choose, compareScores, firstDifference, scoreOf } from "./choose/index.js";
 import { moduleAcross } from "./lattice.js";
+import { layRegion, plotOf } from "./lay-region.js";
 import { layWall } from "./lay-wall.js";
 import type { Choice, Option, Score, SolvedLay, SolvedWall } from "./solved.js";
 
@@ -49,13 +50,13 @@ export function optionsOf(plan: Plan, solved: SolvedWall): WallOptions | null {
   const open: Lay = { ...laid.lay, across: null, up: null };
   const choice = choiceOf(plan, solved, laid, open);
   const others = [choice.chosen, ...choice.others]
-    .map((option) => layWall(plan, solved.wall, laid.lay, { ...option, choice: null }))
+    .map((option) => relaid(plan, solved, laid.lay, option))
     .filter(({ lays }) => !isSame(lays[0]!, laid));
   // Among equals the plan's own is told first: there is nothing to gain by leaving it.
   const ways = [solved, ...others]
     .map((wall) => {
       const lay = wall.lays[0]!;
-      return { wall, lay, score: scoreOf({ ...lay, region: wall.region }, plan.limits) };
+      return { wall, lay, score: scoreOf(lay, plan.limits) };
     })
     .sort((a, b) => compareScores(a.score, b.score));
   const [best] = ways;
@@ -63,19 +64,28 @@ export function optionsOf(plan: Plan, solved: SolvedWall): WallOptions | null {
     const { across, up, joint } = lay;
     const behind = firstDifference(best!.score, score);
     const had = lay === laid;
-    return { across, up, joint, score, wall, lay, ends: endCuts(wall, lay), behind, had };
+    return { across, up, joint, score, wall, lay, ends: endCuts(lay), behind, had };
   });
   const { weighed, capped } = choice;
   return { options, left: laid.choice?.left ?? [], weighed, capped };
 }
 
 /** What the solver chooses where the start is open; it has done so already where the plan leaves it open. */
-function choiceOf(plan: Plan, { wall }: SolvedWall, laid: SolvedLay, open: Lay): Choice {
+function choiceOf(plan: Plan, solved: SolvedWall, laid: SolvedLay, open: Lay): Choice {
   const { choice } = laid;
   if (choice?.by === "wall" && choice.left.includes("across") && choice.left.includes("up"))
     return choice;
   // An open start always leaves a choice.
-  return choose(plan, wall, open).choice!;
+  const plot = plotOf(plan, solved, laid);
+  return choose(plan, solved.wall, open, (joint) => layRegion(plot, joint)).choice!;
+}
+
+/** The wall with one of its lays started otherwise; the other lays start as they do. */
+function relaid(plan: Plan, { wall, lays }: SolvedWall, lay: Lay, option: Option): SolvedWall {
+  return layWall(plan, wall, (plot) => {
+    if (plot.lay === lay) return { ...option, choice: null };
+    return lays.find((each) => each.lay === plot.lay)!;
+  });
 }
 
 /** Whether two lays of one wall come to the same pieces. */
@@ -87,7 +97,7 @@ function isSame(a: SolvedLay, b: SolvedLay): boolean {
   );
 }
 
-function endCuts({ region }: SolvedWall, { lattice }: SolvedLay): EndCuts {
+function endCuts({ region, lattice }: SolvedLay): EndCuts {
   const { across, up, shifts } = balanceOf(region, lattice);
   const ends = shifts.map((shift) => endsOf(across, lattice.x + shift));
   const { low, high } = endsOf(up, lattice.y);

@@ -71,11 +71,20 @@ export function visibleShapes(pieces: PieceTable, i: number): readonly Shape[] {
   return pieces.visible.get(i)?.shapes ?? [pieceShape(pieces, i)];
 }
 
+/** What a piece's id is made from. */
+export interface Numbering {
+  readonly pieces: PieceTable;
+  /** The wall's name, and the lay's where it isn't the wall's main one. */
+  readonly idPrefix: string;
+  /** How many courses are counted under the lay's first one. */
+  readonly below: number;
+}
+
 /** `wall/course/column`, with a letter from `b` on for the further parts of one tile. */
-export function pieceId(wall: string, pieces: PieceTable, i: number): string {
+export function pieceId({ pieces, idPrefix, below }: Numbering, i: number): string {
   const part = pieces.part[i]!;
   const letter = part === 0 ? "" : String.fromCharCode("a".charCodeAt(0) + Math.min(part, 25));
-  return `${wall}/${pieces.course[i]!}/${pieces.column[i]!}${letter}`;
+  return `${idPrefix}/${below + pieces.course[i]!}/${pieces.column[i]!}${letter}`;
 }
 
 /** Twice the area of a piece in square nanometres, exact. */

@@ -14,7 +14,7 @@ export const MOST_SCRIBED = 50_000;
 export function refusals(plan: Plan): SolvedWall["refused"][] {
   const left = { pieces: MOST_PIECES, scribed: MOST_SCRIBED };
   return plan.walls.map((wall) => {
-    const asked = wall.lay ? askedOf(plan, wall, wall.lay) : { pieces: 0, scribed: 0 };
+    const asked = askedOf(plan, wall);
     if (asked.pieces > left.pieces) return { pieces: asked.pieces, most: MOST_PIECES };
     if (asked.scribed > left.scribed) return { pieces: asked.scribed, most: MOST_SCRIBED };
     left.pieces -= asked.pieces;
@@ -23,8 +23,22 @@ export function refusals(plan: Plan): SolvedWall["refused"][] {
   });
 }
 
+interface Asked {
+  readonly pieces: number;
+  readonly scribed: number;
+}
+
 /** How many pieces a wall may come to, and how many of them scribed, before any is laid. */
-function askedOf(plan: Plan, wall: Wall, lay: Lay): { pieces: number; scribed: number } {
+function askedOf(plan: Plan, wall: Wall): Asked {
+  const none: Asked = { pieces: 0, scribed: 0 };
+  return wall.lays.reduce((sum, lay) => {
+    const { pieces, scribed } = askedByLay(plan, wall, lay);
+    return { pieces: sum.pieces + pieces, scribed: sum.scribed + scribed };
+  }, none);
+}
+
+/** As if each lay had the whole wall: what of it a lay has is known only when those under it are laid. */
+function askedByLay(plan: Plan, wall: Wall, lay: Lay): Asked {
   const joint = lay.joint.min;
   const highest = { ...wall, size: { ...wall.size, up: wall.stop?.max ?? wall.size.up } };
   const region = regionOf(plan, highest, joint);
@@ -54,7 +68,7 @@ function cellsAlong(
 }
 
 export function bareWall(plan: Plan, wall: Wall, refused: SolvedWall["refused"]): SolvedWall {
-  const joint = wall.lay?.joint.min ?? 0;
+  const joint = wall.lays[0]?.joint.min ?? 0;
   return {
     wall,
     region: regionOf(plan, wall, joint),

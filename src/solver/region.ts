@@ -13,7 +13,7 @@ import { moved, rangeBetween, type Chain } from "./chain.js";
 import type { Region, Takeaway } from "./solved.js";
 
 /** The tiled region of a wall whose lay has this joint; edges and openings are drawn in as designed. */
-export function regionOf(plan: Plan, wall: Wall, joint: Nm): Region {
+export function regionOf(plan: Plan, wall: Wall, joint: Nm): Region<Opening> {
   const side = (name: Side, base: Nm) => bareSide(wall.edges[name], base);
   const inset = (name: Side) => edgeInset(plan, wall.edges[name], joint);
   const bareLeft = side("left", 0);
@@ -40,10 +40,11 @@ export function regionOf(plan: Plan, wall: Wall, joint: Nm): Region {
   };
 }
 
-/** What stands on the substrate of a wall: its tile and its bed; nothing where no tile is laid. */
+/** What stands on the substrate of a wall: its thickest tile and its bed; nothing where no tile is laid. */
 export function buildOf(plan: Plan, wallName: string): Nm {
-  const lay = plan.walls.find((wall) => wall.name === wallName)?.lay;
-  return lay ? lay.tile.thickness + plan.bed : 0;
+  const lays = plan.walls.find((wall) => wall.name === wallName)?.lays ?? [];
+  if (lays.length === 0) return 0;
+  return Math.max(...lays.map(({ tile }) => tile.thickness)) + plan.bed;
 }
 
 /** The outer rectangle of an opening's frame, or null where it has none. A door's goes to the floor. */
@@ -130,7 +131,7 @@ export function reaching(box: Box, { reaches }: Opening, { floor, ceiling }: Wal
   return reaches === "ceiling" ? { ...box, top: Math.max(box.top, ceiling) } : box;
 }
 
-function takeawayOf(opening: Opening, joint: Nm, ends: WallEnds): Takeaway {
+function takeawayOf(opening: Opening, joint: Nm, ends: WallEnds): Takeaway<Opening> {
   const outer = frameOuter(opening);
   const box = outer ? grown(outer, joint) : grown(openingBox(opening), opening.movement ?? 0);
   return { opening, box: reaching(box, opening, ends) };

@@ -1,11 +1,9 @@
-import type { Plan, Wall } from "../model/index.js";
-import { carryOn, settleLay } from "./carry-start.js";
-import { choose } from "./choose/choose.js";
-import { layWall } from "./lay-wall.js";
+import type { Plan } from "../model/index.js";
 import { bareWall, refusals } from "./refusals.js";
 import { isRoom } from "./room/index.js";
 import { solveTogether } from "./solve-together.js";
-import type { SolvedPlan, SolvedWall } from "./solved.js";
+import { solveWall } from "./solve-wall.js";
+import type { SolvedPlan } from "./solved.js";
 import { solveInOrder } from "./start-order.js";
 
 /** Lays every wall of a plan. Never throws; a wall without a lay has its region and no pieces. */
@@ -16,11 +14,4 @@ export function solve(plan: Plan): SolvedPlan {
     refused[i] ? bareWall(plan, wall, refused[i]) : solveWall(plan, wall, solved),
   );
   return { plan, walls };
-}
-
-function solveWall(plan: Plan, wall: Wall, solved: ReadonlyMap<string, SolvedWall>): SolvedWall {
-  const { lay } = wall;
-  if (!lay) return bareWall(plan, wall, null);
-  const chosen = choose(plan, wall, settleLay(plan, wall, lay, solved));
-  return layWall(plan, wall, lay, carryOn(plan, wall, lay, chosen, solved));
 }

@@ -6,9 +6,14 @@ import type { PieceTable } from "./piece-table.js";
 import type { Shape } from "./shape.js";
 import type { SettledStart } from "./start.js";
 
+/** What another lay of the same wall has: the courses of the lay round it run into it as into an opening. */
+export interface LayPatch extends Omit<Opening, "kind"> {
+  readonly kind: "lay";
+}
+
 /** What an opening takes from the tiled region: its rectangle grown by its joint, or its frame's. */
-export interface Takeaway {
-  readonly opening: Opening;
+export interface Takeaway<Of = Opening | LayPatch> {
+  readonly opening: Of;
   readonly box: Box;
 }
 
@@ -19,8 +24,8 @@ export interface RoundHole {
   readonly box: Box;
 }
 
-/** The part of a wall that is tiled. */
-export interface Region {
+/** The part of a wall that is tiled, or of it what one lay has; other lays take nothing of a whole wall's. */
+export interface Region<Of = Opening | LayPatch> {
   readonly left: Chain;
   readonly right: Chain;
   readonly bottom: Chain;
@@ -28,7 +33,7 @@ export interface Region {
   /** Where another wall's tile covers this one's end: what lies beyond is hidden. null when nothing is. */
   readonly hiddenLeft: Chain | null;
   readonly hiddenRight: Chain | null;
-  readonly takeaways: readonly Takeaway[];
+  readonly takeaways: readonly Takeaway<Of>[];
   readonly roundHoles: readonly RoundHole[];
   /** The smallest box round the region, openings not taken away. */
   readonly bounds: Box;
@@ -102,6 +107,14 @@ export interface Choice {
 
 export interface SolvedLay {
   readonly lay: Lay;
+  /** What of the wall's region it has. */
+  readonly region: Region;
+  /** The sides at which it meets another lay, or a line within the wall, instead of the wall's own side. */
+  readonly inner: readonly Side[];
+  /** What its pieces' ids begin with. */
+  readonly idPrefix: string;
+  /** How many courses are counted under its first one, in the lays that it stands on. */
+  readonly below: number;
   readonly joint: Nm;
   readonly across: SettledStart;
   readonly up: UpStart;
@@ -133,8 +146,8 @@ export interface TrimRun {
 
 export interface SolvedWall {
   readonly wall: Wall;
-  readonly region: Region;
-  /** None when the wall has no lay, or asks for too many pieces. */
+  readonly region: Region<Opening>;
+  /** From the bottom up, as they stand on each other. None when the wall has no lay, or asks for too many pieces. */
   readonly lays: readonly SolvedLay[];
   readonly trims: readonly TrimRun[];
   /**

@@ -30,6 +30,6 @@ export function startOrder(walls: readonly Wall[]): Wall[] {
   return [...order];
 }
 
-function startedFrom({ lay }: Wall): string | null {
+function startedFrom({ lays: [lay] }: Wall): string | null {
   return lay?.across && "wall" in lay.across ? lay.across.wall : null;
 }

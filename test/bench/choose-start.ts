@@ -25,7 +25,7 @@ export async function benchChoice(
   const { text, source } = example(NAME);
   const { plan } = subject.resolve(subject.parse(text), source);
   const wall = plan.walls[0]!;
-  const question = { plan, wall, lay: wall.lay! };
+  const question = { plan, wall, lay: wall.lays[0]! };
   const chosen = time("choose a start", { warmup: 5, rounds: 41 }, () =>
     subject.choose(plan, wall, question.lay),
   );

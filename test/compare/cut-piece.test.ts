@@ -7,7 +7,7 @@ import { edited, told, WALL } from "./wall.js";
 function cutsOf(text: string) {
   const wall = told(text).solved.walls[0]!;
   const lay = wall.lays[0]!;
-  const cuts = Array.from({ length: lay.pieces.count }, (_, i) => cutPiece(wall, lay, i));
+  const cuts = Array.from({ length: lay.pieces.count }, (_, i) => cutPiece(lay, i));
   return new Map(cuts.filter(({ cut }) => cut !== "none").map((cut) => [cut.place, cut]));
 }
 

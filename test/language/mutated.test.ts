@@ -30,7 +30,8 @@ function assertPlaces(diagnostic: Diagnostic, texts: Readonly<Record<string, str
 function assertSound(plan: Plan): void {
   const names = new Set(plan.walls.map(({ name }) => name));
   assert.equal(names.size, plan.walls.length);
-  for (const { size, edges, openings, holes, lay } of plan.walls) {
+  for (const { size, edges, openings, holes, lays } of plan.walls) {
+    const [lay] = lays;
     for (const length of [size.across, size.up]) {
       assert.ok(Number.isSafeInteger(length) && length > 0 && length <= LONGEST);
     }

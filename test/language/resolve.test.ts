@@ -71,7 +71,7 @@ describe("resolving", () => {
       ["syntax/unexpected", "syntax/unexpected"],
     );
     assert.deepEqual(
-      plan.walls.map(({ lay }) => lay?.tile.name),
+      plan.walls.map(({ lays }) => lays[0]?.tile.name),
       [undefined, "field"],
     );
     assert.deepEqual(plan.walls[0]!.openings.length, 2);

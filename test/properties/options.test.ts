@@ -38,12 +38,12 @@ function isOnThem(plan: Plan, solved: SolvedWall, opening: Opening, fit: Opening
     openings: solved.wall.openings.map((each) => (each === opening ? changed : each)),
   };
   const { lay, joint, across, up } = solved.lays[0]!;
-  const laid = layWall(plan, wall, lay, {
+  const laid = layWall(plan, { ...wall, lays: [lay] }, () => ({
     joint,
     across: acrossOf(across, opening, changed),
     up: up.kind === "at-opening" && up.opening === opening ? atOpening(up, changed) : up,
     choice: null,
-  });
+  }));
   const taken = laid.region.takeaways.find((each) => each.opening === changed);
   return isOnJoints(laid.lays[0]!, taken!.box);
 }

@@ -75,27 +75,29 @@ function summaryOf(solved: SolvedPlan): string[] {
 }
 
 function idsOf({ walls }: SolvedPlan): string[] {
-  return walls.flatMap(({ wall, lays }) =>
-    lays.flatMap(({ pieces }) =>
-      Array.from({ length: pieces.count }, (_, i) => pieceId(wall.name, pieces, i)),
-    ),
+  return walls.flatMap(({ lays }) =>
+    lays.flatMap((lay) => Array.from({ length: lay.pieces.count }, (_, i) => pieceId(lay, i))),
   );
 }
 
 /** Looked at piece by piece, by what the solver says is seen of each. */
 function sliversOf({ walls }: SolvedPlan): string[] {
   return walls
-    .flatMap(({ wall, lays }) =>
-      lays.flatMap(({ lattice: { face }, pieces }) =>
-        Array.from({ length: pieces.count }, (_, i) => {
+    .flatMap(({ lays }) =>
+      lays.flatMap((lay) => {
+        const {
+          lattice: { face },
+          pieces,
+        } = lay;
+        return Array.from({ length: pieces.count }, (_, i) => {
           const seen = visibleBounds(pieces, i);
           if (!seen) return [];
           const [width, height] = [seen.right - seen.left, seen.top - seen.bottom];
           const isNarrow = width < face.across && width < sliverLimit(face.across, {});
           const isLow = height < face.up && height < sliverLimit(face.up, {});
-          return isNarrow || isLow ? [pieceId(wall.name, pieces, i)] : [];
-        }).flat(),
-      ),
+          return isNarrow || isLow ? [pieceId(lay, i)] : [];
+        }).flat();
+      }),
     )
     .sort();
 }

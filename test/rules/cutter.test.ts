@@ -1,3 +1,5 @@
+import { WALL } from "../sheets/wall.js";
+import { solveClean } from "../support/solve-text.js";
 import assert from "node:assert/strict";
 import type { Opening } from "../../src/model/index.js";
 import { cutterAt, cutterKey, placeName } from "../../src/rules/cutter.js";
@@ -14,6 +16,8 @@ const box = (left: number, bottom: number, right: number, top: number) => ({
   right,
   top,
 });
+
+const [lay] = solveClean(WALL).solved.walls[0]!.lays;
 
 describe("what cuts a piece", () => {
   it("is the opening whose side it stands on", () => {
@@ -35,9 +39,9 @@ describe("what cuts a piece", () => {
 
   it("names the place of the cut", () => {
     const across = (low: "wall" | Takeaway | null, high: "wall" | Takeaway | null) =>
-      placeName({ direction: "across", low, high });
+      placeName({ direction: "across", low, high }, lay!);
     const up = (low: "wall" | Takeaway | null, high: "wall" | Takeaway | null) =>
-      placeName({ direction: "up", low, high });
+      placeName({ direction: "up", low, high }, lay!);
     assert.equal(across("wall", null), "at the left end");
     assert.equal(across(null, "wall"), "at the right end");
     assert.equal(up("wall", null), "along the bottom");

@@ -7,8 +7,8 @@ import { cornersOf, cornerText, type CornerText } from "./corner-text.js";
 function ends(parts: CornerText): ([number, number] | null)[] {
   const [corner] = cornersOf(cornerText(parts));
   const { under, over } = corner!;
-  return [under, over].map(({ wall, lay, side }) => {
-    const end = shownEnd(wall, lay, 0, side);
+  return [under, over].map(({ lay, side }) => {
+    const end = shownEnd(lay, 0, side);
     return end && [end.shown / NM_PER.inch, end.cut / NM_PER.inch];
   });
 }

@@ -18,7 +18,7 @@ const SIDE = `wall side "Side" {
 
 /** A bench of 4 in tiles, no joints at its sides, in a stack bond from the lower left. */
 function reading(size: string, more = "", left = "left free"): ReturnType<typeof layReading> {
-  const { wall, laid } = firstWall(
+  const { laid } = firstWall(
     solveClean(`plan "Bench"
 units inch
 bed 1/8
@@ -42,7 +42,7 @@ wall back "Back" {
 }
 ${left.includes("side") ? SIDE : ""}`),
   );
-  return layReading(wall, laid);
+  return layReading(laid);
 }
 
 describe("layReading", () => {

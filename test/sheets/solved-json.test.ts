@@ -71,7 +71,7 @@ describe("solvedJson", () => {
     assert.equal(lay.courses.length, laid.courses.length);
     assert.equal(lay.pieces.length, laid.pieces.count);
     for (const [i, piece] of lay.pieces.entries()) {
-      assert.equal(piece.id, pieceId("back", laid.pieces, i));
+      assert.equal(piece.id, pieceId(laid, i));
       const area = Number(doublePieceArea(laid.pieces, i)) / 2e12;
       assert.ok(Math.abs(piece.area - area) <= area * 1e-15);
     }

@@ -28,8 +28,8 @@ const table: PieceTable = {
 
 describe("a piece table", () => {
   it("names a piece by wall, course and column, and a tile's further parts by a letter", () => {
-    assert.equal(pieceId("back", table, 1), "back/7/2");
-    assert.equal(pieceId("back", table, 2), "back/7/2b");
+    assert.equal(pieceId({ pieces: table, idPrefix: "back", below: 0 }, 1), "back/7/2");
+    assert.equal(pieceId({ pieces: table, idPrefix: "back", below: 0 }, 2), "back/7/2b");
   });
 
   it("gives a plain piece its bounds as its shape", () => {

@@ -16,12 +16,12 @@ export function wallData({ lays, trims, refused, region }: SolvedWall): unknown 
   return {
     refused,
     takeaways: region.takeaways.map(({ box }) => box),
-    lays: lays.map(({ joint, lattice, courses, pieces }) => ({
+    lays: lays.map(({ joint, lattice, courses, pieces, below }) => ({
       joint,
       lattice,
       courses,
       pieces: Array.from({ length: pieces.count }, (_, i) => ({
-        id: pieceId("", pieces, i),
+        id: pieceId({ pieces, below, idPrefix: "" }, i),
         cut: cutOf(pieces, i),
         shape: pieceShape(pieces, i),
         seen: visibleShapes(pieces, i),

@@ -91,7 +91,7 @@ function hiddenLine(plan: Plan, wall: Wall, side: Side): SideLine[] {
 
 function build(plan: Plan, name: string): Nm {
   const other = plan.walls.find((wall) => wall.name === name);
-  return other?.lay ? other.lay.tile.thickness + plan.bed : 0;
+  return other?.lays[0] ? other.lays[0].tile.thickness + plan.bed : 0;
 }
 
 function takenBy({ at, size, frame, movement, kind }: Opening, joint: Nm): Box {

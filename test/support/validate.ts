@@ -35,22 +35,17 @@ export function validate(solved: SolvedPlan): void {
 function validateLay(solved: SolvedPlan, wall: SolvedWall, laid: SolvedLay): void {
   const reference = referenceWall(solved.plan, wall.wall, laid.joint);
   checkTable(wall, laid);
-  checkIds(wall, laid);
+  checkIds(laid);
   const { pieces } = laid;
   let tileMates: number[] = [];
   for (let i = 0; i < pieces.count; i++) {
-    validatePiece(wall, laid, reference, i);
+    validatePiece(laid, reference, i);
     tileMates = isTileMate(laid, i) ? [...tileMates, i] : [i];
-    for (const mate of tileMates.slice(0, -1)) checkApart(wall, laid, mate, i);
+    for (const mate of tileMates.slice(0, -1)) checkApart(laid, mate, i);
   }
 }
 
-function validatePiece(
-  wall: SolvedWall,
-  laid: SolvedLay,
-  reference: ReferenceWall,
-  i: number,
-): void {
+function validatePiece(laid: SolvedLay, reference: ReferenceWall, i: number): void {
   const { pieces } = laid;
   const bounds = pieceBounds(pieces, i);
   const course = pieces.course[i]!;
@@ -59,7 +54,7 @@ function validatePiece(
   if (!pieces.shapes.has(i) && !pieces.visible.has(i) && isPlainlyWhole(laid, reference, i, tile)) {
     return;
   }
-  const name = pieceId(wall.wall.name, pieces, i);
+  const name = pieceId(laid, i);
   assert.ok(isWithin(bounds, tile), `${name} lies in its tile`);
   checkShape(name, bounds, pieceShape(pieces, i));
   checkVisible(name, laid, reference, i);
@@ -115,11 +110,11 @@ function checkTable(wall: SolvedWall, { pieces, courses, lattice, joint }: Solve
 }
 
 /** Ids are unique, and pieces run from left to right: each tile is one column, its parts in order. */
-function checkIds(wall: SolvedWall, laid: SolvedLay): void {
+function checkIds(laid: SolvedLay): void {
   const { pieces } = laid;
   const ids = new Set<string>();
   for (let i = 0; i < pieces.count; i++) {
-    const id = pieceId(wall.wall.name, pieces, i);
+    const id = pieceId(laid, i);
     assert.ok(!ids.has(id), `${id} is the id of one piece`);
     ids.add(id);
     assert.ok(pieces.column[i]! >= 1, `${id}: columns count from 1`);
@@ -144,9 +139,10 @@ function isTileMate({ pieces }: SolvedLay, i: number): boolean {
 }
 
 /** Tiles don't overlap, so only the parts of one tile could. */
-function checkApart(wall: SolvedWall, { pieces }: SolvedLay, i: number, j: number): void {
+function checkApart(laid: SolvedLay, i: number, j: number): void {
+  const { pieces } = laid;
   const shared = intersect(ringsOf(pieceShape(pieces, i)), ringsOf(pieceShape(pieces, j)));
-  const [a, b] = [i, j].map((n) => pieceId(wall.wall.name, pieces, n));
+  const [a, b] = [i, j].map((n) => pieceId(laid, n));
   assert.deepEqual(shared, [], `${a!} and ${b!} don't overlap`);
 }
 

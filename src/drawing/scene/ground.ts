@@ -103,7 +103,7 @@ function band(
  * The soft joint round an opening. Without a frame it lies between the opening and the tile; with
  * one, the frame's tile reaches the opening, and the joint is the bead between it and what fills it.
  */
-function openingBand(wall: Wall, takeaway: Takeaway): Band[] {
+function openingBand(wall: Wall, takeaway: Takeaway<Opening>): Band[] {
   const { opening, box } = takeaway;
   const width = opening.movement ?? 0;
   if (width === 0) return [];
@@ -130,7 +130,7 @@ function openingBand(wall: Wall, takeaway: Takeaway): Band[] {
 }
 
 /** The opening itself; what stands on the floor goes down to the bare wall's lowest point under it. */
-export function openingBox(wall: Wall, { opening }: Takeaway): Box {
+export function openingBox(wall: Wall, { opening }: Takeaway<Opening>): Box {
   const { at, size } = opening;
   const left = at.x;
   const right = at.x + size.across;

@@ -50,11 +50,11 @@ export function findingMarks(
 function findPiece(solved: SolvedWall, id: string): { table: PieceTable; index: number } | null {
   const course = Number(/\/(-?\d+)\/\d+[a-z]?$/.exec(id)?.[1]);
   for (const lay of solved.lays) {
-    const row = lay.courses.findIndex((each) => each.number === course);
+    const row = lay.courses.findIndex((each) => lay.below + each.number === course);
     if (row < 0) continue;
     const { pieces } = lay;
     for (let i = pieces.courseStart[row]!; i < pieces.courseStart[row + 1]!; i++) {
-      if (pieceId(solved.wall.name, pieces, i) === id) return { table: pieces, index: i };
+      if (pieceId(lay, i) === id) return { table: pieces, index: i };
     }
   }
   return null;

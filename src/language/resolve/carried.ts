@@ -50,7 +50,8 @@ export function breakCircles(walls: readonly Wall[], all: WallDrafts, report: Re
     const round = roundFrom(name, kept);
     if (!round) continue;
     const wall = kept.get(name)!;
-    kept.set(name, { ...wall, lay: wall.lay && { ...wall.lay, across: null } });
+    const lays = wall.lays.map((lay, i) => (i === 0 ? { ...lay, across: null } : lay));
+    kept.set(name, { ...wall, lays });
     const draft = all.names.find(name)!.value!;
     const [lay] = draft.parts.all("lay");
     const statement = lay?.body.find(({ kind }) => kind === "across");
@@ -67,7 +68,7 @@ export function breakCircles(walls: readonly Wall[], all: WallDrafts, report: Re
 function roundFrom(name: string, walls: ReadonlyMap<string, Wall>): string[] | null {
   const round = [name];
   for (;;) {
-    const across = walls.get(round.at(-1)!)?.lay?.across;
+    const across = walls.get(round.at(-1)!)?.lays[0]?.across;
     if (!across || !("wall" in across)) return null;
     if (across.wall === name) return [...round, name];
     if (round.includes(across.wall)) return null;

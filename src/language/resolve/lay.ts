@@ -11,12 +11,8 @@ import { ratioOf } from "./ratio.js";
 import { placeOf } from "./report.js";
 import type { WallDraft, WallDrafts } from "./wall-draft.js";
 
-/** How a wall is laid; null when the plan doesn't say, or not enough of it can be understood. */
-export function resolveLay(
-  draft: WallDraft,
-  all: WallDrafts,
-  openings: ResolvedOpenings,
-): Lay | null {
+/** How a wall is laid; a lay of which not enough can be understood is left out. */
+export function resolveLays(draft: WallDraft, all: WallDrafts, openings: ResolvedOpenings): Lay[] {
   const [first, ...others] = draft.parts.all("lay");
   const { report } = draft.scope;
   for (const other of others) {
@@ -24,7 +20,8 @@ export function resolveLay(
     const message = "found a second `lay`, wanted one in a wall";
     report.tell("plan/lay-twice", other.head, message, { wall: draft.name, related });
   }
-  return first ? new LayReader(first, draft, all, openings).resolve() : null;
+  const lay = first ? new LayReader(first, draft, all, openings).resolve() : null;
+  return lay ? [lay] : [];
 }
 
 /** Resolves one `lay` block. */
@@ -51,7 +48,8 @@ class LayReader {
     const starts = { across: across ? this.across(across) : null, up: up ? this.up(up) : null };
     const allows = resolveAllows(statement.body, report);
     if (!tile || !bond || !joint) return null;
-    return { tile, bond, joint, ...starts, allows, origin: report.origin(statement) };
+    const place = { name: tile.name, area: null, goesOnFrom: null };
+    return { ...place, tile, bond, joint, ...starts, allows, origin: report.origin(statement) };
   }
 
   private tile(): Tile | null {

@@ -5,7 +5,7 @@ import { breakCircles } from "./carried.js";
 import { checkCorners } from "./corners.js";
 import { resolveEdges } from "./edges.js";
 import { resolveHoles } from "./holes.js";
-import { resolveLay } from "./lay.js";
+import { resolveLays } from "./lay.js";
 import { resolveOpenings } from "./openings.js";
 import type { Parts } from "./parts.js";
 import type { Scope } from "./scope.js";
@@ -41,7 +41,7 @@ function resolveWall(draft: WallDraft, all: WallDrafts): Wall {
     edges,
     openings: openings.kept,
     holes: resolveHoles(draft, openings),
-    lay: resolveLay(draft, all, openings),
+    lays: resolveLays(draft, all, openings),
     allows: resolveAllows(statement.body, scope.report),
     origin,
   };

@@ -97,7 +97,9 @@ class WishReader {
     const nm = lengthOf(under, "positive", this.scope, this.own?.name);
     if (nm === null) return null;
     const walls = this.own ? [this.own] : this.walls;
-    const most = Math.max(...walls.flatMap(({ lay }) => (lay ? Object.values(lay.tile.face) : [])));
+    const most = Math.max(
+      ...walls.flatMap(({ lays }) => lays.flatMap(({ tile }) => Object.values(tile.face))),
+    );
     if (most > 0 && nm > most) {
       const [found, face] = [nm, most].map((each) => formatLength(each, this.scope.units));
       const message = `found ${found!}, wanted at most the tile's ${face!}: every cut is under that`;

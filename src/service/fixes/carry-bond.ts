@@ -54,7 +54,7 @@ function startOf(corner: Corner, way: BondWay, shift: Nm, walls: readonly Wall[]
 function goesOnFrom(wall: Wall, other: Wall, walls: readonly Wall[]): boolean {
   let at: Wall | undefined = wall;
   for (let steps = 0; at && at !== other && steps <= walls.length; steps++) {
-    const across: AcrossStart | null = at.lay?.across ?? null;
+    const across: AcrossStart | null = at.lays[0]?.across ?? null;
     const from: string | null = across && "wall" in across ? across.wall : null;
     at = walls.find(({ name }) => name === from);
   }

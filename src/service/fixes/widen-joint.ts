@@ -1,15 +1,16 @@
 import { exactLength, formatLength } from "../../measure/index.js";
 import { leastJoint, leastLongJoint } from "../../rules/index.js";
 import type { Fixer } from "./fix.js";
-import { statementAtHead } from "./statement-at-head.js";
+import { isAtHead, statementAtHead } from "./statement-at-head.js";
 
 /** Widens a joint to the least that its tile may have. */
 export const widenJoint: Fixer = (state, diagnostic) => {
   const { code } = diagnostic;
   if (code !== "joint/too-narrow" && code !== "joint/long-tile") return [];
   const { plan } = state.outcome;
-  const lay = plan.walls.find(({ name }) => name === diagnostic.wall)?.lay;
   const statement = statementAtHead(state, diagnostic.range);
+  const wall = plan.walls.find(({ name }) => name === diagnostic.wall);
+  const lay = wall?.lays.find(({ joint }) => isAtHead(joint.origin, diagnostic.range));
   if (!lay || statement?.kind !== "joint") return [];
   const least = Math.max(
     leastJoint(plan.limits, lay.tile.variation),

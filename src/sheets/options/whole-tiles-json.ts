@@ -28,7 +28,7 @@ export function wholeTilesJson(solved: SolvedWall, lay: SolvedLay): object {
       };
     }),
     holes: holes.map((hole) => {
-      const { tile, joint } = holeFits(solved, lay, hole);
+      const { tile, joint } = holeFits(lay, hole);
       return { name: hole.name, tile: tile && placeJson(tile), joint: joint && placeJson(joint) };
     }),
     top: stops && {

@@ -48,9 +48,9 @@ function openingLines(solved: SolvedWall, lay: SolvedLay, print: Print): string[
   });
 }
 
-function holeLines({ wall, ...solved }: SolvedWall, lay: SolvedLay, print: Print): string[] {
+function holeLines({ wall }: SolvedWall, lay: SolvedLay, print: Print): string[] {
   return wall.holes.flatMap((hole) => {
-    const words = holeFitWords(holeFits({ wall, ...solved }, lay, hole), print);
+    const words = holeFitWords(holeFits(lay, hole), print);
     return words.length === 0 ? [] : [`hole ${hole.name}: ${words.join("; ")}`];
   });
 }

@@ -8,7 +8,7 @@ import { openingWords } from "./words.js";
 
 /** Every course with its running heights from the datum, the top one first, as on the wall. */
 export function courseBlocks(ground: Ground, wall: SolvedWall): Block[] {
-  const rows = wall.lays.flatMap((lay) => courseRows(wall, lay)).reverse();
+  const rows = wall.lays.flatMap(courseRows).reverse();
   return tableOfSome(
     "Courses: heights from the datum; left, middle and right where the wall cuts them",
     columns(ground),

@@ -82,7 +82,7 @@ function linesStep(ground: Ground, order: readonly SolvedWall[]): string {
 
 function wallSteps(ground: Ground, wall: SolvedWall, order: readonly SolvedWall[]): string[] {
   const name = titleOf(wall.wall);
-  const rows = wall.lays.flatMap((lay) => courseRows(wall, lay));
+  const rows = wall.lays.flatMap(courseRows);
   const start = startCourse(wall);
   const last = rows.at(-1);
   if (!start || !last) return [];

@@ -11,7 +11,7 @@ import {
   type Wall,
 } from "../../model/index.js";
 import { acrossWords, upWords } from "../start-words.js";
-import type { SolvedLay } from "../../solver/index.js";
+import type { LayPatch, SolvedLay } from "../../solver/index.js";
 import type { Ground } from "./ground.js";
 
 /** The title of a part of the plan, or its name where it has none. */
@@ -25,7 +25,7 @@ export function wallTitle({ solved }: Ground, name: string): string {
 }
 
 /** `window sash`. */
-export function openingWords({ kind, name }: Opening): string {
+export function openingWords({ kind, name }: Opening | LayPatch): string {
   return `${kind} ${plainText(name)}`;
 }
 

@@ -2,9 +2,9 @@ import type { Nm } from "../../measure/index.js";
 import type { Hole, Opening } from "../../model/index.js";
 import {
   type Chain,
+  type LayPatch,
   rangeBetween,
   type SolvedLay,
-  type SolvedWall,
   type Takeaway,
   valueAt,
 } from "../../solver/index.js";
@@ -27,15 +27,15 @@ export type Met =
   /** `rest`: how high the course is under or over the opening; the face where it is beside it. */
   | {
       readonly kind: "opening";
-      readonly opening: Opening;
+      readonly opening: Opening | LayPatch;
       readonly place: "under" | "over" | "beside";
       readonly rest: Nm;
     }
   | { readonly kind: "hole"; readonly hole: Hole };
 
 /** Every course from the bottom up. */
-export function courseRows(wall: SolvedWall, lay: SolvedLay): CourseRow[] {
-  const { bounds } = wall.region;
+export function courseRows(lay: SolvedLay): CourseRow[] {
+  const { bounds } = lay.region;
   const places = {
     left: bounds.left,
     middle: Math.floor((bounds.left + bounds.right) / 2),
@@ -43,23 +43,23 @@ export function courseRows(wall: SolvedWall, lay: SolvedLay): CourseRow[] {
   };
   return lay.courses.map(({ number, bottom, top }) => {
     const heightAt = (x: Nm): Nm => {
-      const low = Math.max(bottom, valueAt(wall.region.bottom, x));
-      const high = Math.min(top, valueAt(wall.region.top, x));
+      const low = Math.max(bottom, valueAt(lay.region.bottom, x));
+      const high = Math.min(top, valueAt(lay.region.top, x));
       return Math.max(0, high - low);
     };
     return {
       number,
       bottom,
       top,
-      cut: isCut(wall, bottom, top),
+      cut: isCut(lay, bottom, top),
       heights: {
         left: heightAt(places.left),
         middle: heightAt(places.middle),
         right: heightAt(places.right),
       },
       meets: [
-        ...wall.region.takeaways.flatMap((taken) => openingMet(taken, bottom, top)),
-        ...wall.region.roundHoles
+        ...lay.region.takeaways.flatMap((taken) => openingMet(taken, bottom, top)),
+        ...lay.region.roundHoles
           .filter(({ box }) => box.bottom < top && box.top > bottom)
           .map(({ hole }) => ({ kind: "hole", hole }) as const),
       ],
@@ -68,7 +68,7 @@ export function courseRows(wall: SolvedWall, lay: SolvedLay): CourseRow[] {
 }
 
 /** Whether the wall's bottom or top cuts a course that runs between these heights. */
-export function isCut({ region }: SolvedWall, bottom: Nm, top: Nm): boolean {
+export function isCut({ region }: SolvedLay, bottom: Nm, top: Nm): boolean {
   const { left, right } = region.bounds;
   const range = (chain: Chain) => rangeBetween(chain, left, right);
   return range(region.bottom).high > bottom || range(region.top).low < top;

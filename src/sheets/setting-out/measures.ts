@@ -1,17 +1,16 @@
 import type { Nm } from "../../measure/index.js";
 import type { Limits } from "../../model/index.js";
-import { judgeOf, type SolvedLay, type SolvedWall } from "../../solver/index.js";
+import { judgeOf, type SolvedLay } from "../../solver/index.js";
 import type { Measures } from "./slack.js";
 
 /** The limits of a lay's pieces in one direction. */
 export function measuresOf(
-  wall: SolvedWall,
   lay: SolvedLay,
   limits: Limits,
   direction: "across" | "up",
   joint: Nm | null,
 ): Measures {
-  const judge = judgeOf(wall.region, lay.lay, limits);
+  const judge = judgeOf(lay.region, lay.lay, limits);
   if (direction === "up") {
     return { face: judge.up, half: judge.halfHeight, sliver: judge.sliverHeight, joint };
   }

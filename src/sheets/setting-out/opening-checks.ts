@@ -1,5 +1,5 @@
 import type { Nm } from "../../measure/index.js";
-import type { Side } from "../../model/index.js";
+import type { Opening, Side } from "../../model/index.js";
 import { openingBox, type Takeaway } from "../../solver/index.js";
 import type { SideGround } from "./side-checks.js";
 import { type Border, type SiteCheck, stopsFrom } from "./site-check.js";
@@ -15,7 +15,7 @@ export function openingChecks(ground: SideGround): SiteCheck[] {
   );
 }
 
-function checkOf(ground: SideGround, { opening, box }: Takeaway, side: Side): SiteCheck[] {
+function checkOf(ground: SideGround, { opening, box }: Takeaway<Opening>, side: Side): SiteCheck[] {
   const { wall, lines } = ground;
   const { bounds } = wall.region;
   const border = borderAt(openingBox(opening)[side], side);

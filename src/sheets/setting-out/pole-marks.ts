@@ -1,11 +1,10 @@
 import type { Nm, Unit } from "../../measure/index.js";
-import { type SolvedLay, type SolvedWall, tileLeftOf } from "../../solver/index.js";
+import { type SolvedLay, tileLeftOf } from "../../solver/index.js";
 import type { PoleMark } from "../paper/paper.js";
 import { bothReadings } from "./reading.js";
 
 /** What the marks of a pole are made from. */
 export interface PoleGround {
-  readonly wall: SolvedWall;
   readonly lay: SolvedLay;
   readonly units: Unit;
 }
@@ -14,11 +13,11 @@ export interface PoleGround {
  * The upright story pole: the level line, the bottom and top of each course, and what openings take.
  * Each mark is read off its own exact height, so that no rounding adds up from course to course.
  */
-export function uprightMarks({ wall, lay, units }: PoleGround): PoleMark[] {
-  const { bounds, takeaways } = wall.region;
+export function uprightMarks({ lay, units }: PoleGround): PoleMark[] {
+  const { bounds, takeaways } = lay.region;
   const courses = lay.courses.flatMap(({ number, bottom, top }) => [
-    wish(bottom, `course ${number} bottom`, "course"),
-    wish(top, `course ${number} top`, "course"),
+    wish(bottom, `course ${lay.below + number} bottom`, "course"),
+    wish(top, `course ${lay.below + number} top`, "course"),
   ]);
   const openings = takeaways.flatMap(({ opening, box }) => [
     wish(box.bottom, `tile ends under ${opening.name}`, "opening"),
@@ -31,8 +30,8 @@ export function uprightMarks({ wall, lay, units }: PoleGround): PoleMark[] {
 }
 
 /** The level story pole: the tiles' sides in course 1, and in course 2 where the bond shifts it. */
-export function levelMarks({ wall, lay, units }: PoleGround): PoleMark[] {
-  const { bounds, takeaways } = wall.region;
+export function levelMarks({ lay, units }: PoleGround): PoleMark[] {
+  const { bounds, takeaways } = lay.region;
   const told = lay.courses.slice(0, Math.min(lay.lattice.q, 2));
   const tiles = told.flatMap(({ number }, course) => tileSides(lay, course, number));
   const openings = takeaways.flatMap(({ opening, box }) => [
@@ -60,8 +59,14 @@ function tileSides(lay: SolvedLay, course: number, number: number): Wish[] {
     if (place === last) continue;
     last = place;
     const left = tileLeftOf(lattice, number, pieces.bounds[4 * i]!);
-    sides.push(wish(left, `course ${number}, tile ${place} left`, "course"));
-    sides.push(wish(left + lattice.face.across, `course ${number}, tile ${place} right`, "course"));
+    sides.push(wish(left, `course ${lay.below + number}, tile ${place} left`, "course"));
+    sides.push(
+      wish(
+        left + lattice.face.across,
+        `course ${lay.below + number}, tile ${place} right`,
+        "course",
+      ),
+    );
   }
   return sides;
 }

@@ -38,7 +38,7 @@ export function siteChecks(plan: SolvedPlan, wall: SolvedWall): SiteCheck[] {
       bottom: level.y,
       top: level.y,
     },
-    measures: (direction, joint) => measuresOf(wall, lay, plan.plan.limits, direction, joint),
+    measures: (direction, joint) => measuresOf(lay, plan.plan.limits, direction, joint),
   };
   return [
     ...widthChecks(ground),

@@ -16,7 +16,7 @@ export function settingOutJson(plan: SolvedPlan, wall: SolvedWall): object {
     lays: wall.lays.map(layJson),
     levelLines: levels.map(levelJson),
     plumbLines: wall.lays.flatMap((lay) => plumbLines(wall, lay)).map(plumbJson),
-    courses: wall.lays.flatMap((lay) => courseRows(wall, lay)).map(courseJson),
+    courses: wall.lays.flatMap(courseRows).map(courseJson),
     checks: siteChecks(plan, wall).map(checkJson),
     marks: {
       up: marksJson(wall, plan, uprightMarks),
@@ -110,6 +110,6 @@ function orNull(nm: Nm | null): number | null {
 function marksJson(wall: SolvedWall, plan: SolvedPlan, marksOf: typeof uprightMarks): object[] {
   const { units } = plan.plan;
   return wall.lays.flatMap((lay) =>
-    marksOf({ wall, lay, units }).map(({ at, what }: PoleMark) => ({ at: mm(at), what })),
+    marksOf({ lay, units }).map(({ at, what }: PoleMark) => ({ at: mm(at), what })),
   );
 }

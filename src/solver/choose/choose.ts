@@ -1,5 +1,6 @@
 import { NM_PER, type Nm } from "../../measure/index.js";
 import type { Lay, Plan, UpStart, Wall } from "../../model/index.js";
+import { regionOf } from "../region.js";
 import type { Choice, Option } from "../solved.js";
 import { acrossOrigin, asSettled, type SettledStart, upOrigin } from "../start.js";
 import { MOST, MOST_NAMED } from "./budget.js";
@@ -7,7 +8,7 @@ import { compareScores, firstDifference } from "./compare.js";
 import { type Field, fieldOf } from "./field.js";
 import { namedAcross, namedUp, sayAcross, sayUp } from "./named-starts.js";
 import { runsOf } from "./runs.js";
-import { search } from "./search.js";
+import { type RegionAt, search } from "./search.js";
 import type { Found } from "./walk.js";
 import type { Effort } from "./effort.js";
 import { columnsOf, lowestCourse, weighQuickly } from "./weigh.js";
@@ -30,15 +31,20 @@ const TRIVIAL: Nm = NM_PER.inch / 32;
 /**
  * Chooses what a lay leaves open of its start across, its start up and its joint: the best of all
  * by the order of `Score`, and among equally good ones the one that is said most simply. What the
- * plan states is kept.
+ * plan states is kept. `regionAt` says what of the wall the lay has; by default it has all of it.
  */
-export function choose(plan: Plan, wall: Wall, lay: Lay): Chosen {
+export function choose(
+  plan: Plan,
+  wall: Wall,
+  lay: Lay,
+  regionAt: RegionAt = (joint) => regionOf(plan, wall, joint),
+): Chosen {
   const { across, up, joint } = asSettled(lay);
   if (across && up && joint.min === joint.max)
     return { joint: joint.min, across, up, choice: null };
-  const { best, weighed, capped } = search(plan, wall, lay);
+  const { best, weighed, capped } = search(plan, wall, lay, regionAt);
   const chosen = optionOf(best);
-  const others = othersThan(plan, best);
+  const others = othersThan(plan, best, regionAt);
   const left: Choice["left"] = [
     ...(across ? [] : (["across"] as const)),
     ...(up ? [] : (["up"] as const)),
@@ -60,12 +66,15 @@ function optionOf({ field, x, y, score }: Found): Option {
 }
 
 /** The best of the starts that have a name, at either end of the joint's range and as chosen. */
-function othersThan(plan: Plan, best: Found): Option[] {
+function othersThan(plan: Plan, best: Found, regionAt: RegionAt): Option[] {
   const { wall, lay, joint } = best.field.ground;
   const joints = [...new Set([joint, lay.joint.min, lay.joint.max])];
   const effort = { cells: 0 };
   const named = joints.flatMap((each) =>
-    weighNamed(each === joint ? best.field : fieldOf(plan, wall, lay, each), effort),
+    weighNamed(
+      each === joint ? best.field : fieldOf(plan, wall, lay, each, regionAt(each)),
+      effort,
+    ),
   );
   named.sort((a, b) => compareScores(a.score, b.score) || a.rank - b.rank);
   const kept: Found[] = [best];

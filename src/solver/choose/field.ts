@@ -49,9 +49,14 @@ export interface Field {
   readonly obstacles: readonly Box[];
 }
 
-/** The field of a wall with this joint. */
-export function fieldOf(plan: Plan, wall: Wall, lay: Lay, joint: Nm): Field {
-  const region = regionOf(plan, wall, joint);
+/** The field of a lay with this joint; `region` is what of the wall it has, by default all of it. */
+export function fieldOf(
+  plan: Plan,
+  wall: Wall,
+  lay: Lay,
+  joint: Nm,
+  region: Region = regionOf(plan, wall, joint),
+): Field {
   const judge = judgeOf(region, lay, plan.limits);
   const lattice = latticeOf(lay, joint, 0, 0);
   const balance = balanceOf(region, lattice);

@@ -28,7 +28,7 @@ export function nearestClean(
   solved: SolvedLay,
   direction: "across" | "up",
 ): CleanStart | null {
-  const field = fieldOf(plan, wall, solved.lay, solved.joint);
+  const field = fieldOf(plan, wall, solved.lay, solved.joint, solved.region);
   const { x, y } = solved.lattice;
   const across = direction === "across";
   const from = across ? x : y;

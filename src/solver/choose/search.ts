@@ -1,5 +1,6 @@
 import type { Nm } from "../../measure/index.js";
 import type { Lay, Plan, Wall } from "../../model/index.js";
+import type { Region } from "../solved.js";
 import { MOST, thinned } from "./budget.js";
 import { criticalJoints } from "./critical-joints.js";
 import { fieldOf } from "./field.js";
@@ -7,6 +8,9 @@ import { compareBounds } from "./pairs-in-order.js";
 import { hasSlopes } from "./sloped-origins.js";
 import { looksAt, lowest, startsAtJoint } from "./starts-at-joint.js";
 import { type Found, Walk } from "./walk.js";
+
+/** What of a wall a lay has at a width of joint. */
+export type RegionAt = (joint: Nm) => Region;
 
 /** What a search came to. */
 export interface Search {
@@ -18,8 +22,8 @@ export interface Search {
 }
 
 /** Finds the best of all starts and joints that a lay leaves open. */
-export function search(plan: Plan, wall: Wall, lay: Lay): Search {
-  const fieldAt = (joint: Nm) => fieldOf(plan, wall, lay, joint);
+export function search(plan: Plan, wall: Wall, lay: Lay, regionAt: RegionAt): Search {
+  const fieldAt = (joint: Nm) => fieldOf(plan, wall, lay, joint, regionAt(joint));
   const [least, most] = [fieldAt(lay.joint.min), fieldAt(lay.joint.max)];
   const { joints, isAll } = criticalJoints(least, most);
   const first = startsAtJoint(least);

@@ -18,7 +18,7 @@ export interface Cluster {
 export function clustersOf(walls: readonly Wall[], links: readonly CornerPair[]): Cluster[] {
   const groups = groupsOf(walls);
   const parts = partsOf(
-    walls.flatMap(({ lay }, i) => (lay ? [i] : [])),
+    walls.flatMap((wall, i) => (wall.lays.length > 0 ? [i] : [])),
     [...links.map(({ a, b }) => [a, b]), ...groups.map((group) => group.walls)],
   );
   return parts.map((part) => ({
@@ -46,7 +46,7 @@ export function partsOf(
 
 function groupsOf(walls: readonly Wall[]): JointGroup[] {
   const groups = new Map<string, number[]>();
-  walls.forEach(({ lay }, i) => {
+  walls.forEach(({ lays: [lay] }, i) => {
     if (!lay) return;
     const { tile, joint } = lay;
     const key = joint.min < joint.max ? `${tile.name} ${joint.min} ${joint.max}` : `${i}`;

@@ -14,7 +14,7 @@ export function cornerPairs(walls: readonly Wall[]): CornerPair[] {
       const { meets } = wall.edges[side];
       if (!isCorner(meets)) continue;
       const j = walls.findIndex(({ name }) => name === meets.wall);
-      if (j < 0 || j === i || !wall.lay || !walls[j]!.lay) continue;
+      if (j < 0 || j === i || wall.lays.length === 0 || walls[j]!.lays.length === 0) continue;
       const [a, b] = [Math.min(i, j), Math.max(i, j)];
       // Two walls may meet at both their ends.
       const end = i === a ? side : side === "left" ? "right" : "left";

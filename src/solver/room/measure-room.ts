@@ -22,7 +22,7 @@ export function measureRoom(
 ): Measured {
   const none = { slivers: 0, underHalf: 0, imbalance: 0, cuts: 0, tiles: 0, jointOver: 0 };
   const score = laidWalls(walls).reduce<Score>(
-    (sum, { wall, lay }) => addScores(sum, scoreOf({ ...lay, region: wall.region }, plan.limits)),
+    (sum, { lay }) => addScores(sum, scoreOf(lay, plan.limits)),
     none,
   );
   return { misses: wishes.map((wish) => missOf(plan, walls, wish)), score };
@@ -62,8 +62,7 @@ function coursesMissed(walls: readonly SolvedWall[], { wall: own }: Wish): numbe
 }
 
 function missAt(plan: Plan, { wall, lay }: LaidWall, wanted: Wish["wanted"]): number {
-  const { lattice } = lay;
-  const { region } = wall;
+  const { lattice, region } = lay;
   switch (wanted.kind) {
     case "courses-meet":
       return 0;
@@ -80,9 +79,9 @@ function missAt(plan: Plan, { wall, lay }: LaidWall, wanted: Wish["wanted"]): nu
     case "equal-ends":
       return imbalanceAcross(balanceOf(region, lattice), lattice.x);
     case "no-cut":
-      return scoreOf({ ...lay, region }, limitsUnder(plan.limits, wanted.under)).slivers;
+      return scoreOf(lay, limitsUnder(plan.limits, wanted.under)).slivers;
     case "few-cuts":
-      return scoreOf({ ...lay, region }, plan.limits).cuts;
+      return scoreOf(lay, plan.limits).cuts;
   }
 }
 

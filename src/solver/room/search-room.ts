@@ -146,7 +146,7 @@ class RoomSearch {
 
   private wallAt(i: number, joint: Nm): WallAt {
     const wall = this.walls[i]!;
-    return new WallAt(this.wanting, wall, wall.lay!, joint, this.effort, this.isStrict);
+    return new WallAt(this.wanting, wall, wall.lays[0]!, joint, this.effort, this.isStrict);
   }
 
   /** Every way to take one joint for each of a cluster's groups. */
@@ -165,7 +165,7 @@ class RoomSearch {
   }
 
   private jointsOf(numbers: readonly number[]): readonly Nm[] {
-    const { min, max } = this.walls[numbers[0]!]!.lay!.joint;
+    const { min, max } = this.walls[numbers[0]!]!.lays[0]!.joint;
     for (const i of numbers) {
       const field = this.fieldAt(i, min, null);
       if (hasSlopes(field) || field.circles.length > 0) this.capped = true;
@@ -193,6 +193,6 @@ class RoomSearch {
     const { plan } = this.wanting;
     const wall = this.walls[i]!;
     const limits = under === null ? plan.limits : limitsUnder(plan.limits, under);
-    return fieldOf({ ...plan, limits }, wall, wall.lay!, joint);
+    return fieldOf({ ...plan, limits }, wall, wall.lays[0]!, joint);
   }
 }

@@ -22,7 +22,7 @@ export function settle(wall: Wall, { stop, places }: Settled): Wall {
     ...wall,
     size: { ...wall.size, up: stop },
     openings,
-    lay: wall.lay && settledLay(wall.lay, moved),
+    lays: wall.lays.map((lay) => settledLay(lay, moved)),
   };
 }
 

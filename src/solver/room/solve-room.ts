@@ -18,7 +18,7 @@ export interface RoomLaid {
 
 /** Whether a plan asks for its walls to be laid together. */
 export function isRoom({ wishes, walls }: Plan): boolean {
-  return wishes.length > 0 || walls.some((wall) => wall.lay && isFree(wall));
+  return wishes.length > 0 || walls.some((wall) => wall.lays.length > 0 && isFree(wall));
 }
 
 /**
@@ -32,7 +32,7 @@ export function layRoom(plan: Plan, walls: readonly Wall[], wishes: readonly Wis
   for (const [i, each] of found.walls) {
     const wall = walls[i]!;
     settled.set(wall, isFree(wall) ? settle(wall, each.settled) : wall);
-    chosen.set(wall.name, chosenOf(wall.lay!, each, found));
+    chosen.set(wall.name, chosenOf(wall.lays[0]!, each, found));
   }
   return {
     plan: { ...plan, walls: plan.walls.map((wall) => settled.get(wall) ?? wall) },

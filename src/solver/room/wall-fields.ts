@@ -68,7 +68,7 @@ export class WallFields {
     if (known) return known;
     const { plan } = this.wanting;
     const wall = this.isFree ? settle(this.wall, settled) : this.wall;
-    const lay = this.isFree ? wall.lay! : this.lay;
+    const lay = this.isFree ? wall.lays[0]! : this.lay;
     const under = this.wishes.under.map(({ wish: { wanted }, place }) => {
       const limits = limitsUnder(plan.limits, wanted.kind === "no-cut" ? wanted.under : 0);
       return { place, field: fieldOf({ ...plan, limits }, wall, lay, this.joint) };
@@ -160,7 +160,7 @@ function missedBy(
   }
 }
 
-function isMoving({ free }: Opening): boolean {
+function isMoving({ free }: Pick<Opening, "free">): boolean {
   return free.x !== null || free.y !== null;
 }
 

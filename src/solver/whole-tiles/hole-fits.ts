@@ -3,7 +3,7 @@ import type { Hole } from "../../model/index.js";
 import { type Box, overlaps } from "../box.js";
 import { rangeBetween } from "../chain.js";
 import { courseBottom, courseShift, moduleAcross, moduleUp } from "../lattice.js";
-import type { Region, SolvedLay, SolvedWall } from "../solved.js";
+import type { Region, SolvedLay } from "../solved.js";
 
 /** From the left substrate and the level line. */
 export interface Place {
@@ -26,7 +26,7 @@ const TILES_ROUND = 3;
  * Works back from the tile to a hole (a valve, an arm): where its centre would be in the middle of a
  * tile or of a joint, as setters like it (common practice).
  */
-export function holeFits({ region }: SolvedWall, { lattice }: SolvedLay, hole: Hole): HoleFits {
+export function holeFits({ lattice, region }: SolvedLay, hole: Hole): HoleFits {
   const { face, joint } = lattice;
   const { x, y } = hole.at;
   const tiles: Place[] = [];

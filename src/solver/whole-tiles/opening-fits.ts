@@ -46,7 +46,7 @@ export function openingFits(
   opening: Opening,
 ): OpeningFits | null {
   const taken = wall.region.takeaways.find((takeaway) => takeaway.opening === opening);
-  if (!taken || opening.reaches !== null || !isWithin(taken.box, wall.region.bounds)) return null;
+  if (!taken || opening.reaches !== null || !isWithin(taken.box, lay.region.bounds)) return null;
   const fitting = new Fitting(wall, lay, taken);
   return {
     isOn: isOnJoints(lay, taken.box),
@@ -65,7 +65,7 @@ class Fitting {
   constructor(
     private readonly wall: SolvedWall,
     private readonly lay: SolvedLay,
-    { opening, box }: Takeaway,
+    { opening, box }: Takeaway<Opening>,
   ) {
     this.opening = opening;
     this.box = box;
@@ -106,7 +106,7 @@ class Fitting {
     const { lattice, up } = lay;
     const row: TileRow = { face: lattice.face.up, joint: lattice.joint, origins: [lattice.y] };
     const taken = { from: box.bottom, to: box.top };
-    const { bottom, top } = this.wall.region.bounds;
+    const { bottom, top } = this.lay.region.bounds;
     if (up.kind !== "at-opening" || up.opening !== this.opening) {
       const room = { from: bottom, to: top };
       return how === "moved" ? movedFit(row, taken, room) : sizedFit(row, taken, room);
@@ -136,7 +136,7 @@ class Fitting {
       across.centre.on === "opening" &&
       across.centre.opening === this.opening;
     if (!goesAlong) {
-      const { left, right } = this.wall.region.bounds;
+      const { left, right } = this.lay.region.bounds;
       const room = { from: left, to: right };
       const fit = how === "moved" ? movedFit(row, taken, room) : sizedFit(row, taken, room);
       return fit && { ...fit, origin: lattice.x };
@@ -167,7 +167,7 @@ class Fitting {
           at: { ...at, x },
           size: { ...size, across: length - 2 * margin },
         };
-        const ground = { wall: wall.wall, region: wall.region, lay: lay.lay, joint: lay.joint };
+        const ground = { wall: wall.wall, region: lay.region, lay: lay.lay, joint: lay.joint };
         const centre = { on: "opening", opening: sized } as const;
         const origin = acrossOrigin(ground, { kind, centre });
         const from = x - margin;
@@ -193,7 +193,7 @@ class Fitting {
 
   /** Whether it stays within the tile, and clear of all other openings and holes. */
   private isFree(box: Box): boolean {
-    const { bounds, takeaways, roundHoles } = this.wall.region;
+    const { bounds, takeaways, roundHoles } = this.lay.region;
     const others = takeaways.filter(({ opening }) => opening !== this.opening);
     return (
       isWithin(box, bounds) && ![...others, ...roundHoles].some((other) => overlaps(other.box, box))

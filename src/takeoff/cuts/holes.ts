@@ -1,12 +1,12 @@
-import { type RoundHole, type SolvedLay, type SolvedWall, type Ring } from "../../solver/index.js";
+import type { Ring, RoundHole, SolvedLay } from "../../solver/index.js";
 import type { DrilledHole } from "../takeoff.js";
 import { tileFrame } from "./tile-frame.js";
 
 /** The round holes that make an edge of a piece. */
-export function biting({ region }: SolvedWall, lay: SolvedLay, i: number): RoundHole[] {
+export function biting(lay: SolvedLay, i: number): RoundHole[] {
   const shape = lay.pieces.shapes.get(i);
   if (!shape) return [];
-  return region.roundHoles.filter((round) =>
+  return lay.region.roundHoles.filter((round) =>
     [shape.outline, ...shape.holes].some((ring) =>
       ring.some((x, k) => k % 2 === 0 && isOn(round, x, ring[k + 1]!)),
     ),
@@ -14,9 +14,9 @@ export function biting({ region }: SolvedWall, lay: SolvedLay, i: number): Round
 }
 
 /** Those holes by their centres, measured from the left and bottom edges of the piece's tile. */
-export function holesOf(wall: SolvedWall, lay: SolvedLay, i: number): DrilledHole[] {
+export function holesOf(lay: SolvedLay, i: number): DrilledHole[] {
   const frame = tileFrame(lay, i);
-  return biting(wall, lay, i).map(({ hole }) => ({
+  return biting(lay, i).map(({ hole }) => ({
     name: hole.name,
     fromLeft: hole.at.x - frame.left,
     fromBottom: hole.at.y - frame.bottom,

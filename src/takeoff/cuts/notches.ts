@@ -1,22 +1,16 @@
 import type { Side } from "../../model/index.js";
-import {
-  type Box,
-  overlaps,
-  pieceBounds,
-  type SolvedLay,
-  type SolvedWall,
-} from "../../solver/index.js";
+import { type Box, overlaps, pieceBounds, type SolvedLay } from "../../solver/index.js";
 import type { Notch } from "../takeoff.js";
 import { tileFrame, withinTile } from "./tile-frame.js";
 
 const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
 
 /** What openings take out of a piece, as far as they reach into its bounds. */
-export function notchesOf({ region }: SolvedWall, lay: SolvedLay, i: number): Notch[] {
+export function notchesOf(lay: SolvedLay, i: number): Notch[] {
   if (!lay.pieces.shapes.has(i)) return [];
   const piece = pieceBounds(lay.pieces, i);
   const frame = tileFrame(lay, i);
-  return region.takeaways
+  return lay.region.takeaways
     .filter(({ box }) => overlaps(box, piece))
     .map(({ box }) => {
       const bite: Box = {

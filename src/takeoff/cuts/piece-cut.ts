@@ -1,4 +1,4 @@
-import type { SolvedLay, SolvedWall } from "../../solver/index.js";
+import type { SolvedLay } from "../../solver/index.js";
 import type { PieceCut } from "../takeoff.js";
 import { fencesOf } from "./fences.js";
 import { holesOf } from "./holes.js";
@@ -7,13 +7,13 @@ import { tapersOf } from "./tapers.js";
 import { boundsWithinTile } from "./tile-frame.js";
 
 /** How a piece that is no whole tile is cut from its tile. */
-export function pieceCut(wall: SolvedWall, lay: SolvedLay, i: number): PieceCut {
+export function pieceCut(lay: SolvedLay, i: number): PieceCut {
   const box = boundsWithinTile(lay, i);
   const cuts = {
     fences: fencesOf(lay, i, box),
-    tapers: tapersOf(wall, lay, i),
-    notches: notchesOf(wall, lay, i),
-    holes: holesOf(wall, lay, i),
+    tapers: tapersOf(lay, i),
+    notches: notchesOf(lay, i),
+    holes: holesOf(lay, i),
   };
   return { kind: kindOf(cuts), box, ...cuts };
 }

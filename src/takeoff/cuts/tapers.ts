@@ -1,13 +1,6 @@
 import type { Nm } from "../../measure/index.js";
 import type { Side } from "../../model/index.js";
-import {
-  type Box,
-  overlaps,
-  pieceBounds,
-  type Ring,
-  type SolvedLay,
-  type SolvedWall,
-} from "../../solver/index.js";
+import { type Box, overlaps, pieceBounds, type Ring, type SolvedLay } from "../../solver/index.js";
 import type { Taper } from "../takeoff.js";
 import { biting, isRim } from "./holes.js";
 
@@ -17,12 +10,12 @@ type Place = readonly [x: Nm, y: Nm];
  * Where a piece is cut neither square nor round: its sloped edges, and level or upright ones that lie
  * inside its bounds because the side of the wall bends. Left to right or upwards along each side.
  */
-export function tapersOf(wall: SolvedWall, lay: SolvedLay, i: number): Taper[] {
+export function tapersOf(lay: SolvedLay, i: number): Taper[] {
   const shape = lay.pieces.shapes.get(i);
   if (!shape) return [];
   const box = pieceBounds(lay.pieces, i);
-  const rounds = biting(wall, lay, i);
-  const openings = wall.region.takeaways.map((taken) => taken.box).filter((b) => overlaps(b, box));
+  const rounds = biting(lay, i);
+  const openings = lay.region.takeaways.map((taken) => taken.box).filter((b) => overlaps(b, box));
   const tapers: Taper[] = [];
   eachEdge(shape.outline, (k, from, to) => {
     if (isRim(rounds, shape.outline, k)) return;

@@ -20,11 +20,11 @@ function cutPieces(solved: SolvedWall, mark: string): CutPiece[] {
       if (cutOf(pieces, i) === "none") continue;
       cut.push({
         label: pieceLabel(mark, pieces, i),
-        id: pieceId(solved.wall.name, pieces, i),
+        id: pieceId(lay, i),
         index: i,
         tile: lay.lay.tile,
         course: pieces.course[i]!,
-        cut: pieceCut(solved, lay, i),
+        cut: pieceCut(lay, i),
         factory: factoryEdges(solved, lay, i),
       });
     }

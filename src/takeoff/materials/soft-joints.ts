@@ -48,7 +48,7 @@ function hasBead({ name, edges }: Wall, side: Side, walls: readonly Wall[]): boo
   if (meets.kind === "outside")
     return meets.lap === "under" || (meets.lap === "mitre" && side === "right");
   if (meets.kind !== "corner" || meets.lap === "over") return true;
-  const other = walls.find((wall) => wall.name === meets.wall && wall.lay);
+  const other = walls.find((wall) => wall.name === meets.wall && wall.lays.length > 0);
   return !SIDES.some((answer) => {
     const edge = other?.edges[answer];
     if (edge?.joint?.kind !== "movement" || edge.joint.width === 0) return false;

@@ -19,8 +19,7 @@ function marksOf(severity: Diagnostic["severity"], pieces: string[]) {
 
 describe("the marks of findings", () => {
   it("outline the pieces that are named, and ask for one badge a finding", () => {
-    const { pieces } = wall.lays[0]!;
-    const ids = [0, 5].map((i) => pieceId("back", pieces, i));
+    const ids = [0, 5].map((i) => pieceId(wall.lays[0]!, i));
     const { marks, wishes } = marksOf("error", ids);
     assert.deepEqual(
       marks.map(({ piece, severity }) => [piece, severity]),

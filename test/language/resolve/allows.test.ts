@@ -12,7 +12,7 @@ describe("an allow", () => {
       planOf(`tile t {\n face 1 x 1\n thickness 1\n ${line}\n}\n`),
     ];
     const [tileBlock] = tile.tiles;
-    for (const block of [plan, tileBlock!, wall, wall.openings[0]!, wall.lay!]) {
+    for (const block of [plan, tileBlock!, wall, wall.openings[0]!, wall.lays[0]!]) {
       const [allow, ...others] = block.allows;
       assert.deepEqual([allow!.code, allow!.reason, others.length], ["cut/sliver", "why", 0]);
     }

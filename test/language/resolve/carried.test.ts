@@ -11,14 +11,14 @@ const codes = (text: string): string[] =>
 describe("a start that goes on from another wall, as it is read", () => {
   it("knows the wall, the corner and what becomes of its joint", () => {
     const { plan } = read(cornerText({ side: { across: "wrapped from back swallowed" } }));
-    assert.deepEqual(plan.walls[1]!.lay!.across, {
+    assert.deepEqual(plan.walls[1]!.lays[0]!.across, {
       kind: "wrapped",
       wall: "back",
       corner: "left",
       joint: "swallowed",
     });
     const { plan: other } = read(cornerText({ across: "mirrored from side" }));
-    assert.deepEqual(other.walls[0]!.lay!.across, {
+    assert.deepEqual(other.walls[0]!.lays[0]!.across, {
       kind: "mirrored",
       wall: "side",
       corner: "right",
@@ -33,7 +33,7 @@ describe("a start that goes on from another wall, as it is read", () => {
     assert.deepEqual(codes(text), [
       "plan/start-corner found no corner with `back`, wanted a wall that this one meets at one corner",
     ]);
-    assert.equal(read(text).plan.walls[1]!.lay!.across, null);
+    assert.equal(read(text).plan.walls[1]!.lays[0]!.across, null);
   });
 
   it("is told where the name is the wall's own, or nobody's", () => {
@@ -53,7 +53,7 @@ describe("a start that goes on from another wall, as it is read", () => {
       "plan/start-circle found starts that go round in a circle (`one`, `four`, `three`, `two`, `one`), wanted one " +
         "wall with a start of its own: a bond that goes on all round a room can't close at its last corner",
     ]);
-    const starts = read(text).plan.walls.map(({ lay }) => lay!.across?.kind ?? null);
+    const starts = read(text).plan.walls.map(({ lays }) => lays[0]!.across?.kind ?? null);
     assert.deepEqual(starts, [null, "wrapped", "wrapped", "wrapped"]);
   });
 

@@ -12,7 +12,8 @@ function toldOf(...lines: string[]): string[] {
 
 describe("a lay", () => {
   it("has its tile, bond and joint, and leaves the rest to the solver", () => {
-    const { tile, bond, joint, across, up } = wallOf(lay("bond running 1/3", "joint 1/16")).lay!;
+    const { tile, bond, joint, across, up } = wallOf(lay("bond running 1/3", "joint 1/16"))
+      .lays[0]!;
     assert.equal(tile.name, "field");
     assert.deepEqual(bond, { kind: "running", p: 1, q: 3 });
     assert.deepEqual([joint.min, joint.max], [INCH / 16, INCH / 16]);
@@ -20,7 +21,7 @@ describe("a lay", () => {
   });
 
   it("may give the solver a range of joints", () => {
-    const { joint } = wallOf(lay("bond stack", "joint 1/16 to 1/8")).lay!;
+    const { joint } = wallOf(lay("bond stack", "joint 1/16 to 1/8")).lays[0]!;
     assert.deepEqual([joint.min, joint.max], [INCH / 16, INCH / 8]);
   });
 
@@ -28,12 +29,13 @@ describe("a lay", () => {
     assert.deepEqual(toldOf("bond stack", "joint 1/8 to 1/16"), [
       "plan/joint-reversed [1/16] found a range from 1/8 in to 1/16 in, wanted the narrower joint first",
     ]);
-    const { joint } = wallOf(lay("bond stack", "joint 1/8 to 1/16")).lay!;
+    const { joint } = wallOf(lay("bond stack", "joint 1/8 to 1/16")).lays[0]!;
     assert.deepEqual([joint.min, joint.max], [INCH / 16, INCH / 8]);
   });
 
   it("starts across as its line says", () => {
-    const across = (line: string): unknown => wallOf(lay(...FIXED, `across ${line}`)).lay!.across;
+    const across = (line: string): unknown =>
+      wallOf(lay(...FIXED, `across ${line}`)).lays[0]!.across;
     const [sash] = wallOf(lay(...FIXED)).openings;
     assert.deepEqual(across("tile centred on wall"), { kind: "tile", centre: { on: "wall" } });
     assert.deepEqual(across("joint centred at 30"), {
@@ -48,7 +50,7 @@ describe("a lay", () => {
   });
 
   it("starts up as its line says", () => {
-    const up = (line: string): unknown => wallOf(lay(...FIXED, `up ${line}`)).lay!.up;
+    const up = (line: string): unknown => wallOf(lay(...FIXED, `up ${line}`)).lays[0]!.up;
     const [sash] = wallOf(lay(...FIXED)).openings;
     assert.deepEqual(up("full course from bottom"), { kind: "full-course", from: "bottom" });
     assert.deepEqual(up("full course under sash"), {
@@ -64,8 +66,8 @@ describe("a lay", () => {
       "plan/missing [field] found no `bond`, wanted `bond stack` or one such as `bond running 1/2`",
       "plan/missing [field] found no `joint`, wanted one, such as `joint 1/16`",
     ]);
-    assert.equal(wallOf(lay("bond stack")).lay, null);
-    assert.equal(wallOf(lay("joint 1/16")).lay, null);
+    assert.equal(wallOf(lay("bond stack")).lays[0], undefined);
+    assert.equal(wallOf(lay("joint 1/16")).lays[0], undefined);
   });
 
   it("with a tile that isn't there is told; a trim is no tile", () => {
@@ -86,12 +88,12 @@ describe("a lay", () => {
   }
 
   it("takes a bond in lowest terms, as a fraction or a decimal", () => {
-    assert.deepEqual(wallOf(lay("bond running 2/4", "joint 0")).lay!.bond, {
+    assert.deepEqual(wallOf(lay("bond running 2/4", "joint 0")).lays[0]!.bond, {
       kind: "running",
       p: 1,
       q: 2,
     });
-    assert.deepEqual(wallOf(lay("bond running 0.25", "joint 0")).lay!.bond, {
+    assert.deepEqual(wallOf(lay("bond running 0.25", "joint 0")).lays[0]!.bond, {
       kind: "running",
       p: 1,
       q: 4,
@@ -105,7 +107,7 @@ describe("a lay", () => {
     assert.deepEqual(toldOf(...FIXED, "across tile centred on wal"), [
       "plan/name-unknown [wal] found no opening called `wal` in this wall; did you mean `wall`?",
     ]);
-    assert.equal(wallOf(lay(...FIXED, "up full course over sahs")).lay!.up, null);
+    assert.equal(wallOf(lay(...FIXED, "up full course over sahs")).lays[0]!.up, null);
   });
 
   it("on an opening of another wall is told with that wall", () => {
@@ -130,7 +132,7 @@ describe("a lay", () => {
     assert.deepEqual(toldOf(...lines), [
       "syntax/unexpected [] found the end of the line, wanted `centred`",
     ]);
-    assert.equal(wallOf(lay(...lines)).lay!.across, null);
+    assert.equal(wallOf(lay(...lines)).lays[0]!.across, null);
   });
 
   it("is one in a wall, for now", () => {
@@ -138,6 +140,6 @@ describe("a lay", () => {
     assert.deepEqual(told(wallText(lines)), [
       "plan/lay-twice [field] found a second `lay`, wanted one in a wall",
     ]);
-    assert.equal(wallOf(lines).lay!.joint.min, INCH / 16);
+    assert.equal(wallOf(lines).lays[0]!.joint.min, INCH / 16);
   });
 });

@@ -13,7 +13,7 @@ describe("a used file", () => {
     assert.deepEqual(told(text, files), []);
     const plan = planOf(text, files);
     assert.equal(plan.bed, 46 * INCH);
-    assert.equal(plan.walls[0]!.lay!.tile.origin.file, "plans/stock.tileplan");
+    assert.equal(plan.walls[0]!.lays[0]!.tile.origin.file, "plans/stock.tileplan");
     assert.deepEqual([plan.tiles.length, plan.trims.length], [1, 1]);
   });
 

@@ -43,7 +43,7 @@ describe("a tile", () => {
       "plan/missing [a] found no `face`, wanted the tile's face, such as `face 5 7/8 x 2 7/8`",
     ]);
     assert.deepEqual(planOf(text).tiles, []);
-    assert.equal(planOf(text).walls[0]!.lay, null);
+    assert.deepEqual(planOf(text).walls[0]!.lays, []);
   });
 
   it("whose face is broken is told once", () => {

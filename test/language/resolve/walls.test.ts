@@ -25,9 +25,9 @@ describe("walls", () => {
       back!.holes.map(({ name }) => name),
       ["valve"],
     );
-    assert.equal(back!.lay!.tile.name, "field");
+    assert.equal(back!.lays[0]!.tile.name, "field");
     assert.equal(back!.edges.right.meets.kind, "free");
-    assert.deepEqual(plumbing!.lay!.bond, { kind: "stack" });
+    assert.deepEqual(plumbing!.lays[0]!.bond, { kind: "stack" });
     assert.deepEqual(plumbing!.size, { across: 914_400_000, up: 2_438_400_000 });
   });
 });

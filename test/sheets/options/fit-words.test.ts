@@ -51,7 +51,7 @@ describe("the words of what keeps whole tiles", () => {
   it("tell a hole's places and the wall's heights", () => {
     const { wall } = bench(STATED);
     const [lay] = wall.lays;
-    assert.deepEqual(holeFitWords(holeFits(wall, lay!, wall.wall.holes[0]!), print), [
+    assert.deepEqual(holeFitWords(holeFits(lay!, wall.wall.holes[0]!), print), [
       "middle of a tile at 9 1/4, 4 3/4",
       "middle of a joint at 9 1/4, 6 5/16",
     ]);

@@ -3,8 +3,8 @@ import { courseRows } from "../../../src/sheets/setting-out/course-table.js";
 import { inches, laid, type WallText, wallText } from "./plans.js";
 
 function rows(text: WallText) {
-  const { wall, lay } = laid(wallText(text));
-  return courseRows(wall, lay);
+  const { lay } = laid(wallText(text));
+  return courseRows(lay);
 }
 
 describe("the course table", () => {

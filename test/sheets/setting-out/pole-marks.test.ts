@@ -66,7 +66,7 @@ wall tall "Tall wall" {
     const [wall] = solved.walls;
     const [lay] = wall!.lays;
     assert.ok(lay!.courses.length >= 60);
-    const marks = uprightMarks({ wall: wall!, lay: lay!, units: "inch" });
+    const marks = uprightMarks({ lay: lay!, units: "inch" });
     const last = marks.find(({ what }) => what === "course 60 bottom")!;
     const [first] = lay!.courses;
     assert.equal(last.at, first!.bottom + 59 * 22_440_000);

@@ -115,6 +115,9 @@ export function oneWall(given: Given): OneWall {
   };
   const lay: Lay = {
     ...BLOCK,
+    name: tile.name,
+    area: null,
+    goesOnFrom: null,
     tile,
     bond: given.bond ?? { kind: "stack" },
     joint: { min: least, max: most, origin: NOWHERE },
@@ -141,7 +144,7 @@ export function oneWall(given: Given): OneWall {
       across,
       origin: NOWHERE,
     })),
-    lay,
+    lays: [lay],
   };
   const plan: Plan = {
     ...BLOCK,

@@ -27,7 +27,7 @@ export function compare(a: readonly number[], b: readonly number[]): number {
 
 /** The cost of the best of all layouts of a room in steps of 1/64 in: starts, one joint for all, places, heights. */
 export function bestOfEvery(plan: Plan): number[] {
-  const { joint } = plan.walls[0]!.lay!;
+  const { joint } = plan.walls[0]!.lays[0]!;
   const costs = [];
   for (let at = joint.min; at <= joint.max; at += STEP) costs.push(bestAtJoint(plan, at));
   return costs.reduce((a, b) => (compare(b, a) < 0 ? b : a));
@@ -73,7 +73,7 @@ function missBetween(a: SolvedWall, b: SolvedWall): number {
 function byHeight(plan: Plan, wall: Wall, joint: Nm): AtHeight[] {
   const best = new Map<Nm, AtHeight>();
   for (const way of everyWay(wall)) {
-    const lay = asSettled(way.lay!);
+    const lay = asSettled(way.lays[0]!);
     const region = regionOf(plan, way, joint);
     const ground = { wall: way, region, lay, joint };
     const modules = latticeOf(lay, joint, 0, 0);

@@ -6,7 +6,7 @@ import { nichePlan } from "./niche-plan.js";
 
 function fits(holes: string, bond = "stack") {
   const { wall, laid } = firstWall(solveClean(nichePlan(holes, undefined, bond)));
-  const { tile, joint } = holeFits(wall, laid, wall.wall.holes[0]!);
+  const { tile, joint } = holeFits(laid, wall.wall.holes[0]!);
   return { tile: words(tile), joint: words(joint) };
 }
 

@@ -7,7 +7,7 @@ describe("the round holes of a piece", () => {
     size: "254 x 102",
     wall: ["hole valve at 101, 20 across 30", "hole arm at 230, 75 across 20"],
   });
-  const holes = (label: string) => holesOf(cut.wall, cut.laid, cut.piece(label).index);
+  const holes = (label: string) => holesOf(cut.laid, cut.piece(label).index);
 
   it("are told by their centres from the tile's left and bottom edges", () => {
     assert.deepEqual(holes("B-02-03"), [
@@ -30,7 +30,7 @@ describe("the round holes of a piece", () => {
 
   it("make the edges on their rims, and no others", () => {
     const { index } = cut.piece("B-01-01");
-    const rounds = biting(cut.wall, cut.laid, index);
+    const rounds = biting(cut.laid, index);
     const { outline } = cut.laid.pieces.shapes.get(index)!;
     const rims = outline.filter((_, k) => k % 2 === 0 && isRim(rounds, outline, k)).length;
     // Bottom, left and top, and the two parts of the right side.

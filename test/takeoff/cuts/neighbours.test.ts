@@ -5,10 +5,10 @@ import type { Side } from "../../../src/model/index.js";
 import { pieceId } from "../../../src/solver/index.js";
 import { type CutWall, cutWall } from "../../support/cut-wall.js";
 
-function meets({ laid, wall }: CutWall, place: string, side: Side): boolean {
+function meets({ laid }: CutWall, place: string, side: Side): boolean {
   const { pieces } = laid;
   for (let i = 0; i < pieces.count; i++) {
-    if (pieceId(wall.wall.name, pieces, i) !== `back/${place}`) continue;
+    if (pieceId(laid, i) !== `back/${place}`) continue;
     return meetsTile(laid, i, side, stretchAlong(pieces, i, side)!);
   }
   throw new Error(`no piece ${place}`);

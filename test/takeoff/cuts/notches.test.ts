@@ -4,7 +4,7 @@ import { cutWall, mm } from "../../support/cut-wall.js";
 
 function notches(window: string, label: string, size = "304 x 154") {
   const cut = cutWall({ size, wall: [`window sash {\n${window}\nmovement 0\n}`] });
-  return notchesOf(cut.wall, cut.laid, cut.piece(label).index);
+  return notchesOf(cut.laid, cut.piece(label).index);
 }
 
 describe("what openings take out of a piece", () => {

@@ -1,0 +1,85 @@
+import type { Lay, Side, Wall } from "../model/index.js";
+
+/**
+ * The lays of a wall in an order in which each has its place before those that begin past it: those
+ * with a place of their own first, those that stand on others after these, the rest of the wall last.
+ */
+export function inPlacingOrder(lays: readonly Lay[]): readonly Lay[] {
+  const placed: Lay[] = [];
+  const waiting = [...lays].sort((a, b) => rankOf(a) - rankOf(b));
+  while (waiting.length > 0) {
+    const next = waiting.findIndex((lay) => standsOn(lay).every((name) => isPlaced(name)));
+    // Lays that wait for each other are told where the plan is read; here they just come last.
+    placed.push(...waiting.splice(Math.max(next, 0), 1));
+  }
+  return placed;
+
+  function isPlaced(name: string): boolean {
+    return !waiting.some((lay) => lay.name === name);
+  }
+}
+
+/** The names of the lays that have to have their places before this one. */
+function standsOn({ area, goesOnFrom }: Lay): string[] {
+  const bounds = Object.values(area?.bounds ?? {});
+  const names = bounds.flatMap((bound) => (bound.kind === "lay" ? [bound.lay] : []));
+  return goesOnFrom === null ? names : [...names, goesOnFrom];
+}
+
+function rankOf({ area }: Lay): number {
+  if (area === null) return 2;
+  return Object.values(area.bounds).some(({ kind }) => kind === "lay") ? 1 : 0;
+}
+
+/** A lay's place in the numbering of courses. */
+export interface Numbered {
+  readonly lay: Lay;
+  /** The lay it stands on, whose courses are counted on; null where it begins at 1. */
+  readonly on: Lay | null;
+  /** What its pieces' ids begin with: the wall, and the lay that the counting begins with unless that is the wall's main one. */
+  readonly idPrefix: string;
+}
+
+/**
+ * The lays of a wall from the bottom up, as they stand on each other, the main one first: that is the
+ * one that the plan states first, of those that are no panel. Courses are counted on from a lay to
+ * the one on it.
+ */
+export function inCourseOrder(wall: Wall): readonly Numbered[] {
+  const under = new Map(wall.lays.map((lay) => [lay, layUnder(lay, wall.lays)]));
+  const rootOf = (lay: Lay): Lay => {
+    let root = lay;
+    for (let next = under.get(root); next && next !== lay; next = under.get(root)) root = next;
+    return root;
+  };
+  const main = wall.lays.find((lay) => !isPanel(lay)) ?? wall.lays[0];
+  const roots = [...new Set(wall.lays.map(rootOf))].sort(
+    (a, b) => Number(b === rootOf(main!)) - Number(a === rootOf(main!)),
+  );
+  return roots.flatMap((root) => {
+    const idPrefix = root === rootOf(main!) ? wall.name : `${wall.name}/${root.name}`;
+    return wall.lays
+      .filter((lay) => rootOf(lay) === root)
+      .sort((a, b) => depthOf(a) - depthOf(b))
+      .map((lay) => ({ lay, on: under.get(lay) ?? null, idPrefix }));
+  });
+
+  function depthOf(lay: Lay): number {
+    let depth = 0;
+    for (let next = under.get(lay); next && depth <= wall.lays.length; next = under.get(next))
+      depth++;
+    return depth;
+  }
+}
+
+function layUnder({ area }: Lay, lays: readonly Lay[]): Lay | null {
+  const bound = area?.bounds.bottom;
+  if (bound?.kind !== "lay") return null;
+  return lays.find(({ name }) => name === bound.lay) ?? null;
+}
+
+const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
+
+function isPanel({ area }: Lay): boolean {
+  return SIDES.every((side) => area?.bounds[side]?.kind === "place");
+}

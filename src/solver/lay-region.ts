@@ -1,0 +1,154 @@
+import type { Nm } from "../measure/index.js";
+import type { Lay, Plan, Side, Wall } from "../model/index.js";
+import { grown, overlaps, type Box } from "./box.js";
+import { atLeast, atMost, type Chain, rangeBetween } from "./chain.js";
+import { courseTop } from "./course-top.js";
+import { regionOf } from "./region.js";
+import { inPlacingOrder } from "./lay-order.js";
+import type { LayPatch, Region, SolvedLay, SolvedWall } from "./solved.js";
+
+/** A lay that has its place on the wall already: those laid after it begin one joint past it. */
+export interface Placed {
+  readonly lay: Lay;
+  readonly joint: Nm;
+  /** What of the wall it has. */
+  readonly box: Box;
+}
+
+/** Where a lay is to be laid: its wall, and the lays of that wall that have their places. */
+export interface LayPlot {
+  readonly plan: Plan;
+  readonly wall: Wall;
+  readonly lay: Lay;
+  readonly placed: readonly Placed[];
+}
+
+/** Where a lay of a laid wall was laid. */
+export function plotOf(plan: Plan, { wall, lays }: SolvedWall, lay: SolvedLay): LayPlot {
+  const order = inPlacingOrder(wall.lays);
+  const placed = order.slice(0, order.indexOf(lay.lay)).flatMap((each): Placed[] => {
+    const other = lays.find((laid) => laid.lay === each);
+    return other ? [{ lay: each, joint: other.joint, box: other.region.bounds }] : [];
+  });
+  return { plan, wall, lay: lay.lay, placed };
+}
+
+const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
+
+/**
+ * What of a wall's region a lay has at a width of joint: within its own bounds, without what the lays
+ * beside it have, and no higher than its last course where the plan counts them.
+ */
+export function layRegion({ plan, wall, lay, placed }: LayPlot, joint: Nm): Region {
+  const whole: Region = regionOf(plan, wall, joint);
+  if (placed.length === 0 && lay.area === null) return whole;
+  const bounded = SIDES.reduce(
+    (region, side) => withBound(region, { lay, placed, joint, side }),
+    whole,
+  );
+  const free = placed.reduce(
+    (region, other) => without(region, other, jointBetween(lay, joint, other)),
+    bounded,
+  );
+  const courses = lay.area?.courses ?? null;
+  if (courses === null) return free;
+  return drawnIn(free, "top", courseTop({ wall, region: free, lay, joint }, courses));
+}
+
+/** The joint between a lay and one that has its place: as either says, else the wider of their own. */
+export function jointBetween(lay: Lay, joint: Nm, other: Placed): Nm {
+  return lay.area?.joint ?? other.lay.area?.joint ?? Math.max(joint, other.joint);
+}
+
+function withBound(
+  region: Region,
+  { lay, placed, joint, side }: Pick<LayPlot, "lay" | "placed"> & { joint: Nm; side: Side },
+): Region {
+  const bound = lay.area?.bounds[side];
+  if (!bound) return region;
+  if (bound.kind === "place") return drawnIn(region, side, bound.at);
+  const other = placed.find((each) => each.lay.name === bound.lay);
+  if (!other) return region;
+  const between = jointBetween(lay, joint, other);
+  return drawnIn(region, side, pastBox(other.box, side, between));
+}
+
+/** Where a lay begins that has another one beyond its side. */
+function pastBox(box: Box, side: Side, joint: Nm): Nm {
+  switch (side) {
+    case "left":
+      return box.right + joint;
+    case "right":
+      return box.left - joint;
+    case "bottom":
+      return box.top + joint;
+    case "top":
+      return box.bottom - joint;
+  }
+}
+
+/** The region without what another lay has: drawn in where that goes from side to side, else cut out. */
+function without(region: Region, { lay, box }: Placed, joint: Nm): Region {
+  const { bounds } = region;
+  const taken = grown(box, joint);
+  if (!overlaps(bounds, taken)) return region;
+  const isAcross = taken.left <= bounds.left && taken.right >= bounds.right;
+  const isUpright = taken.bottom <= bounds.bottom && taken.top >= bounds.top;
+  if (isAcross && taken.bottom <= bounds.bottom) return drawnIn(region, "bottom", taken.top);
+  if (isAcross && taken.top >= bounds.top) return drawnIn(region, "top", taken.bottom);
+  if (isUpright && taken.left <= bounds.left) return drawnIn(region, "left", taken.right);
+  if (isUpright && taken.right >= bounds.right) return drawnIn(region, "right", taken.left);
+  return {
+    ...region,
+    takeaways: [...region.takeaways, { opening: patchOf(lay, box), box: taken }],
+  };
+}
+
+function patchOf({ name, allows, origin }: Lay, box: Box): LayPatch {
+  return {
+    kind: "lay",
+    name,
+    at: { x: box.left, y: box.bottom },
+    size: { across: box.right - box.left, up: box.top - box.bottom },
+    free: { x: null, y: null },
+    reaches: null,
+    frame: null,
+    movement: null,
+    allows,
+    origin,
+  };
+}
+
+/** The region with one side drawn in to a level or upright line; what lies beyond it is left out. */
+function drawnIn(region: Region, side: Side, at: Nm): Region {
+  const isLow = side === "left" || side === "bottom";
+  const cut = { ...region, [side]: (isLow ? atLeast : atMost)(region[side], at) };
+  return trimmed({ ...cut, ...hiddenWithin(cut) });
+}
+
+/** A strip that another wall's tile hides counts only where it reaches into the region. */
+function hiddenWithin({ left, right, hiddenLeft, hiddenRight, bounds }: Region): Partial<Region> {
+  const reach = (chain: Chain) => rangeBetween(chain, bounds.bottom, bounds.top);
+  const isLeft = hiddenLeft !== null && reach(hiddenLeft).high > reach(left).low;
+  const isRight = hiddenRight !== null && reach(hiddenRight).low < reach(right).high;
+  return { hiddenLeft: isLeft ? hiddenLeft : null, hiddenRight: isRight ? hiddenRight : null };
+}
+
+/** The region with its bounds drawn to its sides, and without openings and holes outside them. */
+function trimmed(region: Region): Region {
+  const { left, bottom, right, top } = region.bounds;
+  const across = { from: left, to: right };
+  const up = { from: bottom, to: top };
+  const bounds: Box = {
+    left: Math.max(left, rangeBetween(region.left, up.from, up.to).low),
+    right: Math.min(right, rangeBetween(region.right, up.from, up.to).high),
+    bottom: Math.max(bottom, rangeBetween(region.bottom, across.from, across.to).low),
+    top: Math.min(top, rangeBetween(region.top, across.from, across.to).high),
+  };
+  return {
+    ...region,
+    bounds,
+    takeaways: region.takeaways.filter(({ box }) => overlaps(box, bounds)),
+    roundHoles: region.roundHoles.filter(({ box }) => overlaps(box, bounds)),
+  };
+}

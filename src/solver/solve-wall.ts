@@ -1,0 +1,21 @@
+import type { Plan, Wall } from "../model/index.js";
+import { carryOn, settleLay } from "./carry-start.js";
+import { choose } from "./choose/choose.js";
+import { layRegion } from "./lay-region.js";
+import { layWall } from "./lay-wall.js";
+import { bareWall } from "./refusals.js";
+import type { SolvedWall } from "./solved.js";
+
+/** Lays one wall, of those that it goes on from `solved` already; what its lays leave open is chosen lay by lay, in the order of their places. */
+export function solveWall(
+  plan: Plan,
+  wall: Wall,
+  solved: ReadonlyMap<string, SolvedWall>,
+): SolvedWall {
+  if (wall.lays.length === 0) return bareWall(plan, wall, null);
+  return layWall(plan, wall, (plot) => {
+    const lay = settleLay(plot, solved);
+    const chosen = choose(plan, wall, lay, (joint) => layRegion(plot, joint));
+    return carryOn(plot, chosen, solved);
+  });
+}
