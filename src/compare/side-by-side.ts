@@ -48,7 +48,12 @@ type When = "before" | "after";
 function calledBy(solved: SolvedWall, when: When): SolvedWall {
   const { wall } = solved;
   const title = `${wall.title || wall.name}, ${when}`;
-  return { ...solved, wall: { ...wall, name: nameBy(wall.name, when), title } };
+  const name = nameBy(wall.name, when);
+  const lays = solved.lays.map((lay) => ({
+    ...lay,
+    idPrefix: name + lay.idPrefix.slice(wall.name.length),
+  }));
+  return { ...solved, wall: { ...wall, name, title }, lays };
 }
 
 function findingsOf({ diagnostics }: ComparedPlan, wall: string, when: When): Diagnostic[] {

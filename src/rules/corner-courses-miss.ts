@@ -1,6 +1,6 @@
 import { moduleUp, type SolvedPlan } from "../solver/index.js";
 import { type Corner, cornersOver } from "./corner.js";
-import { sharesCourses, twiceMiss } from "./course-miss.js";
+import { twiceMiss } from "./course-miss.js";
 import type { Finding, Rule } from "./rule.js";
 import { COURSES, lengthLimit } from "./trade.js";
 import { length, lengthOff } from "./words.js";
@@ -17,10 +17,7 @@ export const cornerCoursesMiss: Rule = {
   title: "the courses of two walls are not at one height at their corner",
   source: COURSES.source,
   limit: "courses",
-  check: (wall, plan) =>
-    cornersOver(wall, plan)
-      .filter(sharesCourses)
-      .flatMap((corner) => findMiss(plan, corner)),
+  check: (wall, plan) => cornersOver(wall, plan).flatMap((corner) => findMiss(plan, corner)),
 };
 
 function findMiss(plan: SolvedPlan, corner: Corner): Finding[] {

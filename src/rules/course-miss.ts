@@ -1,6 +1,5 @@
 import type { Nm } from "../measure/index.js";
 import { moduleUp, type SolvedLay } from "../solver/index.js";
-import type { Corner } from "./corner.js";
 
 /**
  * How the bed joints of two lays stand to each other: twice the height of the first lay's over the
@@ -14,13 +13,6 @@ export function twiceMiss(lay: SolvedLay, other: SolvedLay): Nm | null {
   const apart = twiceBed(lay) - twiceBed(other);
   const over = apart - 2 * small * Math.floor(apart / (2 * small));
   return over > small ? over - 2 * small : over;
-}
-
-/** Whether some height at the corner has courses of both walls. */
-export function sharesCourses({ over, under }: Corner): boolean {
-  const [a, b] = [over.lay.courses, under.lay.courses];
-  if (a.length === 0 || b.length === 0) return false;
-  return a[0]!.bottom < b.at(-1)!.top && b[0]!.bottom < a.at(-1)!.top;
 }
 
 /** Twice the middle of the bed joint under course 1. */

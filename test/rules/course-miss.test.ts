@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { NM_PER } from "../../src/measure/index.js";
-import { sharesCourses, twiceMiss } from "../../src/rules/course-miss.js";
+import { twiceMiss } from "../../src/rules/course-miss.js";
 import { cornersOf, cornerText, type CornerText } from "./corner-text.js";
 
 const INCH = NM_PER.inch;
@@ -34,18 +34,5 @@ describe("how courses miss each other", () => {
 
   it("can't be told where neither module is a whole multiple of the other", () => {
     assert.equal(miss({ side: { tile: "odd" } }), null);
-  });
-
-  it("matters where both walls have courses at some height", () => {
-    const shares = (parts: CornerText): boolean => sharesCourses(cornersOf(cornerText(parts))[0]!);
-    const up = "joint at 10";
-    assert.ok(shares({ up }));
-    assert.ok(shares({ up, side: { size: "36 x 12" } }));
-    const high = "bottom free measured 0: 49";
-    const wall = cornerText({ up, size: "60 x 40", side: { size: "36 x 100" } }).replace(
-      /bottom free(?=\n {2}top free\n {2}left)/,
-      high,
-    );
-    assert.equal(sharesCourses(cornersOf(wall)[0]!), false);
   });
 });

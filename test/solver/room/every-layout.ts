@@ -82,7 +82,7 @@ function byHeight(plan: Plan, wall: Wall, joint: Nm): AtHeight[] {
     for (const y of ys) {
       for (const x of xs) {
         const { lattice, courses, pieces } = layPieces(region, latticeOf(lay, joint, x, y));
-        const laid = { lay, joint, lattice, courses, pieces } as unknown as SolvedLay;
+        const laid = { lay, region, joint, lattice, courses, pieces } as unknown as SolvedLay;
         const solved: SolvedWall = { wall: way, region, lays: [laid], trims: [], refused: null };
         const cost = costOfLaid({ plan, walls: [solved] });
         const known = best.get(y);
