@@ -2,14 +2,13 @@ import type { Nm } from "../../measure/index.js";
 import type { Lay, Wall } from "../../model/index.js";
 import type { Effort } from "../choose/effort.js";
 import type { Field } from "../choose/field.js";
-import { runsOf } from "../choose/runs.js";
-import { columnsOf, weighQuickly } from "../choose/weigh.js";
 import { ROOM_MOST } from "./budget.js";
 import { compareCosts, type Cost, isOver, sumOf } from "./cost.js";
 import type { Settled } from "./settle.js";
-import { costOf, type Wanting, worstCost } from "./wanting.js";
+import { type Wanting, worstCost } from "./wanting.js";
 import { isApart, WallFields } from "./wall-fields.js";
 import { type AcrossWay, waysAcross } from "./ways-across.js";
+import { WallWeighing } from "./wall-weighing.js";
 import { type UpWay, WaysUp } from "./ways-up.js";
 
 /** A wall laid with its courses at one height, the best way. */
@@ -80,7 +79,7 @@ export class WallAt {
         const bar = best?.cost ?? most;
         if (bar && isOver(across.least, up.least, bar)) break;
         if (best && this.isSpent()) break;
-        const found = this.weigh(across, up);
+        const found = this.weigh(across, up, bar);
         if (found && (!best || compareCosts(found.cost, best.cost) < 0)) best = found;
       }
     }
@@ -99,29 +98,20 @@ export class WallAt {
     return ways.slice(0, ROOM_MOST.ways);
   }
 
-  private weigh({ x, ...across }: AcrossWay, { y, ...up }: UpWay): WallFound | null {
+  /** The wall laid in one way; null as soon as it is sure to cost more than `bar`. */
+  private weigh(
+    { x, ...across }: AcrossWay,
+    { y, ...up }: UpWay,
+    bar: Cost | null,
+  ): WallFound | null {
     const { fields, effort } = this;
     const settled = this.settledBy(across.places, up);
     const at = fields.at(settled);
     if (this.isStrict && fields.isFree && !isApart(at.own)) return null;
-    const start = (field: Field) => ({
-      x,
-      columns: columnsOf(field, x),
-      y,
-      courses: runsOf(field.up, y),
-    });
     effort.cells += at.own.shifts.length;
-    const score = weighQuickly(at.own, start(at.own), effort, null)!;
-    const missed = new Map(
-      at.under.map(({ place, field }) => {
-        const { slivers } = weighQuickly(field, start(field), effort, null)!;
-        return [place, slivers] as const;
-      }),
-    );
-    for (const place of fields.cutPlaces) missed.set(place, score.cuts);
-    fields.addMissed(missed, "across", at, { x, y });
-    fields.addMissed(missed, "up", at, { x, y });
-    return { cost: costOf(this.wanting, missed, score), x, y, settled, field: at.own };
+    const weighing = new WallWeighing(fields, at, { x, y }, bar);
+    const cost = weighing.cost();
+    return cost && { cost, x, y, settled, field: at.own };
   }
 
   private settledBy(across: readonly Nm[], { places, stop }: Omit<UpWay, "y">): Settled {

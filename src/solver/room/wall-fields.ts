@@ -6,6 +6,7 @@ import type { Effort } from "../choose/effort.js";
 import { type Field, fieldOf } from "../choose/field.js";
 import { overlaps } from "../box.js";
 import { latticeOf } from "../lattice.js";
+import { ROOM_LOOKS } from "./budget.js";
 import type { Lattice } from "../solved.js";
 import { centreMiss, openingMiss, sideMiss } from "./misses.js";
 import { isFree, type Settled, settle, settledOf } from "./settle.js";
@@ -18,9 +19,6 @@ export interface Fields {
   /** For each wish for no small cut, a field whose slivers are those cuts. */
   readonly under: readonly { readonly place: number; readonly field: Field }[];
 }
-
-/** About how many looks at a tile it takes to make a field. */
-const LOOKS_A_FIELD = 20;
 
 /** A wall's fields at one joint, wherever its openings and its top come to stand, and what its wishes miss. */
 export class WallFields {
@@ -63,6 +61,8 @@ export class WallFields {
   }
 
   at(settled: Settled): Fields {
+    // Where nothing is free there is nothing to settle.
+    if (!this.isFree && this.known.size > 0) return this.first;
     const key = `${settled.stop} ${settled.places.map(({ x, y }) => `${x},${y}`).join(" ")}`;
     const known = this.known.get(key);
     if (known) return known;
@@ -74,7 +74,7 @@ export class WallFields {
       return { place, field: fieldOf({ ...plan, limits }, wall, lay, this.joint) };
     });
     const fields = { wall, own: fieldOf(plan, wall, lay, this.joint), under };
-    this.effort.cells += LOOKS_A_FIELD * (1 + under.length);
+    this.effort.cells += ROOM_LOOKS.field * (1 + under.length);
     this.known.set(key, fields);
     return fields;
   }

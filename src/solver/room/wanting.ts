@@ -43,6 +43,19 @@ export function costOf(
   ];
 }
 
+/** The score behind the wishes. */
+export function scoreIn(cost: Cost): Score {
+  const [slivers, underHalf, imbalance, cuts, tiles, jointOver] = cost.slice(-MEASURED);
+  return {
+    slivers: slivers!,
+    underHalf: underHalf!,
+    imbalance: imbalance!,
+    cuts: cuts!,
+    tiles: tiles!,
+    jointOver: jointOver!,
+  };
+}
+
 /** What something costs at least: nothing is known of its cuts and tiles. */
 export function leastCost(
   { wishes }: Wanting,

@@ -3,6 +3,7 @@ import { boundAcross } from "../choose/bounds.js";
 import { namedAcross } from "../choose/named-starts.js";
 import { criticalAcross, within } from "../choose/origins.js";
 import { acrossOrigin } from "../start.js";
+import { ROOM_LOOKS } from "./budget.js";
 import { compareCosts, type Cost } from "./cost.js";
 import { extremesOf } from "./extremes.js";
 import {
@@ -102,7 +103,8 @@ class WaysAcross {
       under.map(({ place, field }) => [place, boundAcross(field, x).slivers] as const),
     );
     fields.addMissed(missed, "across", settled, { x, y: 0 });
-    fields.effort.cells += own.shifts.length * (1 + own.obstacles.length) * (1 + under.length);
+    const bounds = own.shifts.length * (1 + own.obstacles.length) * (1 + under.length);
+    fields.effort.cells += ROOM_LOOKS.bound * bounds;
     return { x, places, least: leastCost(fields.wanting, missed, boundAcross(own, x), 0) };
   }
 }

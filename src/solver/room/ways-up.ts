@@ -4,6 +4,7 @@ import { namedUp } from "../choose/named-starts.js";
 import { criticalUp } from "../choose/origins.js";
 import { lowestCourse } from "../choose/weigh.js";
 import { upOrigin } from "../start.js";
+import { ROOM_LOOKS } from "./budget.js";
 import { compareCosts, type Cost } from "./cost.js";
 import { extremesOf } from "./extremes.js";
 import { placesByEdges, placesOnTiles, placesTied, reachingOf } from "./free-places.js";
@@ -128,7 +129,7 @@ export class WaysUp {
       under.map(({ place, field }) => [place, boundUp(field, y).slivers] as const),
     );
     fields.addMissed(missed, "up", settled, { x: 0, y });
-    fields.effort.cells += (1 + own.obstacles.length) * (1 + under.length);
+    fields.effort.cells += ROOM_LOOKS.bound * (1 + own.obstacles.length) * (1 + under.length);
     const jointOver = fields.joint - fields.lay.joint.min;
     const least = leastCost(fields.wanting, missed, boundUp(own, y), jointOver);
     return { y, places, stop, least };
