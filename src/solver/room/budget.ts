@@ -9,9 +9,21 @@ export const ROOM_MOST = {
   bounds: 90_000,
   /** Joints that are bounded. */
   joints: 1_500,
-  /** Ways of one direction of a wall, at one joint or height. */
-  ways: 4_000,
+  /** Ways of one direction of all walls together, at one joint or height; a wall has a share of them. */
+  ways: 8_000,
+  /** Heights of all walls together. */
+  heights: 4_000,
+  /** Places of one opening in one direction, for one start. */
+  places: 64,
 } as const;
 
-/** What takes longer than a look at a tile, in such looks: to make a field, to bound a start at each obstacle. */
-export const ROOM_LOOKS = { field: 20, bound: 2 } as const;
+/** A wall's share of what all walls have together; some are needed to find anything at all. */
+export function shareOf(all: number, walls: number): number {
+  return Math.max(64, Math.floor(all / walls));
+}
+
+/**
+ * What takes longer than a look at a tile, in such looks: to make a field, to bound a start at each
+ * obstacle, to find the critical places of an opening along one tile.
+ */
+export const ROOM_LOOKS = { field: 40, bound: 2, places: 4 } as const;

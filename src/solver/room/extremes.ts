@@ -12,7 +12,8 @@ export function extremesOf(fields: WallFields, direction: "x" | "y"): Fields[] {
   const axis = direction === "x" ? "across" : "up";
   for (const i of free[direction]) {
     const range = wall.openings[i]!.free[direction]!;
-    for (const place of placesByEdges(range, reachingOf(first.own, i, axis), first.own[axis])) {
+    const all = placesByEdges(range, reachingOf(first.own, i, axis), first.own[axis]);
+    for (const place of fields.somePlaces(all)) {
       const places = drawn.places.map((at, j) => (i === j ? { ...at, [direction]: place } : at));
       settled.push({ ...drawn, places });
     }

@@ -141,14 +141,15 @@ export class LinkedWalls {
   }
 
   /** The heights that may be the best for a wall: its own critical ones, and those at which it meets another's. */
-  private heightsFor(wall: WallAt): Nm[] {
-    if (!wall.isOpen || this.links.length === 0) return [...wall.heights];
+  private heightsFor(wall: WallAt): readonly Nm[] {
+    if (!wall.isOpen || this.links.length === 0) return wall.heights;
     const meeting = this.walls
       .filter((other) => other !== wall)
       .flatMap((other) =>
         other.heights.flatMap((y) => heightsMeeting(risingOf(wall), risingOf(other), y)),
       );
-    return [...new Set([...wall.heights, ...meeting].map((y) => wall.lowest(y)))];
+    const all = [...new Set([...wall.heights, ...meeting].map((y) => wall.lowest(y)))];
+    return wall.someHeights(all);
   }
 }
 

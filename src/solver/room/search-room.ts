@@ -102,7 +102,7 @@ class RoomSearch {
     const before = this.effort.cells;
     const first = bounded(all[0]!);
     if (all.length === 1) return [first];
-    const most = Math.floor(ROOM_MOST.bounds / (this.effort.cells - before)) + 2;
+    const most = Math.max(2, Math.floor(ROOM_MOST.bounds / (this.effort.cells - before)));
     const some = thinned(all, Math.min(most, ROOM_MOST.joints));
     if (some.length < all.length) this.capped = true;
     return some.map(bounded).sort((a, b) => compareCosts(a.least, b.least));
@@ -146,7 +146,15 @@ class RoomSearch {
 
   private wallAt(i: number, joint: Nm): WallAt {
     const wall = this.walls[i]!;
-    return new WallAt(this.wanting, wall, wall.lays[0]!, joint, this.effort, this.isStrict);
+    return new WallAt(
+      this.wanting,
+      wall,
+      wall.lays[0]!,
+      joint,
+      this.effort,
+      this.isStrict,
+      this.walls.length,
+    );
   }
 
   /** Every way to take one joint for each of a cluster's groups. */

@@ -27,8 +27,6 @@ export class WallAt {
   readonly heights: readonly Nm[];
   /** Whether its height is left to the solver. */
   readonly isOpen: boolean;
-  /** Whether some ways were left out. */
-  isThinned = false;
   private readonly fields: WallFields;
   private readonly across: readonly AcrossWay[];
   private readonly up: WaysUp;
@@ -41,13 +39,24 @@ export class WallAt {
     readonly joint: Nm,
     private readonly effort: Effort,
     /** Whether what may move has to stay apart from the rest. */
-    private readonly isStrict = true,
+    private readonly isStrict: boolean,
+    sharers: number,
   ) {
-    this.fields = new WallFields(wanting, wall, lay, joint, effort);
-    this.across = this.thinned(waysAcross(this.fields));
+    this.fields = new WallFields(wanting, wall, lay, joint, effort, sharers);
+    this.across = waysAcross(this.fields);
     this.up = new WaysUp(this.fields);
     this.isOpen = this.up.isOpen;
     this.heights = this.up.heights();
+  }
+
+  /** Whether some ways or heights were left out. */
+  get isThinned(): boolean {
+    return this.fields.isThinned;
+  }
+
+  /** At most the wall's share of some heights. */
+  someHeights(heights: readonly Nm[]): readonly Nm[] {
+    return this.fields.someHeights(heights);
   }
 
   /** What the wall costs at least. */
@@ -74,7 +83,7 @@ export class WallAt {
     const known = this.found.get(y);
     if (known) return most && compareCosts(known.cost, most) > 0 ? null : known;
     let best: WallFound | null = null;
-    for (const up of this.thinned(this.up.at(y))) {
+    for (const up of this.up.at(y)) {
       for (const across of this.across) {
         const bar = best?.cost ?? most;
         if (bar && isOver(across.least, up.least, bar)) break;
@@ -90,12 +99,6 @@ export class WallAt {
 
   isSpent(): boolean {
     return this.effort.cells > ROOM_MOST.cells;
-  }
-
-  private thinned<Way>(ways: readonly Way[]): readonly Way[] {
-    if (ways.length <= ROOM_MOST.ways) return ways;
-    this.isThinned = true;
-    return ways.slice(0, ROOM_MOST.ways);
   }
 
   /** The wall laid in one way; null as soon as it is sure to cost more than `bar`. */

@@ -2,11 +2,12 @@ import type { Nm } from "../../measure/index.js";
 import type { Lay, Opening, Wall } from "../../model/index.js";
 import type { Box } from "../box.js";
 import { imbalanceAcross } from "../choose/balance.js";
+import { thinned } from "../choose/budget.js";
 import type { Effort } from "../choose/effort.js";
 import { type Field, fieldOf } from "../choose/field.js";
 import { overlaps } from "../box.js";
 import { latticeOf } from "../lattice.js";
-import { ROOM_LOOKS } from "./budget.js";
+import { ROOM_LOOKS, ROOM_MOST, shareOf } from "./budget.js";
 import type { Lattice } from "../solved.js";
 import { centreMiss, openingMiss, sideMiss } from "./misses.js";
 import { isFree, type Settled, settle, settledOf } from "./settle.js";
@@ -20,6 +21,8 @@ export interface Fields {
   readonly under: readonly { readonly place: number; readonly field: Field }[];
 }
 
+const MOST_KEPT = 2_000;
+
 /** A wall's fields at one joint, wherever its openings and its top come to stand, and what its wishes miss. */
 export class WallFields {
   readonly drawn: Settled;
@@ -28,6 +31,8 @@ export class WallFields {
   /** Openings that may move, by their numbers. */
   readonly free: Readonly<Record<"x" | "y", readonly number[]>>;
   readonly isFree: boolean;
+  /** Whether some ways were left out. */
+  isThinned = false;
   private readonly known = new Map<string, Fields>();
   private readonly wishes: Readonly<Record<"across" | "up" | "under" | "cuts", RankedWish[]>>;
 
@@ -37,6 +42,8 @@ export class WallFields {
     readonly lay: Lay,
     readonly joint: Nm,
     readonly effort: Effort,
+    /** How many walls share the effort. */
+    private readonly sharers: number,
   ) {
     const kinds = (...kind: Parameters<typeof wishesOf>[2]) => wishesOf(wanting, wall.name, kind);
     this.wishes = {
@@ -53,6 +60,38 @@ export class WallFields {
     this.isFree = isFree(wall);
     this.drawn = settledOf(wall);
     this.first = this.at(this.drawn);
+  }
+
+  /** At most its share of some ways of the wall, evenly taken. */
+  someWays<Way>(ways: readonly Way[]): readonly Way[] {
+    return this.some(ways, shareOf(ROOM_MOST.ways, this.sharers));
+  }
+
+  /** The first of some ways, its share of them. */
+  bestWays<Way>(ways: readonly Way[]): readonly Way[] {
+    const most = shareOf(ROOM_MOST.ways, this.sharers);
+    if (ways.length > most) this.isThinned = true;
+    return ways.slice(0, most);
+  }
+
+  someHeights(heights: readonly Nm[]): readonly Nm[] {
+    return this.some(heights, shareOf(ROOM_MOST.heights, this.sharers));
+  }
+
+  somePlaces(places: readonly Nm[]): readonly Nm[] {
+    return this.some(places, ROOM_MOST.places);
+  }
+
+  private some<Each>(all: readonly Each[], most: number): readonly Each[] {
+    if (all.length > most) this.isThinned = true;
+    return thinned(all, most);
+  }
+
+  /** Whether no more ways may be looked for: one is enough to go on with, and the rest is left out. */
+  isSpent(found: number): boolean {
+    if (found === 0 || this.effort.cells <= ROOM_MOST.cells) return false;
+    this.isThinned = true;
+    return true;
   }
 
   /** The ranks of the wishes for few cuts. */
@@ -75,7 +114,8 @@ export class WallFields {
     });
     const fields = { wall, own: fieldOf(plan, wall, lay, this.joint), under };
     this.effort.cells += ROOM_LOOKS.field * (1 + under.length);
-    this.known.set(key, fields);
+    // A wall with long ranges has more places than are worth keeping.
+    if (this.known.size < MOST_KEPT) this.known.set(key, fields);
     return fields;
   }
 

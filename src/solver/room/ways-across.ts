@@ -42,17 +42,22 @@ class WaysAcross {
   }
 
   all(): AcrossWay[] {
-    const { free, wall } = this.fields;
-    const ways = this.origins().flatMap((x) =>
-      products(free.x.map((i) => this.placesOf(i, x)))
-        .filter((places) => this.isStated(x, places))
-        .map((places) => this.way(x, places)),
-    );
+    const { fields } = this;
+    const { free, wall } = fields;
+    const ways: AcrossWay[] = [];
+    for (const x of fields.someWays(this.origins())) {
+      if (fields.isSpent(ways.length)) break;
+      const lists = free.x.map((i) => fields.somePlaces(this.placesOf(i, x)));
+      for (const places of fields.someWays(products(lists))) {
+        if (fields.isSpent(ways.length)) break;
+        if (this.isStated(x, places)) ways.push(this.way(x, places));
+      }
+    }
     if (ways.length === 0) {
       const drawn = free.x.map((i) => wall.openings[i]!.at.x);
       ways.push(this.way(this.statedAt(drawn), drawn));
     }
-    return ways.sort((a, b) => compareCosts(a.least, b.least));
+    return [...fields.bestWays(ways.sort((a, b) => compareCosts(a.least, b.least)))];
   }
 
   private origins(): Nm[] {
@@ -74,10 +79,14 @@ class WaysAcross {
       const origin = this.statedAt(this.fields.free.x.map((j) => (j === i ? range.min : 0)));
       return placesTied(range, origin, own.across.module, [x]);
     }
+    const tiles = (range.max - range.min) / own.across.module + 1;
+    this.fields.effort.cells += ROOM_LOOKS.places * own.shifts.length * tiles * (1 + under.length);
     const reaching = reachingOf(own, i, "across");
     const origins = own.shifts.map((shift) => x + shift);
     const axes = [own.across, ...under.map(({ field }) => field.across)];
     return unique([
+      // Where it is drawn it is apart from the rest.
+      this.fields.wall.openings[i]!.at.x,
       ...axes.flatMap((axis) => placesOnTiles(range, reaching, axis, origins)),
       ...axes.flatMap((axis) => placesByEdges(range, reaching, axis)),
       ...placesOnMiddles(range, reaching, own.across, x),

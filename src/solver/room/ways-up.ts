@@ -32,14 +32,14 @@ export class WaysUp {
   }
 
   /** The heights that are critical for this wall, or the one that is stated. */
-  heights(): Nm[] {
+  heights(): readonly Nm[] {
     const { first, lay, wall } = this.fields;
     if (!this.isOpen) return [this.lowest(upOrigin(first.own.ground, lay.up!))];
     const named = namedUp(wall).map((start) => upOrigin(first.own.ground, start));
     const critical = extremesOf(this.fields, "y").flatMap(({ own, under }) =>
       [own, ...under.map(({ field }) => field)].flatMap(criticalUp),
     );
-    return unique([...named, ...critical].map((y) => this.lowest(y)));
+    return this.fields.someHeights(unique([...named, ...critical].map((y) => this.lowest(y))));
   }
 
   /** The bottom of the lowest course that may have a piece, for a lattice with a course at this height. */
@@ -52,12 +52,17 @@ export class WaysUp {
     const y = this.lowest(height);
     const known = this.known.get(y);
     if (known) return known;
-    const lists = this.fields.free.y.map((i) => this.placesOf(i, y));
-    const ways = this.stopsAt(y)
-      .flatMap((stop) => products(lists).map((places) => ({ places, stop })))
-      .filter(({ places, stop }) => this.isStated(y, places, stop))
-      .map(({ places, stop }) => this.way(y, places, stop))
-      .sort((a, b) => compareCosts(a.least, b.least));
+    const { fields } = this;
+    const lists = fields.free.y.map((i) => fields.somePlaces(this.placesOf(i, y)));
+    const stops = fields.somePlaces(this.stopsAt(y));
+    const ways: UpWay[] = [];
+    for (const places of fields.someWays(products(lists))) {
+      for (const stop of stops) {
+        if (fields.isSpent(ways.length)) break;
+        if (this.isStated(y, places, stop)) ways.push(this.way(y, places, stop));
+      }
+    }
+    ways.sort((a, b) => compareCosts(a.least, b.least));
     this.known.set(y, ways);
     return ways;
   }
@@ -84,18 +89,23 @@ export class WaysUp {
   private placesOf(i: number, y: Nm): readonly Nm[] {
     const { wall, first, free } = this.fields;
     const { own, under } = first;
-    const range = wall.openings[i]!.free.y!;
+    const opening = wall.openings[i]!;
+    const range = opening.free.y!;
     if (this.tiedOpening() === i) {
       const lowest = free.y.map((j) => wall.openings[j]!.free.y!.min);
       return placesTied(range, this.statedAt(lowest, wall.size.up), own.up.module, [y]);
     }
+    const tiles = (range.max - range.min) / own.up.module + 1;
+    this.fields.effort.cells += ROOM_LOOKS.places * tiles * (1 + under.length);
     const reaching = reachingOf(own, i, "up");
-    return unique(
-      [own.up, ...under.map(({ field }) => field.up)].flatMap((axis) => [
+    return unique([
+      // Where it is drawn it is apart from the rest.
+      opening.at.y,
+      ...[own.up, ...under.map(({ field }) => field.up)].flatMap((axis) => [
         ...placesOnTiles(range, reaching, axis, [y]),
         ...placesByEdges(range, reaching, axis),
       ]),
-    );
+    ]);
   }
 
   /** The number of the opening that a stated height goes with, where it may move. */
