@@ -26,7 +26,7 @@ describe("settling a wall", () => {
     assert.equal(moved.size.up, 75 * INCH);
     const [shelf] = moved.openings;
     assert.deepEqual(shelf!.at, { x: 22 * INCH, y: 40 * INCH });
-    const { across, up } = moved.lay!;
+    const { across, up } = moved.lays[0]!;
     assert.ok(across?.kind === "tile" && across.centre.on === "opening");
     assert.equal(across.centre.opening, shelf);
     assert.ok(up?.kind === "at-opening");
