@@ -1,4 +1,5 @@
 import type { Nm } from "../../measure/index.js";
+import { endsOf } from "../choose/balance.js";
 import { boundUp } from "../choose/bounds.js";
 import { namedUp } from "../choose/named-starts.js";
 import { criticalUp } from "../choose/origins.js";
@@ -78,12 +79,15 @@ export class WaysUp {
     }
     // The top takes all above it: only the edge at which it begins meets tiles.
     const reaching = { before: size.up - own.region.bounds.top, length: 0, size: 0 };
-    return unique(
-      [own.up, ...under.map(({ field }) => field.up)].flatMap((axis) => [
+    // The top course is in balance where it is cut as the bottom one is.
+    const { low } = endsOf(own.balance.up, y);
+    return unique([
+      ...placesOnTiles(stop, { ...reaching, before: reaching.before + low }, own.up, [y]),
+      ...[own.up, ...under.map(({ field }) => field.up)].flatMap((axis) => [
         ...placesOnTiles(stop, reaching, axis, [y]),
         ...placesByEdges(stop, reaching, axis),
       ]),
-    );
+    ]);
   }
 
   private placesOf(i: number, y: Nm): readonly Nm[] {

@@ -132,6 +132,22 @@ describe("a room's layout against every layout in steps of 1/64 in", () => {
     isNeverWorse({ walls: 1, first, wishes }, [1, 2]);
   });
 
+  it("is never worse with a niche that may move alone, the lay being stated", () => {
+    const first = (random: Random): string => `niche shelf {
+    at 30/64 to 62/64, ${sixtyFourths(random.integer(20, 30))} to 62/64
+    size 50/64 x 40/64
+    movement 1/16
+  }`;
+    const stated = "up joint at 70/64\n    across tile centred at 83/64";
+    isNeverWorse({ walls: 1, first, stated, wishes: ["no cut under 1/4"] }, [1, 2, 3, 4]);
+  });
+
+  it("is never worse with a height alone to stop at, the lay being stated", () => {
+    const stop = (up: number): string => `${sixtyFourths(up - 50)} to ${sixtyFourths(up)}`;
+    const stated = "up joint at 70/64";
+    isNeverWorse({ walls: 1, stop, top: "free", stated, wishes: ["no cut under 1/2"] }, [1, 2, 3]);
+  });
+
   it("is never worse with a height to stop at", () => {
     const stop = (up: number): string => `${sixtyFourths(up - 20)} to ${sixtyFourths(up)}`;
     const wishes = ["courses meet", "whole courses at top"];
