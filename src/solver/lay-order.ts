@@ -49,7 +49,7 @@ export function inCourseOrder(wall: Wall): readonly Numbered[] {
   const under = new Map(wall.lays.map((lay) => [lay, layUnder(lay, wall.lays)]));
   const rootOf = (lay: Lay): Lay => {
     let root = lay;
-    for (let next = under.get(root); next && next !== lay; next = under.get(root)) root = next;
+    for (let next = under.get(root); next; next = under.get(root)) root = next;
     return root;
   };
   const main = wall.lays.find((lay) => !isPanel(lay)) ?? wall.lays[0];
@@ -66,13 +66,23 @@ export function inCourseOrder(wall: Wall): readonly Numbered[] {
 
   function depthOf(lay: Lay): number {
     let depth = 0;
-    for (let next = under.get(lay); next && depth <= wall.lays.length; next = under.get(next))
-      depth++;
+    for (let next = under.get(lay); next; next = under.get(next)) depth++;
     return depth;
   }
 }
 
-function layUnder({ area }: Lay, lays: readonly Lay[]): Lay | null {
+function layUnder(lay: Lay, lays: readonly Lay[]): Lay | null {
+  const under = layNamedUnder(lay, lays);
+  // Lays that stand on each other are told where the plan is read; here each is counted by itself.
+  let next = under;
+  for (let depth = 0; next && depth < lays.length; depth++) {
+    if (next === lay) return null;
+    next = layNamedUnder(next, lays);
+  }
+  return under;
+}
+
+function layNamedUnder({ area }: Lay, lays: readonly Lay[]): Lay | null {
   const bound = area?.bounds.bottom;
   if (bound?.kind !== "lay") return null;
   return lays.find(({ name }) => name === bound.lay) ?? null;

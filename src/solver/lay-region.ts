@@ -92,8 +92,11 @@ function without(region: Region, { lay, box }: Placed, joint: Nm): Region {
   const { bounds } = region;
   const taken = grown(box, joint);
   if (!overlaps(bounds, taken)) return region;
-  const isAcross = taken.left <= bounds.left && taken.right >= bounds.right;
-  const isUpright = taken.bottom <= bounds.bottom && taken.top >= bounds.top;
+  // Elsewhere a side that is out of level or plumb may lie further out than beside the other lay.
+  const beside = acrossWithin(region, { ...bounds, bottom: box.bottom, top: box.top });
+  const over = upWithin(region, { ...bounds, left: box.left, right: box.right });
+  const isAcross = taken.left <= beside.left && taken.right >= beside.right;
+  const isUpright = taken.bottom <= over.bottom && taken.top >= over.top;
   if (isAcross && taken.bottom <= bounds.bottom) return drawnIn(region, "bottom", taken.top);
   if (isAcross && taken.top >= bounds.top) return drawnIn(region, "top", taken.bottom);
   if (isUpright && taken.left <= bounds.left) return drawnIn(region, "left", taken.right);
@@ -122,8 +125,8 @@ function patchOf({ name, allows, origin }: Lay, box: Box): LayPatch {
 /** The region with one side drawn in to a level or upright line; what lies beyond it is left out. */
 function drawnIn(region: Region, side: Side, at: Nm): Region {
   const isLow = side === "left" || side === "bottom";
-  const cut = { ...region, [side]: (isLow ? atLeast : atMost)(region[side], at) };
-  return trimmed({ ...cut, ...hiddenWithin(cut) });
+  const cut = trimmed({ ...region, [side]: (isLow ? atLeast : atMost)(region[side], at) });
+  return { ...cut, ...hiddenWithin(cut) };
 }
 
 /** A strip that another wall's tile hides counts only where it reaches into the region. */
@@ -136,19 +139,24 @@ function hiddenWithin({ left, right, hiddenLeft, hiddenRight, bounds }: Region):
 
 /** The region with its bounds drawn to its sides, and without openings and holes outside them. */
 function trimmed(region: Region): Region {
-  const { left, bottom, right, top } = region.bounds;
-  const across = { from: left, to: right };
-  const up = { from: bottom, to: top };
-  const bounds: Box = {
-    left: Math.max(left, rangeBetween(region.left, up.from, up.to).low),
-    right: Math.min(right, rangeBetween(region.right, up.from, up.to).high),
-    bottom: Math.max(bottom, rangeBetween(region.bottom, across.from, across.to).low),
-    top: Math.min(top, rangeBetween(region.top, across.from, across.to).high),
-  };
+  // Where a side is out of level or plumb, what is left of it depends on the sides beside it.
+  const bounds = acrossWithin(region, upWithin(region, acrossWithin(region, region.bounds)));
   return {
     ...region,
     bounds,
     takeaways: region.takeaways.filter(({ box }) => overlaps(box, bounds)),
     roundHoles: region.roundHoles.filter(({ box }) => overlaps(box, bounds)),
   };
+}
+
+function acrossWithin(region: Region, box: Box): Box {
+  const { low } = rangeBetween(region.left, box.bottom, box.top);
+  const { high } = rangeBetween(region.right, box.bottom, box.top);
+  return { ...box, left: Math.max(box.left, low), right: Math.min(box.right, high) };
+}
+
+function upWithin(region: Region, box: Box): Box {
+  const { low } = rangeBetween(region.bottom, box.left, box.right);
+  const { high } = rangeBetween(region.top, box.left, box.right);
+  return { ...box, bottom: Math.max(box.bottom, low), top: Math.min(box.top, high) };
 }

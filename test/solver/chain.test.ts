@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { isStraight, rangeBetween, valueAt } from "../../src/solver/index.js";
-import { moved } from "../../src/solver/chain.js";
+import { atLeast, atMost, moved } from "../../src/solver/chain.js";
 
 const pan = { at: [0, 30, 60], value: [0, -3, 2] };
 
@@ -33,5 +33,42 @@ describe("a measured side", () => {
     assert.equal(isStraight(pan), false);
     assert.equal(isStraight({ at: [0, 9], value: [4, 4] }), true);
     assert.deepEqual(moved(pan, 5).value, [5, 2, 7]);
+  });
+});
+
+describe("a side held to a level", () => {
+  it("has a corner wherever it crosses the level", () => {
+    // From 0 down to -3 over 30 it is at -1 after 10; from -3 up to 2 over 30, after 12 more.
+    assert.deepEqual(atLeast(pan, -1), { at: [0, 10, 30, 42, 60], value: [0, -1, -1, -1, 2] });
+    assert.deepEqual(atMost(pan, -1), { at: [0, 10, 30, 42, 60], value: [-1, -1, -3, -1, -1] });
+  });
+
+  it("is the side itself where that keeps to the level", () => {
+    assert.equal(atLeast(pan, -3), pan);
+    assert.equal(atMost(pan, 2), pan);
+  });
+
+  it("is level where the side is beyond it everywhere", () => {
+    assert.deepEqual(atLeast(pan, 2), { at: [0], value: [2] });
+    assert.deepEqual(atMost(pan, -3), { at: [0], value: [-3] });
+  });
+
+  it("has no second corner where the side has one on the level", () => {
+    const rising = { at: [0, 10, 20], value: [-5, 0, 5] };
+    assert.deepEqual(atLeast(rising, 0), { at: [0, 10, 20], value: [0, 0, 5] });
+    assert.deepEqual(atMost(rising, 0), { at: [0, 10, 20], value: [-5, 0, 0] });
+  });
+
+  it("rounds a crossing once to the nearest nanometre", () => {
+    // 10 / 3 = 3.33 and 20 / 3 = 6.67.
+    const rising = { at: [0, 10], value: [0, 3] };
+    assert.deepEqual(atLeast(rising, 1), { at: [0, 3, 10], value: [1, 1, 3] });
+    assert.deepEqual(atMost(rising, 2), { at: [0, 7, 10], value: [0, 2, 2] });
+  });
+
+  it("keeps its places rising where a crossing is rounded onto a corner", () => {
+    // Across one nanometre there is no place for a corner between.
+    assert.deepEqual(atLeast({ at: [0, 1], value: [0, 3] }, 1), { at: [0, 1], value: [1, 3] });
+    assert.deepEqual(atLeast({ at: [0, 1], value: [0, 3] }, 2), { at: [0, 1], value: [2, 3] });
   });
 });
