@@ -246,6 +246,28 @@ const BUILD: Readonly<Record<string, Build>> = {
     ...tree.pair(node),
     upTo: tree.optionalLength(node, "upTo"),
   }),
+  outline: (node, tree, stated) => ({
+    kind: "outline",
+    ...stated,
+    corners: nodesAt(node, "outlineCorner").map((corner) => ({
+      x: tree.length(corner, "x"),
+      y: tree.length(corner, "y"),
+      ...spanOf(corner),
+    })),
+  }),
+  leg: (node, tree, stated) => {
+    const meeting = nodeAt(node, "legMeeting");
+    const jointNode = nodeAt(node, "edgeJoint");
+    return {
+      kind: "leg",
+      ...stated,
+      side: tokenAt(node, "side")!.image as S.LegStatement["side"],
+      across: tree.length(node, "across"),
+      down: tree.length(node, "down"),
+      meets: meeting ? (tokenAt(meeting, "plain")!.image as S.LegStatement["meets"]) : null,
+      joint: jointNode ? buildJoint(jointNode, spanOf(jointNode), tree) : null,
+    };
+  },
   edge: (node, tree, stated) => ({
     kind: "edge",
     ...stated,
@@ -382,7 +404,10 @@ function buildClause(clause: CstNode, tree: TreeBuilder): S.EdgeClause {
     }));
     return { kind: "measured", head: { start, end }, readings, ...span };
   }
-  const jointNode = nodeAt(clause, "edgeJoint")!;
+  return buildJoint(nodeAt(clause, "edgeJoint")!, span, tree);
+}
+
+function buildJoint(jointNode: CstNode, span: Span, tree: TreeBuilder): S.JointClause {
   const soft = tokenAt(jointNode, "soft");
   const { start, end } = wordOf(soft ?? tokenAt(jointNode, "hard")!);
   return {

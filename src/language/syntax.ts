@@ -209,6 +209,8 @@ export interface WallStatement extends Block<"wall", WallPart> {
 
 export type WallPart =
   | SizeStatement
+  | OutlineStatement
+  | LegStatement
   | EdgeStatement
   | OpeningStatement
   | HoleStatement
@@ -220,6 +222,27 @@ export type WallPart =
 export interface SizeStatement extends Paired<"size"> {
   /** The upper end of the range of heights that a wall's tile may stop at; null for one height. */
   readonly upTo: Expression | null;
+}
+
+/** `outline X, Y to X, Y to ...`. */
+export interface OutlineStatement extends Stated<"outline"> {
+  readonly corners: readonly WrittenCorner[];
+}
+
+export interface WrittenCorner extends Span {
+  readonly x: Expression;
+  readonly y: Expression;
+}
+
+/** `leg left W down L [KIND] [movement L]`. */
+export interface LegStatement extends Stated<"leg"> {
+  readonly side: "left" | "right";
+  readonly across: Expression;
+  readonly down: Expression;
+  /** null: the floor. */
+  readonly meets: (WrittenMeeting & { readonly kind: "plain" })["what"] | null;
+  /** null: the default joint. */
+  readonly joint: JointClause | null;
 }
 
 export interface EdgeStatement extends Stated<"edge"> {

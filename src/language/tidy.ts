@@ -157,6 +157,7 @@ const BEFORE_LENGTH: ReadonlySet<string> = new Set(
     WORD.to,
     WORD.at,
     WORD.across,
+    WORD.down,
     WORD.covers,
     WORD.under,
   ].map(({ LABEL }) => LABEL!.slice(1, -1)),

@@ -126,6 +126,54 @@ export class WallGrammar extends WishGrammar {
     this.CONSUME(T.LineEnd);
   });
 
+  protected readonly outlineCorner = this.RULE(
+    "outlineCorner",
+    () => {
+      this.SUBRULE(this.expression, { LABEL: "x" });
+      this.CONSUME(T.Comma);
+      this.SUBRULE2(this.expression, { LABEL: "y" });
+    },
+    INSIDE_A_LINE,
+  );
+
+  protected readonly outline = this.RULE("outline", () => {
+    this.CONSUME(START.outline.token);
+    this.SUBRULE(this.outlineCorner);
+    this.MANY(() => {
+      this.CONSUME(WORD.to);
+      this.SUBRULE2(this.outlineCorner);
+    });
+    this.CONSUME(T.LineEnd);
+  });
+
+  protected readonly legMeeting = this.RULE(
+    "legMeeting",
+    () => {
+      this.OR([
+        { ALT: () => this.CONSUME(WORD.floor, { LABEL: "plain" }) },
+        { ALT: () => this.CONSUME(WORD.counter, { LABEL: "plain" }) },
+        { ALT: () => this.CONSUME(WORD.pan, { LABEL: "plain" }) },
+        { ALT: () => this.CONSUME(WORD.tub, { LABEL: "plain" }) },
+        { ALT: () => this.CONSUME(WORD.wall, { LABEL: "plain" }) },
+      ]);
+    },
+    INSIDE_A_LINE,
+  );
+
+  protected readonly leg = this.RULE("leg", () => {
+    this.CONSUME(START.leg.token);
+    this.OR([
+      { ALT: () => this.CONSUME(WORD.left, { LABEL: "side" }) },
+      { ALT: () => this.CONSUME(WORD.right, { LABEL: "side" }) },
+    ]);
+    this.SUBRULE(this.expression, { LABEL: "across" });
+    this.CONSUME(WORD.down);
+    this.SUBRULE2(this.expression, { LABEL: "down" });
+    this.OPTION(() => this.SUBRULE(this.legMeeting));
+    this.OPTION2(() => this.SUBRULE(this.edgeJoint));
+    this.CONSUME(T.LineEnd);
+  });
+
   /** Of a range, the place is left to the solver. A door's height may be left out: it stands on the level line. */
   protected readonly at = this.RULE("at", () => {
     this.CONSUME(START.at.token);
@@ -361,6 +409,8 @@ export class WallGrammar extends WishGrammar {
   protected readonly wallStatement = this.RULE("wallStatement", () => {
     this.OR([
       { ALT: () => this.SUBRULE(this.size) },
+      { ALT: () => this.SUBRULE(this.outline) },
+      { ALT: () => this.SUBRULE(this.leg) },
       { ALT: () => this.SUBRULE(this.edge) },
       { ALT: () => this.SUBRULE(this.opening) },
       { ALT: () => this.SUBRULE(this.hole) },

@@ -43,6 +43,8 @@ export interface Edge {
   readonly meets: Meeting;
   /** In order of `at`; empty for a straight side. */
   readonly measured: readonly Reading[];
+  /** Whether those are the slopes of the wall's outline, as they should be, and no readings of what is out. */
+  readonly outlined: boolean;
   /** null when the plan states the edge without a joint. */
   readonly joint: EdgeJoint | null;
   /** false for an edge that the plan leaves to the default. */

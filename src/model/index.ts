@@ -22,6 +22,7 @@ export type {
 } from "./lay.js";
 export type { Limit, LimitEntry, LimitName, Limits, LimitShape } from "./limits.js";
 export type { Frame, Hole, Opening, OpeningKind } from "./opening.js";
+export type { Corner, Leg, Step } from "./outline.js";
 export type { Plan } from "./plan.js";
 export type { Origin, Position, SourceRange } from "./source.js";
 export type {

@@ -2,6 +2,7 @@ import type { Nm } from "../measure/index.js";
 import {
   courseBottom,
   type Extent,
+  judgedRegion,
   judgeOf,
   judgePiece,
   pieceBounds,
@@ -44,6 +45,7 @@ interface Group {
 
 /** What the pieces of one lay are looked at with. */
 interface Sight {
+  readonly wall: SolvedWall;
   readonly lay: SolvedLay;
   readonly groups: Map<number, Group>;
 }
@@ -51,15 +53,15 @@ interface Sight {
 /** One finding for each direction and cause for which pieces of the wall have the fault. */
 export function findCutSizes(wall: SolvedWall, plan: SolvedPlan, fault: SizeFault): Finding[] {
   return wall.lays.flatMap((lay) => {
-    const groups = groupFaults({ lay, groups: new Map() }, plan, fault);
+    const groups = groupFaults({ wall, lay, groups: new Map() }, plan, fault);
     return groups.map((group) => tellGroup(wall, plan, lay, group, fault));
   });
 }
 
 function groupFaults(sight: Sight, plan: SolvedPlan, { bits }: SizeFault): Group[] {
-  const { lay, groups } = sight;
+  const { wall, lay, groups } = sight;
   const { bounds, count, course, cut, visible } = lay.pieces;
-  const judge = judgeOf(lay.region, lay.lay, plan.plan.limits);
+  const judge = judgeOf(judgedRegion(wall.wall, lay.region), lay.lay, plan.plan.limits);
   for (let i = 0; i < count; i++) {
     if (cut[i] === 0 && !visible.has(i)) continue;
     const [left, bottom] = [bounds[4 * i]!, bounds[4 * i + 1]!];
@@ -72,9 +74,9 @@ function groupFaults(sight: Sight, plan: SolvedPlan, { bits }: SizeFault): Group
   return [...groups.values()];
 }
 
-function addTo({ lay, groups }: Sight, i: number, direction: Direction): void {
+function addTo({ wall, lay, groups }: Sight, i: number, direction: Direction): void {
   const { takeaways } = lay.region;
-  const seen = visibleExtent(lay.region, pieceBounds(lay.pieces, i))!;
+  const seen = visibleExtent(judgedRegion(wall.wall, lay.region), pieceBounds(lay.pieces, i))!;
   const place = placeOf(lay, i, seen, direction);
   const size = direction === "across" ? seen.width : seen.height;
   const stride = takeaways.length + 2;

@@ -37,7 +37,8 @@ interface Taper {
 
 function findTapers(wall: SolvedWall, plan: SolvedPlan, lay: SolvedLay, side: Side): Finding[] {
   const line = shownSide(lay.region, side);
-  if (isStraight(line)) return [];
+  // Along a slope of the wall's outline every piece tapers, and nothing can be done about it.
+  if (isStraight(line) || wall.wall.edges[side].outlined) return [];
   const most = ratioLimit(plan.plan.limits, "taper", TAPER.most);
   const shown: Taper[] = [];
   for (let i = 0; i < lay.pieces.count; i++) {

@@ -38,7 +38,8 @@ function findRake(
   lay: SolvedLay,
   side: "bottom" | "top",
 ): Finding[] {
-  if (isStraight(lay.region[side])) return [];
+  // A slope of the wall's outline is meant to run through courses.
+  if (isStraight(lay.region[side]) || wall.wall.edges[side].outlined) return [];
   const { low, high } = reachOf(lay, side);
   const { course, room } = roomOf(lay, low, high, side);
   const rake = high - low;

@@ -27,12 +27,17 @@ export function movementPlaces(wall: Wall): MovementPlace[] {
 }
 
 function edgePlaces(wall: Wall): MovementPlace[] {
-  return SIDES.map((side) => wall.edges[side])
-    .filter(({ meets }) => meets.kind !== "free" && meets.kind !== "outside")
-    .map((edge) => ({
+  const sides = SIDES.map((side) => ({ edge: wall.edges[side], at: `the ${side}` }));
+  const feet = wall.legs.map(({ foot, side }) => ({
+    edge: foot,
+    at: `the foot of the ${side} leg`,
+  }));
+  return [...sides, ...feet]
+    .filter(({ edge: { meets } }) => meets.kind !== "free" && meets.kind !== "outside")
+    .map(({ edge, at }) => ({
       origin: edge.origin,
       blocks: [wall],
-      name: `at the ${edge.side} (${edgeMeets(edge)})`,
+      name: `at ${at} (${edgeMeets(edge)})`,
       narrowToo: edge.meets.kind === "pan" || edge.meets.kind === "tub",
       soft: edge.joint?.kind === "movement" && edge.joint.width > 0 ? edge.joint.width : null,
       hard: edge.joint?.kind === "joint",

@@ -256,7 +256,7 @@ const MANY: Readonly<Record<BlockKind, readonly string[]>> = {
   mortar: [],
   grout: [],
   sealant: [],
-  wall: [...OPENING_KINDS, "hole", "allow"],
+  wall: [...OPENING_KINDS, "leg", "hole", "allow"],
   opening: ["allow"],
   lay: ["allow"],
   prefer: ["centre", "no", "whole"],

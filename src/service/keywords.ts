@@ -45,6 +45,10 @@ const HELP: Readonly<Record<string, string>> = {
   tube: "How much a tube holds: `tube 10.1 floz`.",
   depth: "How deep a bead is.",
   size: "Across x up. Of a wall: the bare wall between substrates, up from the level line.",
+  outline:
+    "The corners of a wall that is no rectangle, in turn: `outline 0, 0 to 60, 0 to 60, 40 to 0, 96`. In place of `size`.",
+  leg: "An end of the wall that runs down past the pan: `leg left 6 down 4 floor movement 1/8`.",
+  down: "How far the leg runs down from the level line.",
   bottom: "What the wall's bottom meets, its site readings and its joint.",
   left: "What the wall's left side meets, as one stands before it.",
   right: "What the wall's right side meets, as one stands before it.",

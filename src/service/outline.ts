@@ -71,6 +71,10 @@ function itemsOf(statement: Syntax.Statement, tree: Syntax.SyntaxTree): OutlineI
       return item("rules", "rules", "");
     case "edge":
       return item("edge", statement.side, meetingWords(statement.meets));
+    case "outline":
+      return item("edge", "outline", `${statement.corners.length} corners`);
+    case "leg":
+      return item("edge", `leg ${statement.side}`, statement.meets ?? "floor");
     case "opening":
       return item("opening", statement.name?.text ?? statement.opening, statement.opening);
     case "hole":

@@ -57,6 +57,14 @@ export function expressionsOf(statement: Syntax.Statement): readonly Syntax.Expr
           ? clause.readings.flatMap(({ at, off }) => [at, off])
           : [clause.width],
       );
+    case "outline":
+      return statement.corners.flatMap(({ x, y }) => [x, y]);
+    case "leg":
+      return [
+        statement.across,
+        statement.down,
+        ...(statement.joint ? [statement.joint.width] : []),
+      ];
     case "size":
       return [statement.first, statement.second, statement.upTo].filter((each) => each !== null);
     case "at":

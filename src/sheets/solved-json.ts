@@ -57,6 +57,18 @@ function* wallJson(solved: SolvedWall): Generator<string> {
   const { wall, refused } = solved;
   const size = JSON.stringify([mm(wall.size.across), mm(wall.size.up)]);
   yield `{"name":${JSON.stringify(wall.name)},"title":${JSON.stringify(wall.title)},"size":${size},\n`;
+  if (wall.outline) {
+    const corners = wall.outline.map(({ x, y }) => [mm(x), mm(y)]);
+    yield `"outline":${JSON.stringify(corners)},\n`;
+  }
+  if (wall.legs.length > 0) {
+    const legs = wall.legs.map(({ side, across, down }) => ({
+      side,
+      across: mm(across),
+      down: mm(down),
+    }));
+    yield `"legs":${JSON.stringify(legs)},\n`;
+  }
   yield `"refused":${JSON.stringify(refused)},\n"lays":[`;
   yield* separated(solved.lays, (lay) => layJson(solved, lay));
   yield `],\n"trims":[`;

@@ -40,6 +40,7 @@ export {
   moduleAcross,
   moduleUp,
 } from "./lattice.js";
+export { judgedRegion } from "./judged-region.js";
 export { FAULT, judgeOf, judgePiece, tileLeftOf } from "./judge.js";
 export {
   CUTS,
@@ -51,6 +52,9 @@ export {
   visibleBounds,
   visibleShapes,
 } from "./piece-table.js";
+export { tidyRing } from "./clip/ring.js";
+export { subtract } from "./clip/subtract.js";
+export { cutTile } from "./cut-tile.js";
 export { layPieces } from "./pieces.js";
 export { restBehind, restOf } from "./carry-start.js";
 export type { SettledStart } from "./start.js";
@@ -60,6 +64,7 @@ export {
   cornerGap,
   frameInner,
   frameOuter,
+  grownStep,
   openingBox,
   reaching,
   regionOf,

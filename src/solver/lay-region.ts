@@ -137,7 +137,7 @@ function hiddenWithin({ left, right, hiddenLeft, hiddenRight, bounds }: Region):
   return { hiddenLeft: isLeft ? hiddenLeft : null, hiddenRight: isRight ? hiddenRight : null };
 }
 
-/** The region with its bounds drawn to its sides, and without openings and holes outside them. */
+/** The region with its bounds drawn to its sides, and without openings, holes and steps outside them. */
 function trimmed(region: Region): Region {
   // Where a side is out of level or plumb, what is left of it depends on the sides beside it.
   const bounds = acrossWithin(region, upWithin(region, acrossWithin(region, region.bounds)));
@@ -146,6 +146,7 @@ function trimmed(region: Region): Region {
     bounds,
     takeaways: region.takeaways.filter(({ box }) => overlaps(box, bounds)),
     roundHoles: region.roundHoles.filter(({ box }) => overlaps(box, bounds)),
+    steps: region.steps.filter((box) => overlaps(box, bounds)),
   };
 }
 

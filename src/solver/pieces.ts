@@ -106,7 +106,7 @@ function layCourse(builder: PieceBuilder, region: Region, lattice: Lattice, numb
 function obstaclesWithin(region: Region, span: CourseSpan): Obstacles {
   const meets = (box: Box) => box.bottom < span.top && box.top > span.bottom;
   return {
-    boxes: region.takeaways.map((takeaway) => takeaway.box).filter(meets),
+    boxes: [...region.takeaways.map((takeaway) => takeaway.box), ...region.steps].filter(meets),
     circles: region.roundHoles.map((round) => round.box).filter(meets),
   };
 }

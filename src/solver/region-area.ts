@@ -10,11 +10,11 @@ const MOST_TOGETHER = 4;
 const MOST_HALVINGS = 12;
 
 /** What of a region decides its area. */
-export type Bounded = Pick<Region, Side | "bounds" | "takeaways" | "roundHoles">;
+export type Bounded = Pick<Region, Side | "bounds" | "takeaways" | "roundHoles" | "steps">;
 
 /** Twice the area of a region in nm²: cut by its sides, openings and round holes as pieces are cut by them. */
 export function doubleRegionArea(region: Bounded): bigint {
-  const boxes = region.takeaways.map(({ box }) => box);
+  const boxes = [...region.takeaways.map(({ box }) => box), ...region.steps];
   const circles = region.roundHoles.map(({ box }) => box);
   return areaWithin(region.bounds, region, { boxes, circles }, MOST_HALVINGS);
 }

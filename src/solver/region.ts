@@ -3,9 +3,11 @@ import {
   type Edge,
   edgeTrim,
   type Hole,
+  type Leg,
   type Opening,
   type Plan,
   type Side,
+  type Step,
   type Wall,
 } from "../model/index.js";
 import { grown, type Box } from "./box.js";
@@ -36,6 +38,8 @@ export function regionOf(plan: Plan, wall: Wall, joint: Nm): Region<Opening> {
     hiddenRight: hiddenSide(plan, wall.edges.right, bareRight, -1),
     takeaways: wall.openings.map((opening) => takeawayOf(opening, joint, ends)),
     roundHoles: wall.holes.map((hole) => ({ hole, box: holeBox(hole) })),
+    steps: wall.steps.map((step) => grownStep(step, joint)),
+    between: betweenLegs(wall),
     bounds: boundsOfSides(wall, left, right, bottom, top),
   };
 }
@@ -137,14 +141,44 @@ function takeawayOf(opening: Opening, joint: Nm, ends: WallEnds): Takeaway<Openi
   return { opening, box: reaching(box, opening, ends) };
 }
 
+/** A step grown by the joint of each side that the tile meets. */
+export function grownStep(step: Step, joint: Nm): Box {
+  const out = (side: Side): Nm => {
+    const edge = step.meets[side];
+    return edge ? stepInset(edge, joint) : 0;
+  };
+  return {
+    left: step.left - out("left"),
+    bottom: step.bottom - out("bottom"),
+    right: step.right + out("right"),
+    top: step.top + out("top"),
+  };
+}
+
+/** How far the tile stays off a step: no other wall stands there, whatever the side itself meets. */
+function stepInset(edge: Edge, joint: Nm): Nm {
+  if (edge.meets.kind !== "free") return edge.joint?.width ?? 0;
+  return edge.meets.trim ? edge.meets.trim.face.across + joint : 0;
+}
+
+function betweenLegs({ size, legs }: Wall): Region["between"] {
+  const across = (side: Leg["side"]) => legs.find((leg) => leg.side === side)?.across;
+  const [left, right] = [across("left"), across("right")];
+  return {
+    left: left ?? -Infinity,
+    right: right === undefined ? Infinity : size.across - right,
+  };
+}
+
 /** The box that a hole fills; half its diameter is rounded once, so that its centre stays whole. */
 function holeBox({ at, across }: Hole): Box {
   return grown({ left: at.x, bottom: at.y, right: at.x, top: at.y }, divideRounded(across, 2));
 }
 
 function boundsOfSides(wall: Wall, left: Chain, right: Chain, bottom: Chain, top: Chain): Box {
-  const l = rangeBetween(left, 0, wall.size.up).low;
-  const r = rangeBetween(right, 0, wall.size.up).high;
+  const from = Math.min(0, ...bottom.value);
+  const l = rangeBetween(left, from, wall.size.up).low;
+  const r = rangeBetween(right, from, wall.size.up).high;
   return {
     left: l,
     right: r,

@@ -35,6 +35,10 @@ export interface Region<Of = Opening | LayPatch> {
   readonly hiddenRight: Chain | null;
   readonly takeaways: readonly Takeaway<Of>[];
   readonly roundHoles: readonly RoundHole[];
+  /** What steps in the wall's outline leave out, grown by the joints of the sides that they face. */
+  readonly steps: readonly Box[];
+  /** Between the wall's legs: where its bottom is the one that it stands on. */
+  readonly between: { readonly left: Nm; readonly right: Nm };
   /** The smallest box round the region, openings not taken away. */
   readonly bounds: Box;
 }

@@ -1,5 +1,6 @@
 import { divideRounded, type Nm } from "../measure/index.js";
 import type { CarriedStart, Centre, Lay, OwnStart, UpStart, Wall } from "../model/index.js";
+import type { Box } from "./box.js";
 import { rangeBetween } from "./chain.js";
 import type { Region } from "./solved.js";
 
@@ -73,37 +74,60 @@ export function doubledCentre(wall: Wall, centre: Centre): Nm {
   }
 }
 
-/** The lowest point of the region; what a door takes from the bottom doesn't count. */
+/** The lowest point of the region; what a door takes from the bottom doesn't count, nor do legs. */
 export function lowestPoint(region: Region): Nm {
-  const runs = clearRuns(region, "bottom");
-  return Math.min(...runs.map(([from, to]) => rangeBetween(region.bottom, from, to).low));
+  return Math.min(...lineRuns(region, "bottom").map(({ low }) => low));
 }
 
 /** The highest point of the region; what an opening takes from the top doesn't count. */
 export function highestPoint(region: Region): Nm {
-  const runs = clearRuns(region, "top");
-  return Math.max(...runs.map(([from, to]) => rangeBetween(region.top, from, to).high));
+  return Math.max(...lineRuns(region, "top").map(({ high }) => high));
 }
 
-/** The stretches of the bottom or top that no opening takes; all of it where openings take it all. */
+/** How low and high the bottom or the top runs in each stretch that no opening takes, along its steps too. */
+function lineRuns(region: Region, side: "bottom" | "top"): { low: Nm; high: Nm }[] {
+  const steps = region.steps.filter((step) => isPast(step, region.bounds, side));
+  return clearRuns(region, side).flatMap(([from, to]) => {
+    const turns = steps.flatMap(({ left, right }) => [left, right]);
+    const places = [from, ...turns.filter((x) => x > from && x < to), to].sort((a, b) => a - b);
+    return places.slice(1).map((end, i) => {
+      const start = places[i]!;
+      const over = steps.filter(({ left, right }) => left < end && right > start);
+      const { low, high } = rangeBetween(region[side], start, end);
+      if (side === "bottom") {
+        const step = Math.max(...over.map(({ top }) => top));
+        return { low: Math.max(low, step), high: Math.max(high, step) };
+      }
+      const step = Math.min(...over.map(({ bottom }) => bottom));
+      return { low: Math.min(low, step), high: Math.min(high, step) };
+    });
+  });
+}
+
+/** Whether a box takes from the bottom or the top of a region. */
+function isPast(box: Box, bounds: Box, side: "bottom" | "top"): boolean {
+  return side === "bottom"
+    ? box.bottom <= bounds.bottom && box.top > bounds.bottom
+    : box.top >= bounds.top && box.bottom < bounds.top;
+}
+
+/** The stretches of the bottom (between legs) or top that no opening takes; all of it where openings take it all. */
 export function clearRuns(
-  { bounds, takeaways }: Region,
+  { bounds, takeaways, between }: Region,
   side: "bottom" | "top",
 ): readonly (readonly [Nm, Nm])[] {
   const boxes = takeaways
     .map((takeaway) => takeaway.box)
-    .filter((box) =>
-      side === "bottom"
-        ? box.bottom <= bounds.bottom && box.top > bounds.bottom
-        : box.top >= bounds.top && box.bottom < bounds.top,
-    )
+    .filter((box) => isPast(box, bounds, side))
     .sort((a, b) => a.left - b.left);
   const runs: [Nm, Nm][] = [];
-  let from = bounds.left;
+  const first = side === "bottom" ? Math.max(bounds.left, between.left) : bounds.left;
+  const last = side === "bottom" ? Math.min(bounds.right, between.right) : bounds.right;
+  let from = first;
   for (const box of boxes) {
-    if (box.left > from) runs.push([from, Math.min(box.left, bounds.right)]);
+    if (box.left > from && from < last) runs.push([from, Math.min(box.left, last)]);
     from = Math.max(from, box.right);
   }
-  if (from < bounds.right) runs.push([from, bounds.right]);
-  return runs.length > 0 ? runs : [[bounds.left, bounds.right]];
+  if (from < last) runs.push([from, last]);
+  return runs.length > 0 ? runs : [[first, last]];
 }

@@ -12,6 +12,8 @@ const region: Region = {
   hiddenRight: null,
   takeaways: [],
   roundHoles: [],
+  steps: [],
+  between: { left: -Infinity, right: Infinity },
   bounds: { left: 5, bottom: 0, right: 195, top: 85 },
 };
 const lattice: Lattice = { x: 0, y: 0, face: { across: 60, up: 30 }, joint: 2, p: 1, q: 2 };

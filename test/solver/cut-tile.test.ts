@@ -16,6 +16,8 @@ function region(more: Partial<Region>): Region {
     hiddenRight: null,
     takeaways: [],
     roundHoles: [],
+    steps: [],
+    between: { left: -Infinity, right: Infinity },
     bounds: { left: -100, bottom: -100, right: 200, top: 200 },
     ...more,
   };

@@ -11,6 +11,8 @@ const region: Region = {
   hiddenRight: null,
   takeaways: [],
   roundHoles: [],
+  steps: [],
+  between: { left: -Infinity, right: Infinity },
   bounds: { left: 0, bottom: 0, right: 300, top: 200 },
 };
 

@@ -16,6 +16,8 @@ function region(over: Partial<Region> = {}): Region {
     hiddenRight: null,
     takeaways: [],
     roundHoles: [],
+    steps: [],
+    between: { left: -Infinity, right: Infinity },
     bounds: { left: 0, bottom: 0, right: 60 * IN, top: 60 * IN },
     ...over,
   };

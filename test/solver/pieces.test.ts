@@ -19,6 +19,8 @@ function region(width: number, height: number, more: Partial<Region> = {}): Regi
     hiddenRight: null,
     takeaways: [],
     roundHoles: [],
+    steps: [],
+    between: { left: -Infinity, right: Infinity },
     bounds: { left: 0, bottom: 0, right: width, top: height },
     ...more,
   };

@@ -12,6 +12,8 @@ const bare = {
   hiddenRight: null,
   takeaways: [],
   roundHoles: [],
+  steps: [],
+  between: { left: -Infinity, right: Infinity },
   bounds: { left: 0, bottom: 0, right: 300, top: 200 },
 } satisfies Region;
 const part = { bounds: { left: 0, bottom: 0, right: 60, top: 30 }, shape: null, touched: null };

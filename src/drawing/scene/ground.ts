@@ -4,13 +4,23 @@ import type { Box, Region, SolvedWall, Takeaway } from "../../solver/index.js";
 import { grown, rangeBetween, reaching, ringOf } from "../../solver/index.js";
 import { pictureRing } from "../picture.js";
 import type { Band, Hidden, Points } from "../scene.js";
-import { bareSides, movedOut, outlineOf, ringBetween, runsOf, type Sides } from "./sides.js";
+import {
+  bareSides,
+  movedOut,
+  outlineOf,
+  ringBetween,
+  runsOf,
+  type SideRuns,
+  type Sides,
+} from "./sides.js";
+import { aroundSteps, clearOfSteps, stepBands } from "./step-ground.js";
 
 const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
 
 /** The outline of the bare wall. */
 export function bareOutline(solved: SolvedWall): Points {
-  return pictureRing(outlineOf(runsOf(bareSides(solved.wall))));
+  const bare = bareSides(solved.wall);
+  return pictureRing(aroundSteps(outlineOf(runsOf(bare)), bare, solved.wall.steps));
 }
 
 /**
@@ -23,11 +33,13 @@ export function groundBands(solved: SolvedWall): Band[] {
   const grout: Band = {
     kind: "grout",
     part: "field",
-    rings: [pictureRing(outlineOf(runsOf(region)))],
+    rings: [pictureRing(aroundSteps(outlineOf(runsOf(region)), region, region.steps))],
   };
+  const bare = bareSides(wall);
   return [
     grout,
-    ...edgeBands(region, wall.edges, bareSides(wall), solved.lays[0]!.joint),
+    ...edgeBands(wall, region, bare, solved.lays[0]!.joint),
+    ...stepBands(wall, region, bare),
     ...region.takeaways.flatMap((takeaway) => openingBand(wall, takeaway)),
   ];
 }
@@ -49,12 +61,11 @@ export function hiddenStrips({ wall, region }: SolvedWall): Hidden[] {
   return strips;
 }
 
-function edgeBands(
-  region: Region,
-  edges: Readonly<Record<Side, Edge>>,
-  bare: Sides,
-  joint: Nm,
-): Band[] {
+function edgeBands({ edges, steps }: Wall, region: Region, bare: Sides, joint: Nm): Band[] {
+  const band = (kind: Band["kind"], side: Side, from: SideRuns, to: SideRuns): Band[] => {
+    const rings = clearOfSteps(ringBetween(to[side], from[side]), steps);
+    return rings.length === 0 ? [] : [{ kind, part: side, rings: rings.map(pictureRing) }];
+  };
   const widths = {
     left: ownJoint(edges.left),
     right: ownJoint(edges.right),
@@ -70,15 +81,15 @@ function edgeBands(
     const trim = edgeTrim(meets);
     if (trim) {
       const end = movedOut(region, { ...widths, [side]: trim.face.across + joint });
-      return [band("grout", side, inner, runsOf(end))];
+      return band("grout", side, inner, runsOf(end));
     }
     if (endsTile(meets)) return [];
     const bands: Band[] = [];
     if (stated && stated.width > 0) {
-      bands.push(band(stated.kind === "movement" ? "soft" : "grout", side, inner, middle));
+      bands.push(...band(stated.kind === "movement" ? "soft" : "grout", side, inner, middle));
     }
     if (meets.kind === "corner" && meets.lap === "over") {
-      bands.push(band("build", side, middle, outer));
+      bands.push(...band("build", side, middle, outer));
     }
     return bands;
   });
@@ -88,15 +99,6 @@ function edgeBands(
 function ownJoint({ meets, joint }: Edge): Nm {
   const width = joint?.width ?? 0;
   return meets.kind === "outside" && meets.lap === "mitre" ? divideRounded(width, 2) : width;
-}
-
-function band(
-  kind: Band["kind"],
-  side: Side,
-  inner: ReturnType<typeof runsOf>,
-  outer: ReturnType<typeof runsOf>,
-): Band {
-  return { kind, part: side, rings: [pictureRing(ringBetween(outer[side], inner[side]))] };
 }
 
 /**

@@ -68,15 +68,17 @@ function moved(chain: Chain, by: Nm): Chain {
   return by === 0 ? chain : { at: chain.at, value: chain.value.map((v) => v + by) };
 }
 
-/** Sides are nearly upright and nearly level, so a few turns find where they meet. */
-const TURNS = 12;
+/** Sides that are nearly upright and nearly level meet after a few turns; an outline's slopes take more. */
+const TURNS = 200;
 
 function cornerOf(upright: Chain, level: Chain): readonly [Nm, Nm] {
   let y = level.value[0]!;
   let x = upright.value[0]!;
   for (let turn = 0; turn < TURNS; turn++) {
+    const [oldX, oldY] = [x, y];
     x = valueAt(upright, y);
     y = valueAt(level, x);
+    if (x === oldX && y === oldY) break;
   }
   return [x, y];
 }

@@ -1,7 +1,15 @@
 import type { Nm } from "../../measure/index.js";
 import { formatLength, NM_PER } from "../../measure/index.js";
 import type { Origin, Range, Wall } from "../../model/index.js";
-import type { Expression, SizeStatement, WallPart, WallStatement } from "../syntax.js";
+import type {
+  Expression,
+  OutlineStatement,
+  SizeStatement,
+  WallPart,
+  WallStatement,
+} from "../syntax.js";
+import type { Span } from "../line-table.js";
+import { type Outline, resolveOutline } from "./outline.js";
 import { lengthOf } from "./lengths.js";
 import { Names } from "./names.js";
 import { Parts } from "./parts.js";
@@ -18,6 +26,8 @@ export interface WallDraft {
   /** With the lower end of the heights that its tile may stop at. */
   readonly size: Wall["size"];
   readonly stop: Range | null;
+  /** What the plan states of a wall that is no rectangle. */
+  readonly outline: Outline | null;
   readonly statement: WallStatement;
   readonly parts: Parts<WallPart>;
   readonly scope: Scope;
@@ -53,15 +63,66 @@ function draftWall(
   origin: Origin,
   scope: Scope,
 ): WallDraft | null {
-  const many = ["edge", "opening", "hole", "lay"] as const;
+  const many = ["edge", "leg", "opening", "hole", "lay"] as const;
   const parts = new Parts(statement.body, scope.report, name, many);
   const message = "found no `size`, wanted the bare wall's, such as `size 60 x 96`";
-  const sizeStatement = parts.need("size", statement, message);
+  const outlineStatement = parts.first("outline");
+  const outline = outlineStatement ? resolveOutline(outlineStatement, scope, name) : null;
+  const isShaped = outlineStatement !== undefined || parts.isBroken("outline");
+  const sizeStatement = isShaped ? parts.first("size") : parts.need("size", statement, message);
+  if (outline && !sizeStatement) {
+    const bounds = boundsOf(outline);
+    if (!isSmall(Math.max(bounds.across, bounds.up), outlineStatement!, scope, name)) return null;
+    if (bounds.up <= 0) return tellBelow(outlineStatement!, scope, name);
+    return { name, origin, size: bounds, stop: null, outline, statement, parts, scope };
+  }
   const across = sizeStatement && wallLength(sizeStatement.first, scope, name);
   const up = sizeStatement && heights(sizeStatement, scope, name);
   if (!across || !up) return null;
   const size = { across, up: up.from };
-  return { name, origin, size, stop: up.range, statement, parts, scope };
+  const fits = outline !== null && fitsSize(outline, size, sizeStatement, scope, name);
+  return {
+    name,
+    origin,
+    size,
+    stop: fits ? null : up.range,
+    outline: fits ? outline : null,
+    statement,
+    parts,
+    scope,
+  };
+}
+
+/** How far an outline reaches rightwards, and up from the level line. */
+function boundsOf({ corners }: Outline): Wall["size"] {
+  return {
+    across: Math.max(...corners.map(({ x }) => x)),
+    up: Math.max(...corners.map(({ y }) => y)),
+  };
+}
+
+function tellBelow(outline: OutlineStatement, { report }: Scope, wall: string): null {
+  const message = "found an outline under the level line, wanted it to reach above";
+  report.tell("plan/outline", outline.head, message, { wall });
+  return null;
+}
+
+/** Whether a wall's size is its outline's; told where it isn't, and the outline is left out. */
+function fitsSize(
+  outline: Outline,
+  size: Wall["size"],
+  statement: SizeStatement,
+  { units, report }: Scope,
+  wall: string,
+): boolean {
+  const bounds = boundsOf(outline);
+  const isRange = statement.upTo !== null;
+  if (!isRange && bounds.across === size.across && bounds.up === size.up) return true;
+  const shown = ({ across, up }: Wall["size"]) =>
+    `${formatLength(across, units)} x ${formatLength(up, units)}`;
+  const message = `found a size of ${shown(size)}, wanted that of the outline, ${shown(bounds)}, or none; the outline is left out`;
+  report.tell("plan/outline", statement.head, message, { wall });
+  return false;
 }
 
 function wallLength(expression: Expression, scope: Scope, wall: string): Nm | null {
@@ -79,7 +140,7 @@ function heights(
   return highest !== null && isSmall(highest, second, scope, wall) ? ranged : null;
 }
 
-function isSmall(nm: Nm, expression: Expression, scope: Scope, wall: string): boolean {
+function isSmall(nm: Nm, expression: Span, scope: Scope, wall: string): boolean {
   if (nm <= LARGEST_WALL) return true;
   const { units, report } = scope;
   const message = `found ${formatLength(nm, units)}, wanted a wall of at most ${formatLength(LARGEST_WALL, units)}`;

@@ -9,6 +9,7 @@ import { resolveLays } from "./lay.js";
 import { resolveOpenings } from "./openings.js";
 import type { Parts } from "./parts.js";
 import type { Scope } from "./scope.js";
+import { shapeOf } from "./shape.js";
 import type { WallDraft, WallDrafts } from "./wall-draft.js";
 import { draftWalls } from "./wall-draft.js";
 import { resolveWishes } from "./wishes.js";
@@ -31,14 +32,15 @@ export function resolveRoom(
 
 function resolveWall(draft: WallDraft, all: WallDrafts): Wall {
   const { name, origin, size, statement, scope } = draft;
-  const edges = resolveEdges(draft, all);
+  const shape = shapeOf(draft, resolveEdges(draft, all));
+  const { edges } = shape;
   const openings = resolveOpenings(draft, edges);
   return {
     name,
     title: statement.title?.text ?? "",
     size,
     stop: stopOf(draft, edges.top),
-    edges,
+    ...shape,
     openings: openings.kept,
     holes: resolveHoles(draft, openings),
     lays: resolveLays(draft, all, openings),

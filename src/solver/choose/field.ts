@@ -69,7 +69,7 @@ export function fieldOf(
     bottom: acrossIt(region.bottom),
     top: acrossIt(region.top),
   };
-  const boxes = region.takeaways.map((takeaway) => takeaway.box);
+  const boxes = [...region.takeaways.map((takeaway) => takeaway.box), ...region.steps];
   const circles = region.roundHoles.map((round) => round.box);
   const obstacles = [...boxes, ...circles];
   const hiddenTo = region.hiddenLeft && upIt(region.hiddenLeft);

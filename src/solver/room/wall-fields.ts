@@ -161,7 +161,7 @@ export class WallFields {
 export function isApart({ region }: Field): boolean {
   const { bounds, takeaways, roundHoles } = region;
   const boxes = takeaways.map(({ box }) => box);
-  const holes = roundHoles.map(({ box }) => box);
+  const holes = [...roundHoles.map(({ box }) => box), ...region.steps];
   return boxes.every((box, i) => {
     const others = [...boxes.slice(i + 1), ...holes];
     const isIn =

@@ -1,5 +1,6 @@
 import type { Nm } from "../../measure/index.js";
 import { edgeTrim, type Side, type Wall } from "../../model/index.js";
+import type { Box } from "../box.js";
 import { moved, rangeBetween, valueAt, type Chain } from "../chain.js";
 import type { Region, TrimRun } from "../solved.js";
 import { layStrip, type Strip } from "./strip.js";
@@ -12,6 +13,8 @@ const SIDES = ["left", "right", "bottom", "top"] as const;
  */
 export function layFreeEdges(wall: Wall, region: Region, joint: Nm): readonly TrimRun[] {
   return SIDES.flatMap((side) => {
+    // Trim runs along one line; the plan's reader tells of a bottom or top that steps.
+    if (isStepped(wall, side)) return [];
     const strip = stripOf(wall, region, side, joint);
     return strip ? [layStrip(strip)] : [];
   });
@@ -57,6 +60,20 @@ function acrossStrip({ value }: Chain, inward: Nm): Width {
   return { low: Math.min(...edges), high: Math.max(...edges) };
 }
 
+/** Whether a bottom or top goes on over steps of the wall's outline. */
+function isStepped({ steps, edges }: Wall, side: Side): boolean {
+  const facing = side === "bottom" ? "top" : side === "top" ? "bottom" : null;
+  return facing !== null && steps.some(({ meets }) => meets[facing]?.side === edges[side].side);
+}
+
+/** How far up steps of the bottom come, and how far down those of the top, between two places across. */
+function stepsBetween({ steps }: Region, { low, high }: Width, bounds: Box): { from: Nm; to: Nm } {
+  const over = steps.filter(({ left, right }) => left < high && right > low);
+  const tops = over.filter(({ bottom }) => bottom < bounds.bottom).map(({ top }) => top);
+  const bottoms = over.filter(({ top }) => top > bounds.top).map(({ bottom }) => bottom);
+  return { from: Math.max(-Infinity, ...tops), to: Math.min(Infinity, ...bottoms) };
+}
+
 /** Up to where a measured bottom or top leaves room for the strip's whole width. */
 function uprightReach(
   wall: Wall,
@@ -64,9 +81,12 @@ function uprightReach(
   joint: Nm,
   { low, high }: Width,
 ): { from: Nm; to: Nm } {
+  const { from, to } = stepsBetween(region, { low, high }, region.bounds);
+  const bottom = Math.max(rangeBetween(region.bottom, low, high).high, from);
+  const top = Math.min(rangeBetween(region.top, low, high).low, to);
   return {
-    from: rangeBetween(region.bottom, low, high).high - trimOver(wall, "bottom", joint),
-    to: rangeBetween(region.top, low, high).low + trimOver(wall, "top", joint),
+    from: bottom - trimOver(wall, "bottom", joint),
+    to: top + trimOver(wall, "top", joint),
   };
 }
 

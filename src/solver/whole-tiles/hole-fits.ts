@@ -65,6 +65,7 @@ function isWhole(region: Region, hole: Hole, box: Box): boolean {
     rangeBetween(region.right, bottom, top).low >= right &&
     rangeBetween(region.bottom, left, right).high <= bottom &&
     rangeBetween(region.top, left, right).low >= top &&
+    !region.steps.some((step) => overlaps(step, box)) &&
     !region.takeaways.some((taken) => overlaps(taken.box, box)) &&
     !region.roundHoles.some((round) => round.hole !== hole && overlaps(round.box, box))
   );

@@ -193,10 +193,12 @@ class Fitting {
 
   /** Whether it stays within the tile, and clear of all other openings and holes. */
   private isFree(box: Box): boolean {
-    const { bounds, takeaways, roundHoles } = this.lay.region;
+    const { bounds, takeaways, roundHoles, steps } = this.lay.region;
     const others = takeaways.filter(({ opening }) => opening !== this.opening);
     return (
-      isWithin(box, bounds) && ![...others, ...roundHoles].some((other) => overlaps(other.box, box))
+      isWithin(box, bounds) &&
+      !steps.some((step) => overlaps(step, box)) &&
+      ![...others, ...roundHoles].some((other) => overlaps(other.box, box))
     );
   }
 }

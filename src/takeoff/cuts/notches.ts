@@ -5,14 +5,14 @@ import { tileFrame, withinTile } from "./tile-frame.js";
 
 const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
 
-/** What openings take out of a piece, as far as they reach into its bounds. */
+/** What openings and steps take out of a piece, as far as they reach into its bounds. */
 export function notchesOf(lay: SolvedLay, i: number): Notch[] {
   if (!lay.pieces.shapes.has(i)) return [];
   const piece = pieceBounds(lay.pieces, i);
   const frame = tileFrame(lay, i);
-  return lay.region.takeaways
-    .filter(({ box }) => overlaps(box, piece))
-    .map(({ box }) => {
+  return [...lay.region.takeaways.map(({ box }) => box), ...lay.region.steps]
+    .filter((box) => overlaps(box, piece))
+    .map((box) => {
       const bite: Box = {
         left: Math.max(box.left, piece.left),
         bottom: Math.max(box.bottom, piece.bottom),

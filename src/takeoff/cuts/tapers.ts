@@ -15,7 +15,9 @@ export function tapersOf(lay: SolvedLay, i: number): Taper[] {
   if (!shape) return [];
   const box = pieceBounds(lay.pieces, i);
   const rounds = biting(lay, i);
-  const openings = lay.region.takeaways.map((taken) => taken.box).filter((b) => overlaps(b, box));
+  const openings = [...lay.region.takeaways.map((taken) => taken.box), ...lay.region.steps].filter(
+    (b) => overlaps(b, box),
+  );
   const tapers: Taper[] = [];
   eachEdge(shape.outline, (k, from, to) => {
     if (isRim(rounds, shape.outline, k)) return;

@@ -17,8 +17,9 @@ export function membraneOf({ wall, region }: SolvedWall): Materials["membrane"][
   const right = bareSide(edges.right, size.across);
   const bottom = bareSide(edges.bottom, 0);
   const top = bareSide(edges.top, size.up);
-  const from = rangeBetween(left, 0, size.up).low;
-  const to = rangeBetween(right, 0, size.up).high;
+  const lowest = Math.min(0, ...bottom.value);
+  const from = rangeBetween(left, lowest, size.up).low;
+  const to = rangeBetween(right, lowest, size.up).high;
   const floor = Math.min(...bottom.value);
   const takeaways = region.takeaways
     .filter(({ opening }) => opening.kind === "window" || opening.kind === "door")
@@ -33,6 +34,6 @@ export function membraneOf({ wall, region }: SolvedWall): Materials["membrane"][
     bottom: rangeBetween(bottom, from, to).low,
     top: rangeBetween(top, from, to).high,
   };
-  const bare = { left, right, bottom, top, bounds, takeaways, roundHoles: [] };
+  const bare = { left, right, bottom, top, bounds, takeaways, roundHoles: [], steps: wall.steps };
   return { wall: name, doubleArea: doubleRegionArea(bare) };
 }

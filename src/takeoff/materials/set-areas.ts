@@ -1,5 +1,5 @@
 import { divideRounded, type Nm } from "../../measure/index.js";
-import { type Edge, edgeTrim, endsTile, type Side } from "../../model/index.js";
+import { type Edge, edgeTrim, endsTile, type Side, type Step } from "../../model/index.js";
 import {
   type Box,
   type Chain,
@@ -9,6 +9,7 @@ import {
   frameInner,
   frameOuter,
   grown,
+  grownStep,
   type PieceTable,
   rangeBetween,
   type SolvedLay,
@@ -79,7 +80,23 @@ function groutedArea({ wall, region }: SolvedWall, joint: Nm): bigint {
   };
   const takeaways = region.takeaways.map((takeaway) => withoutJoint(takeaway, joint));
   const { roundHoles } = region;
-  return doubleRegionArea({ left, right, bottom, top, bounds, takeaways, roundHoles });
+  const steps = wall.steps.map((step) => stepWithoutJoint(step, joint));
+  return doubleRegionArea({ left, right, bottom, top, bounds, takeaways, roundHoles, steps });
+}
+
+/** A step grown by the joints that are not grouted. */
+function stepWithoutJoint(step: Step, joint: Nm): Box {
+  const grownBy = grownStep(step, joint);
+  const hard = (side: Side): Nm => {
+    const edge = step.meets[side];
+    return edge ? hardWidth(edge, joint) : 0;
+  };
+  return {
+    left: grownBy.left + hard("left"),
+    bottom: grownBy.bottom + hard("bottom"),
+    right: grownBy.right - hard("right"),
+    top: grownBy.top - hard("top"),
+  };
 }
 
 /** How wide the joint is that is grouted along a side. */

@@ -1,9 +1,10 @@
 import type { Nm } from "../../measure/index.js";
-import type { Opening, Side, Wall } from "../../model/index.js";
+import type { Edge, Opening, Side, Step, Wall } from "../../model/index.js";
 import {
   bareSide,
   type Box,
   type Chain,
+  cutTile,
   frameInner,
   openingBox,
   rangeBetween,
@@ -29,12 +30,17 @@ export function softJointsOf(solved: SolvedWall, walls: readonly Wall[]): SoftJo
     length: sideLength(solved, along),
     width: wall.edges[along].joint?.width ?? 0,
   }));
+  const feet = wall.legs.map(({ foot, side }) => ({
+    along: `${side} leg`,
+    length: foot.joint?.kind === "movement" ? stepsLength(solved, foot) : 0,
+    width: foot.joint?.width ?? 0,
+  }));
   const openings = wall.openings.map((opening) => ({
     along: opening.name,
     length: openingLength(solved, opening),
     width: opening.movement ?? 0,
   }));
-  return [...sides, ...openings].filter(({ length, width }) => length > 0 && width > 0);
+  return [...sides, ...feet, ...openings].filter(({ length, width }) => length > 0 && width > 0);
 }
 
 /**
@@ -57,7 +63,8 @@ function hasBead({ name, edges }: Wall, side: Side, walls: readonly Wall[]): boo
 }
 
 /** The bare side from corner to corner, less what an opening takes of it. */
-function sideLength({ wall, region }: SolvedWall, side: Side): Nm {
+function sideLength(solved: SolvedWall, side: Side): Nm {
+  const { wall, region } = solved;
   const { edges, size } = wall;
   const isLevel = side === "bottom" || side === "top";
   const base = side === "right" ? size.across : side === "top" ? size.up : 0;
@@ -65,13 +72,58 @@ function sideLength({ wall, region }: SolvedWall, side: Side): Nm {
   const [from, to] = isLevel
     ? [meetingAt(wall, "left", chain), meetingAt(wall, "right", chain)]
     : [meetingAt(wall, "bottom", chain), meetingAt(wall, "top", chain)];
-  const taken = region.takeaways
+  const taken = [...region.takeaways, ...region.steps.map((box) => ({ box }))]
     .filter(({ box }) => reachesPast(box, side, region[side]))
     .map(({ box }): Stretch => (isLevel ? [box.left, box.right] : [box.bottom, box.top]));
   return openStretches(from, to, taken).reduce(
     (sum, [start, end]) => sum + chainLength(chain, start, end),
-    0,
+    stepsLength(solved, wall.edges[side]),
   );
+}
+
+function bareSides({ edges, size }: Wall): Readonly<Record<Side, Chain>> {
+  return {
+    left: bareSide(edges.left, 0),
+    right: bareSide(edges.right, size.across),
+    bottom: bareSide(edges.bottom, 0),
+    top: bareSide(edges.top, size.up),
+  };
+}
+
+/** How long the wall's edge is along the steps that an edge meets: as far as the bare wall reaches there. */
+function stepsLength({ wall, region }: SolvedWall, edge: Edge): Nm {
+  const bare = bareSides(wall);
+  return wall.steps.reduce((sum, step) => {
+    const met = SIDES.filter((side) => step.meets[side]?.origin === edge.origin);
+    return met.reduce((length, side) => {
+      // A sliver of a nanometre along the step shows where it has wall beside it, and no opening.
+      const strip = besideStep(step, side);
+      const boxes = [
+        ...wall.steps.filter((other) => other !== step),
+        ...region.takeaways.map(({ box }) => box),
+      ];
+      const parts = cutTile(strip, bare, { boxes, circles: [] });
+      const isUpright = side === "left" || side === "right";
+      return parts.reduce(
+        (along, { bounds }) =>
+          along + (isUpright ? bounds.top - bounds.bottom : bounds.right - bounds.left),
+        length,
+      );
+    }, sum);
+  }, 0);
+}
+
+function besideStep({ left, bottom, right, top }: Step, side: Side): Box {
+  switch (side) {
+    case "left":
+      return { left: left - 1, bottom, right: left, top };
+    case "right":
+      return { left: right, bottom, right: right + 1, top };
+    case "bottom":
+      return { left, bottom: bottom - 1, right, top: bottom };
+    case "top":
+      return { left, bottom: top, right, top: top + 1 };
+  }
 }
 
 /** Where a side begins or ends: at the neighbouring bare side, as high or as far along as its corner is. */

@@ -9,6 +9,7 @@ describe("an edge", () => {
         side,
         meets: { kind: "wall" },
         measured: [],
+      outlined: false,
         joint: { kind: "movement", width: INCH / 8 },
         stated: false,
         origin,

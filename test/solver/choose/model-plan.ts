@@ -66,6 +66,7 @@ export function edge(side: Side, over: Partial<Edge> = {}): Edge {
     side,
     meets: { kind: "wall" },
     measured: [],
+    outlined: false,
     joint: { kind: "movement", width: NM_PER.inch / 8 },
     stated: true,
     origin: NOWHERE,
@@ -131,6 +132,9 @@ export function oneWall(given: Given): OneWall {
     title: "",
     size: { across: given.size[0], up: given.size[1] },
     stop: null,
+    outline: null,
+    steps: [],
+    legs: [],
     edges: {
       left: edge("left", sides.left),
       right: edge("right", sides.right),

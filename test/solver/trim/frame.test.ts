@@ -26,6 +26,8 @@ const region: Region = {
   hiddenRight: null,
   takeaways: [],
   roundHoles: [],
+  steps: [],
+  between: { left: -Infinity, right: Infinity },
   bounds: { left: 0, bottom: 7, right: 600, top: 900 },
 };
 

@@ -1,0 +1,124 @@
+import type { Nm } from "../../measure/index.js";
+import { formatLength } from "../../measure/index.js";
+import type { Corner } from "../../model/index.js";
+import type { OutlineStatement, WrittenCorner } from "../syntax.js";
+import { lengthOf } from "./lengths.js";
+import { type OutlineSides, sidesOfOutline } from "./outline-sides.js";
+import type { Scope } from "./scope.js";
+
+/** A wall with more corners is a mistake, and comparing each edge with each takes time. */
+const MOST_CORNERS = 100;
+
+/** A wall's outline: its corners, anticlockwise, and the sides that the solver works with. */
+export interface Outline {
+  readonly corners: readonly Corner[];
+  readonly sides: OutlineSides;
+}
+
+/** The outline that a wall states; null, and told at its place, where it can't stand. */
+export function resolveOutline(
+  { corners: written, head }: OutlineStatement,
+  scope: Scope,
+  wall: string,
+): Outline | null {
+  const tell = (at: { start: number; end: number }, message: string): null => {
+    scope.report.tell("plan/outline", at, message, { wall });
+    return null;
+  };
+  if (written.length < 3 || written.length > MOST_CORNERS) {
+    const found = `found ${written.length} ${written.length === 1 ? "corner" : "corners"}`;
+    return tell(head, `${found}, wanted an outline of 3 to ${MOST_CORNERS}`);
+  }
+  const places = written.map((corner) => placeOf(corner, scope, wall));
+  const stated = places.filter((place) => place !== null);
+  if (stated.length < places.length) return null;
+  const left = Math.min(...stated.map(({ x }) => x));
+  if (left !== 0) {
+    const found = formatLength(left, scope.units);
+    return tell(head, `found an outline from ${found} on, wanted its left end at 0`);
+  }
+  const crossing = firstCrossing(stated);
+  if (crossing !== null) {
+    return tell(
+      written[crossing]!,
+      "found an outline that crosses or touches itself, wanted it clear of itself",
+    );
+  }
+  const area = doubleArea(stated);
+  if (area === 0n) return tell(head, "found an outline round nothing, wanted one round a wall");
+  const isTurned = area < 0n;
+  const turned = withoutStraight(isTurned ? [...stated].reverse() : stated);
+  const sides = sidesOfOutline(turned);
+  if (typeof sides !== "number") return { corners: turned, sides };
+  const { x, y } = turned[sides] ?? turned[0]!;
+  const at = written[stated.findIndex((place) => place.x === x && place.y === y)]!;
+  return tell(
+    at,
+    "found an overhang in the outline, wanted a side that goes on rightwards or upwards, with slopes that end level with their steps or inside them",
+  );
+}
+
+function placeOf({ x, y }: WrittenCorner, scope: Scope, wall: string): Corner | null {
+  const across = lengthOf(x, "any", scope, wall);
+  const up = lengthOf(y, "any", scope, wall);
+  return across === null || up === null ? null : { x: across, y: up };
+}
+
+/** The end of the first edge that meets another one than its neighbours, or folds back on one of them. */
+function firstCrossing(corners: readonly Corner[]): number | null {
+  const count = corners.length;
+  const at = (i: number): Corner => corners[i % count]!;
+  for (let i = 0; i < count; i++) {
+    if (isFold(at(i), at(i + 1), at(i + 2))) return (i + 1) % count;
+    for (let j = i + 2; j < count; j++) {
+      if (i === 0 && j === count - 1) continue;
+      if (meet(at(i), at(i + 1), at(j), at(j + 1))) return (j + 1) % count;
+    }
+  }
+  return null;
+}
+
+function isFold(a: Corner, b: Corner, c: Corner): boolean {
+  if (a.x === b.x && a.y === b.y) return true;
+  const along = BigInt(b.x - a.x) * BigInt(c.x - b.x) + BigInt(b.y - a.y) * BigInt(c.y - b.y);
+  return turnOf(a, b, c) === 0 && along < 0n;
+}
+
+function meet(a: Corner, b: Corner, c: Corner, d: Corner): boolean {
+  const [abc, abd, cda, cdb] = [turnOf(a, b, c), turnOf(a, b, d), turnOf(c, d, a), turnOf(c, d, b)];
+  if (abc * abd < 0 && cda * cdb < 0) return true;
+  return (
+    (abc === 0 && isWithin(a, b, c)) ||
+    (abd === 0 && isWithin(a, b, d)) ||
+    (cda === 0 && isWithin(c, d, a)) ||
+    (cdb === 0 && isWithin(c, d, b))
+  );
+}
+
+/** Whether a corner on the line of two others lies between them. */
+function isWithin(a: Corner, b: Corner, c: Corner): boolean {
+  const between = (p: Nm, q: Nm, r: Nm) => Math.min(p, q) <= r && r <= Math.max(p, q);
+  return between(a.x, b.x, c.x) && between(a.y, b.y, c.y);
+}
+
+/** 1 where c lies left of the way from a to b, -1 right of it, 0 on its line; exact. */
+function turnOf(a: Corner, b: Corner, c: Corner): number {
+  const turn = BigInt(b.x - a.x) * BigInt(c.y - a.y) - BigInt(b.y - a.y) * BigInt(c.x - a.x);
+  return turn > 0n ? 1 : turn < 0n ? -1 : 0;
+}
+
+function doubleArea(corners: readonly Corner[]): bigint {
+  return corners.reduce((sum, { x, y }, i) => {
+    const next = corners[(i + 1) % corners.length]!;
+    return sum + BigInt(x) * BigInt(next.y) - BigInt(next.x) * BigInt(y);
+  }, 0n);
+}
+
+/** The corners that are any: none on a straight run. */
+function withoutStraight(corners: readonly Corner[]): Corner[] {
+  const count = corners.length;
+  return corners.filter(
+    (corner, i) =>
+      turnOf(corners[(i + count - 1) % count]!, corner, corners[(i + 1) % count]!) !== 0,
+  );
+}

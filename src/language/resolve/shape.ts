@@ -1,0 +1,93 @@
+import type { Nm } from "../../measure/index.js";
+import {
+  type Corner,
+  type Edge,
+  edgeTrim,
+  type Reading,
+  type Side,
+  type Step,
+  type Wall,
+} from "../../model/index.js";
+import type { OutlineStep } from "./level-side.js";
+import { resolveLegs, stepsOfLegs } from "./legs.js";
+import type { WallDraft } from "./wall-draft.js";
+
+type Edges = Readonly<Record<Side, Edge>>;
+
+/** The shape of a wall: its sides with the slopes of its outline, and what its steps leave out. */
+export type WallShape = Pick<Wall, "edges" | "outline" | "steps" | "legs">;
+
+/** Gives the sides of a wall the slopes of its outline. Readings on a side that isn't straight are told. */
+export function shapeOf(draft: WallDraft, stated: Edges): WallShape {
+  const { outline, size } = draft;
+  const legs = resolveLegs(draft);
+  if (!outline) {
+    const { edges, steps } = stepsOfLegs(legs, stated, draft);
+    return { edges, outline: null, steps, legs };
+  }
+  const { left, right, bottom, top } = outline.sides;
+  const across = (line: readonly Corner[], base: Nm) =>
+    line.map(({ x, y }) => ({ at: x, off: y - base }));
+  const upright = (line: readonly Corner[], base: Nm) =>
+    line.map(({ x, y }) => ({ at: y, off: x - base }));
+  const bend = (side: Side, readings: readonly Reading[], steps: readonly OutlineStep[]) =>
+    bent(stated[side], readings, steps, draft);
+  const edges = {
+    left: bend("left", upright(left, 0), []),
+    right: bend("right", upright(right, size.across), []),
+    bottom: bend("bottom", across(bottom.line, 0), bottom.steps),
+    top: bend("top", across(top.line, size.up), top.steps),
+  };
+  const steps = [...bottom.steps, ...top.steps].map((step) => stepOf(step, edges));
+  tellTrim(steps, draft);
+  return { edges, outline: outline.corners, steps, legs };
+}
+
+/** A side along its outline; readings are added to it where it is one straight line. */
+function bent(
+  edge: Edge,
+  readings: readonly Reading[],
+  steps: readonly OutlineStep[],
+  { scope, name }: WallDraft,
+): Edge {
+  const [first] = readings;
+  const off = first?.off ?? 0;
+  const isStraight = readings.every((reading) => reading.off === off);
+  if (edge.measured.length > 0 && isStraight && steps.length === 0) {
+    return { ...edge, measured: edge.measured.map((each) => ({ ...each, off: each.off + off })) };
+  }
+  if (edge.measured.length > 0) {
+    const message = `found readings along a ${edge.side} that the outline bends, wanted them in the outline; they are left out`;
+    scope.report.tellAt("plan/outline", edge.origin, message, { wall: name });
+  }
+  if (isStraight) return { ...edge, measured: off === 0 ? [] : [{ at: 0, off }] };
+  return { ...edge, measured: readings, outlined: true };
+}
+
+/** Trim that would have to go round steps isn't laid, though the tile leaves room for it. */
+function tellTrim(steps: readonly Step[], { scope, name }: WallDraft): void {
+  const met = steps.flatMap(({ meets }) => Object.values(meets).filter((edge) => edge !== null));
+  for (const edge of new Set(met)) {
+    if (!edgeTrim(edge.meets)) continue;
+    const isWhole = edge.side === "bottom" || edge.side === "top";
+    const where = isWhole ? `the ${edge.side}` : `the steps that face ${edge.side}`;
+    const message = `found trim along steps of the outline, wanted it along a straight side: room is left for it, but along ${where} it is neither drawn nor counted`;
+    scope.report.tellAt("plan/outline", edge.origin, message, { wall: name, severity: "warning" });
+  }
+}
+
+function stepOf({ meets, ...box }: OutlineStep, edges: Edges): Step {
+  const edgeOf = (side: Side): Edge | null => {
+    const facing = meets[side];
+    return facing && edges[facing];
+  };
+  return {
+    ...box,
+    meets: {
+      left: edgeOf("left"),
+      right: edgeOf("right"),
+      bottom: edgeOf("bottom"),
+      top: edgeOf("top"),
+    },
+  };
+}

@@ -1,0 +1,75 @@
+import assert from "node:assert/strict";
+import { INCH, planOf, told, wallText } from "../telling.js";
+
+const shaped = (outline: string, more = "") =>
+  wallText("").replace("  size 60 x 96\n", `  outline ${outline}\n${more}`);
+
+describe("an outline", () => {
+  it("is the wall's size where none is stated, its corners anticlockwise", () => {
+    // Given clockwise, with a corner on a straight run.
+    const [wall] = planOf(shaped("0, 0 to 0, 40 to 30, 80 to 60, 80 to 60, 0 to 30, 0")).walls;
+    assert.deepEqual(wall!.size, { across: 60 * INCH, up: 80 * INCH });
+    assert.deepEqual(
+      wall!.outline!.map(({ x, y }) => [x / INCH, y / INCH]),
+      [
+        [60, 0],
+        [60, 80],
+        [30, 80],
+        [0, 40],
+        [0, 0],
+      ],
+    );
+  });
+
+  it("bends the side that it slopes, as readings would", () => {
+    const [wall] = planOf(shaped("0, 0 to 60, 0 to 60, 80 to 30, 80 to 0, 40")).walls;
+    const { top, left } = wall!.edges;
+    assert.deepEqual(
+      top.measured.map(({ at, off }) => [at / INCH, off / INCH]),
+      [
+        [0, -40],
+        [30, 0],
+        [60, 0],
+      ],
+    );
+    assert.deepEqual([top.outlined, left.outlined], [true, false]);
+  });
+
+  const faults: Record<string, string> = {
+    "0, 0 to 60, 0": "[outline] found 2 corners, wanted an outline of 3 to 100",
+    "3, 0 to 60, 0 to 60, 9": "[outline] found an outline from 3 in on, wanted its left end at 0",
+    "0, 0 to 60, 0 to 0, 60 to 60, 60":
+      "[0, 0] found an outline that crosses or touches itself, wanted it clear of itself",
+    "0, 0 to 60, 0 to 30, 0":
+      "[60, 0] found an outline that crosses or touches itself, wanted it clear of itself",
+    "0, -9 to 60, -9 to 60, 0":
+      "[outline] found an outline under the level line, wanted it to reach above",
+  };
+  for (const [outline, message] of Object.entries(faults)) {
+    it(`is told at its place: ${outline}`, () => {
+      assert.deepEqual(told(shaped(outline)), [`plan/outline ${message}`]);
+    });
+  }
+
+  it("is told where it overhangs, at the corner where it does", () => {
+    const notch = "0, 0 to 60, 0 to 60, 30 to 30, 30 to 30, 50 to 60, 50 to 60, 80 to 0, 80";
+    const [message, ...more] = told(shaped(notch));
+    assert.match(message!, /^plan\/outline \[30, 30\] found an overhang in the outline/);
+    assert.deepEqual(more, []);
+  });
+
+  it("of ten thousand corners is told at once", () => {
+    const corners = Array.from({ length: 10_000 }, (_, i) => `${i}, ${i % 7}`).join(" to ");
+    assert.deepEqual(told(shaped(corners)), [
+      "plan/outline [outline] found 10000 corners, wanted an outline of 3 to 100",
+    ]);
+  });
+
+  it("is left out where the size is another", () => {
+    const text = shaped("0, 0 to 60, 0 to 60, 90 to 0, 90", "  size 60 x 96\n");
+    assert.deepEqual(told(text), [
+      "plan/outline [size] found a size of 60 in x 96 in, wanted that of the outline, 60 in x 90 in, or none; the outline is left out",
+    ]);
+    assert.equal(planOf(text).walls[0]!.outline, null);
+  });
+});

@@ -1,0 +1,162 @@
+import assert from "node:assert/strict";
+import { NM_PER } from "../../src/measure/index.js";
+import { parse, resolve } from "../../src/language/index.js";
+import type { Corner } from "../../src/model/index.js";
+import {
+  doubleRegionArea,
+  doubleShapeArea,
+  pieceShape,
+  type Ring,
+  solve,
+  type SolvedWall,
+} from "../../src/solver/index.js";
+import { intersect, ringsOf, subtract } from "../support/clipping.js";
+import { randomFrom } from "../support/random.js";
+import { randomOutline } from "../support/random-outline.js";
+import { ALONE } from "../support/solve-text.js";
+
+const WALLS = 60;
+const MM = NM_PER.mm;
+
+describe(`${WALLS} random walls with steps, with and without a slope`, () => {
+  it("have the outline's area where they have no joints, exactly", () => {
+    for (const slopes of [false, true]) {
+      for (const { corners, wall, told } of walls(slopes, 0)) {
+        const ring = corners.flatMap(({ x, y }) => [x * MM, y * MM]);
+        assert.equal(doubleRegionArea(wall.region), areaOf([ring]), told);
+      }
+    }
+  });
+
+  it("are drawn in at every straight edge by the joint, as an outside library has it", () => {
+    for (const { corners, wall, told } of walls(false, 4)) {
+      assert.equal(doubleRegionArea(wall.region), areaOf(ringsIn(corners, 4)), told);
+    }
+  });
+
+  it("have pieces that lie in the region, none over another, and all of it that joints leave", () => {
+    for (const { corners, wall, told } of walls(false, 4)) {
+      const region = ringsIn(corners, 4);
+      const [lay] = wall.lays;
+      assert.ok(lay, told);
+      const pieces = piecesOf(wall);
+      for (const piece of pieces) {
+        assert.deepEqual(subtract(piece, region), [], `${told}: outside`);
+      }
+      // The joints of a stack bond are what no tile of its lattice covers.
+      const { lattice } = lay;
+      const tiles: Ring[] = [];
+      const [acrossModule, upModule] = [
+        lattice.face.across + lattice.joint,
+        lattice.face.up + lattice.joint,
+      ];
+      for (let i = -2; i < 20; i++) {
+        for (let j = -2; j < 60; j++) {
+          const [x, y] = [lattice.x + i * acrossModule, lattice.y + j * upModule];
+          const [r, t] = [x + lattice.face.across, y + lattice.face.up];
+          tiles.push([x, y, r, y, r, t, x, t]);
+        }
+      }
+      const joints = subtract(region, tiles).reduce((sum, each) => sum + doubleShapeArea(each), 0n);
+      const laid = pieces.reduce((sum, piece) => sum + areaOf(piece), 0n);
+      assert.equal(laid + joints, areaOf(region), told);
+    }
+  });
+
+  it("are cut along a slope as an outside library cuts their tiles", () => {
+    for (const { corners, wall, told } of walls(true, 0)) {
+      const outline = corners.flatMap(({ x, y }) => [x * MM, y * MM]);
+      const { lattice, pieces } = wall.lays[0]!;
+      const laid = piecesOf(wall).reduce((sum, piece) => sum + areaOf(piece), 0n);
+      let wanted = 0n;
+      const rows = new Set(pieces.course);
+      for (const row of rows) {
+        for (let i = -2; i < 20; i++) {
+          const x = lattice.x + i * (lattice.face.across + lattice.joint);
+          const y = lattice.y + (row - 1) * (lattice.face.up + lattice.joint);
+          const [r, t] = [x + lattice.face.across, y + lattice.face.up];
+          wanted += intersect([[x, y, r, y, r, t, x, t]], [outline]).reduce(
+            (sum, each) => sum + doubleShapeArea(each),
+            0n,
+          );
+        }
+      }
+      assert.equal(laid, wanted, told);
+    }
+  });
+
+  it("are laid as mirrored when they are mirrored", () => {
+    for (const { corners, wall, text } of walls(false, 4)) {
+      const width = Math.max(...corners.map(({ x }) => x));
+      const turned = corners.map(({ x, y }) => ({ x: width - x, y }));
+      const mirrored = solvedOf(turned, 4, "right");
+      const across = (each: SolvedWall): number[][] =>
+        boxesOf(each).map(([l, b, r, t]) => [width * MM - r!, b!, width * MM - l!, t!]);
+      assert.deepEqual(sorted(across(mirrored.wall)), sorted(boxesOf(wall)), text);
+    }
+  });
+
+  it("are the same in another unit", () => {
+    for (const { corners, wall, text } of walls(true, 4)) {
+      const other = solvedOf(corners, 4, "left", 10);
+      assert.deepEqual(boxesOf(other.wall), boxesOf(wall), text);
+    }
+  });
+});
+
+function* walls(slopes: boolean, joint: number) {
+  for (let seed = 0; seed < WALLS; seed++) {
+    const corners = randomOutline(randomFrom(seed), slopes);
+    const { text, wall } = solvedOf(corners, joint);
+    yield { corners, wall, text, told: `${seed}\n${text}` };
+  }
+}
+
+function solvedOf(corners: readonly Corner[], joint: number, from = "left", per = 1) {
+  const at = (value: number) => String(value / per);
+  const outline = corners.map(({ x, y }) => `${at(x)}, ${at(y)}`).join(" to ");
+  const sides = ["left", "right", "bottom", "top"].map(
+    (side) => `${side} wall movement ${at(joint)}`,
+  );
+  const text = `units ${per === 1 ? "mm" : "cm"}
+tile t {\nface ${at(150)} x ${at(75)}\nthickness ${at(8)}\n}
+wall w {\noutline ${outline}\n${sides.join("\n")}
+lay t {\nbond stack\njoint ${at(2)}\nacross full tile from ${from}\nup full course from bottom\n}\n}\n`;
+  const { plan, diagnostics } = resolve(parse(text), ALONE);
+  assert.deepEqual(
+    diagnostics.map(({ message }) => message),
+    [],
+    text,
+  );
+  return { text, wall: solve(plan).walls[0]! };
+}
+
+/** The outline less a box of the joint's width round each of its edges. */
+function ringsIn(corners: readonly Corner[], joint: number): Ring[] {
+  const ring = corners.flatMap(({ x, y }) => [x * MM, y * MM]);
+  const edges = corners.map((a, i) => {
+    const b = corners[(i + 1) % corners.length]!;
+    const [l, r] = [Math.min(a.x, b.x) - joint, Math.max(a.x, b.x) + joint];
+    const [d, u] = [Math.min(a.y, b.y) - joint, Math.max(a.y, b.y) + joint];
+    return [l, d, r, d, r, u, l, u].map((each) => each * MM);
+  });
+  return subtract([ring], edges).flatMap(ringsOf);
+}
+
+function piecesOf({ lays }: SolvedWall): Ring[][] {
+  const { pieces } = lays[0]!;
+  return Array.from({ length: pieces.count }, (_, i) => ringsOf(pieceShape(pieces, i)));
+}
+
+function boxesOf({ lays }: SolvedWall): number[][] {
+  const { pieces } = lays[0]!;
+  return Array.from({ length: pieces.count }, (_, i) => [...pieces.bounds.slice(4 * i, 4 * i + 4)]);
+}
+
+function sorted(boxes: number[][]): string[] {
+  return boxes.map((box) => box.join(" ")).sort();
+}
+
+function areaOf(rings: readonly Ring[]): bigint {
+  return intersect(rings, rings).reduce((sum, each) => sum + doubleShapeArea(each), 0n);
+}
