@@ -1,5 +1,12 @@
 import { divideRounded, type Nm } from "../../measure/index.js";
-import { type Edge, edgeTrim, endsTile, type Opening, type Side, type Wall } from "../../model/index.js";
+import {
+  type Edge,
+  edgeTrim,
+  endsTile,
+  type Opening,
+  type Side,
+  type Wall,
+} from "../../model/index.js";
 import type { Box, Region, SolvedWall, Takeaway } from "../../solver/index.js";
 import { grown, rangeBetween, reaching, ringOf } from "../../solver/index.js";
 import { pictureRing } from "../picture.js";

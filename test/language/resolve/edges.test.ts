@@ -9,7 +9,7 @@ describe("an edge", () => {
         side,
         meets: { kind: "wall" },
         measured: [],
-      outlined: false,
+        outlined: false,
         joint: { kind: "movement", width: INCH / 8 },
         stated: false,
         origin,
