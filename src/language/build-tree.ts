@@ -115,7 +115,8 @@ type MeasuredKind =
   | "back-butter"
   | "depth"
   | "inset"
-  | "movement";
+  | "movement"
+  | "between";
 
 const price: Build = (node, tree, stated) => ({
   kind: "price",
@@ -135,6 +136,25 @@ const supply =
       title: titleOf(node),
       body: tree.body(node, part),
     }) as S.Statement;
+
+const besideStatement =
+  (relation: "over" | "under"): Build =>
+  (node, _, stated) => ({
+    kind: "lay-beside",
+    ...stated,
+    relation,
+    lay: wordOf(tokenAt(node, "Name")!),
+  });
+
+function buildCourseRun(run: CstNode, tree: TreeBuilder): S.CourseRun {
+  const many = tokenAt(run, "many");
+  const tile = tokenAt(run, "Name");
+  return {
+    many: many ? buildLiteral(many, tree.problems) : null,
+    tile: tile ? wordOf(tile) : null,
+    ...spanOf(run),
+  };
+}
 
 /** A line of `prefer { ... }`. */
 const wish =
@@ -312,6 +332,20 @@ const BUILD: Readonly<Record<string, Build>> = {
     name: nameOf(node),
     body: tree.body(node, "layStatement") as S.LayPart[],
   }),
+  covers: (node, tree, stated) => ({
+    kind: "covers",
+    ...stated,
+    from: tokenAt(node, "from")!.image as S.CoversStatement["from"],
+    to: tree.length(node),
+  }),
+  layOver: besideStatement("over"),
+  layUnder: besideStatement("under"),
+  layCourses: (node, tree, stated) => ({
+    kind: "lay-courses",
+    ...stated,
+    runs: nodesAt(node, "courseRun").map((run) => buildCourseRun(run, tree)),
+  }),
+  between: measured("between"),
   bond: (node, tree, stated) => {
     const offset = tokenAt(node, "Length");
     return {

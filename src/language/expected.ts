@@ -186,6 +186,10 @@ function nameWanted(statement: string, rule: string): NameWanted {
       return rule;
     case "allow":
       return "code";
+    case "layOver":
+    case "layUnder":
+    case "courseRun":
+      return "tile";
     case "heading":
       return statement === "lay" ? "tile" : "new";
     default:

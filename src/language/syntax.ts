@@ -327,7 +327,42 @@ export interface HoleStatement extends Stated<"hole"> {
 export type LayStatement = Block<"lay", LayPart>;
 
 export type LayPart =
-  BondStatement | JointStatement | AcrossStatement | UpStatement | AllowStatement | BrokenStatement;
+  | BondStatement
+  | JointStatement
+  | AcrossStatement
+  | UpStatement
+  | CoversStatement
+  | AtStatement
+  | SizeStatement
+  | LayBesideStatement
+  | LayCoursesStatement
+  | Measured<"between">
+  | AllowStatement
+  | BrokenStatement;
+
+/** `covers bottom to 36`: up to where a lay reaches from one side of the wall. */
+export interface CoversStatement extends Stated<"covers"> {
+  readonly from: Side;
+  readonly to: Expression;
+}
+
+/** `over dado`: the lay that this one stands on, or hangs under. */
+export interface LayBesideStatement extends Stated<"lay-beside"> {
+  readonly relation: "over" | "under";
+  readonly lay: Word;
+}
+
+/** `courses 8 of field, 1 of liner, rest of field`, from the bottom up. */
+export interface LayCoursesStatement extends Stated<"lay-courses"> {
+  readonly runs: readonly CourseRun[];
+}
+
+export interface CourseRun extends Span {
+  /** null for the rest. */
+  readonly many: Literal | null;
+  /** null for the lay's own tile. */
+  readonly tile: Word | null;
+}
 
 export interface BondStatement extends Stated<"bond"> {
   /** null for a stack bond. */

@@ -388,12 +388,77 @@ export class WallGrammar extends WishGrammar {
     this.CONSUME(T.LineEnd);
   });
 
+  /** A lay may have several: each says up to where it reaches from one side of the wall. */
+  protected readonly covers = this.RULE("covers", () => {
+    this.CONSUME(START.covers.token);
+    this.OR([
+      { ALT: () => this.CONSUME(WORD.left, { LABEL: "from" }) },
+      { ALT: () => this.CONSUME(WORD.right, { LABEL: "from" }) },
+      { ALT: () => this.CONSUME(WORD.bottom, { LABEL: "from" }) },
+      { ALT: () => this.CONSUME(WORD.top, { LABEL: "from" }) },
+    ]);
+    this.CONSUME(WORD.to);
+    this.SUBRULE(this.expression);
+    this.CONSUME(T.LineEnd);
+  });
+
+  protected readonly layOver = this.RULE("layOver", () => {
+    this.CONSUME(START.layOver.token);
+    this.CONSUME(T.Name);
+    this.CONSUME(T.LineEnd);
+  });
+
+  protected readonly layUnder = this.RULE("layUnder", () => {
+    this.CONSUME(START.layUnder.token);
+    this.CONSUME(T.Name);
+    this.CONSUME(T.LineEnd);
+  });
+
+  protected readonly between = this.RULE("between", () => {
+    this.CONSUME(START.between.token);
+    this.SUBRULE(this.expression);
+    this.CONSUME(T.LineEnd);
+  });
+
+  /** 8 of field, rest of field, 6 */
+  protected readonly courseRun = this.RULE(
+    "courseRun",
+    () => {
+      this.OR([
+        { ALT: () => this.CONSUME(T.Length, { LABEL: "many" }) },
+        { ALT: () => this.CONSUME(WORD.rest) },
+      ]);
+      this.OPTION(() => {
+        this.CONSUME(WORD.of);
+        this.CONSUME(T.Name);
+      });
+    },
+    INSIDE_A_LINE,
+  );
+
+  protected readonly layCourses = this.RULE("layCourses", () => {
+    this.CONSUME(START.layCourses.token);
+    this.SUBRULE(this.courseRun);
+    this.MANY(() => {
+      this.CONSUME(T.Comma);
+      this.SUBRULE2(this.courseRun);
+    });
+    this.CONSUME(T.LineEnd);
+  });
+
   protected readonly layStatement = this.RULE("layStatement", () => {
     this.OR([
       { ALT: () => this.SUBRULE(this.bond) },
       { ALT: () => this.SUBRULE(this.joint) },
       { ALT: () => this.SUBRULE(this.across) },
       { ALT: () => this.SUBRULE(this.up) },
+      { ALT: () => this.SUBRULE(this.covers) },
+      { ALT: () => this.SUBRULE(this.at) },
+      { ALT: () => this.SUBRULE(this.size) },
+      { ALT: () => this.SUBRULE(this.layOver) },
+      { ALT: () => this.SUBRULE(this.layUnder) },
+      { ALT: () => this.SUBRULE(this.layCourses) },
+      { ALT: () => this.SUBRULE(this.between) },
       { ALT: () => this.SUBRULE(this.allow) },
     ]);
   });

@@ -48,6 +48,12 @@ function addOwnNames(
     case "lay":
       add("tile", statement.name, false);
       return;
+    case "lay-beside":
+      add("tile", statement.lay, false);
+      return;
+    case "lay-courses":
+      for (const { tile } of statement.runs) add("tile", tile, false);
+      return;
     case "frame":
       add("trim", statement.trim, false);
       return;

@@ -45,7 +45,12 @@ export function expressionsOf(statement: Syntax.Statement): readonly Syntax.Expr
     case "depth":
     case "inset":
     case "movement":
+    case "between":
       return [statement.length];
+    case "covers":
+      return [statement.to];
+    case "lay-courses":
+      return statement.runs.flatMap(({ many }) => (many ? [many] : []));
     case "let":
       return [statement.value];
     case "face":

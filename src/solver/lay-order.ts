@@ -1,8 +1,8 @@
 import type { Lay, Side, Wall } from "../model/index.js";
 
 /**
- * The lays of a wall in an order in which each has its place before those that begin past it: those
- * with a place of their own first, those that stand on others after these, the rest of the wall last.
+ * The lays of a wall in an order in which each has its place before those that begin past it: panels
+ * first, then those with a place of their own, those that stand on others after these, the rest of the wall last.
  */
 export function inPlacingOrder(lays: readonly Lay[]): readonly Lay[] {
   const placed: Lay[] = [];
@@ -26,9 +26,10 @@ function standsOn({ area, goesOnFrom }: Lay): string[] {
   return goesOnFrom === null ? names : [...names, goesOnFrom];
 }
 
-function rankOf({ area }: Lay): number {
-  if (area === null) return 2;
-  return Object.values(area.bounds).some(({ kind }) => kind === "lay") ? 1 : 0;
+function rankOf(lay: Lay): number {
+  if (isPanel(lay)) return 0;
+  if (lay.area === null) return 3;
+  return Object.values(lay.area.bounds).some(({ kind }) => kind === "lay") ? 2 : 1;
 }
 
 /** A lay's place in the numbering of courses. */

@@ -24,8 +24,8 @@ export function layWall(plan: Plan, wall: Wall, starting: Starting): SolvedWall 
   const laid = new Map<Lay, Unnumbered>();
   const placed: Placed[] = [];
   for (const lay of inPlacingOrder(wall.lays)) {
-    const plot: LayPlot = { plan, wall, lay, placed: [...placed] };
-    const one = layOne(plot, starting(plot), laid);
+    const plot: LayPlot = { plan, wall, lay: goneOn(lay, laid), placed: [...placed] };
+    const one: Unnumbered = { ...layOne(plot, starting(plot)), lay };
     laid.set(lay, one);
     placed.push({ lay, joint: one.joint, box: one.region.bounds });
   }
@@ -35,13 +35,12 @@ export function layWall(plan: Plan, wall: Wall, starting: Starting): SolvedWall 
   return { wall, region, lays, trims: trimsOf(wall, region, lays, joint), refused: null };
 }
 
-function layOne(plot: LayPlot, chosen: Chosen, laid: ReadonlyMap<Lay, Unnumbered>): Unnumbered {
+function layOne(plot: LayPlot, chosen: Chosen): Unnumbered {
   const { plan, wall, lay } = plot;
   const { joint, across, up, choice } = chosen;
   const region = layRegion(plot, joint);
   const ground = { wall, region, lay, joint };
-  const x = goneOnFrom(lay, laid) ?? acrossOrigin(ground, across);
-  const start = latticeOf(lay, joint, x, upOrigin(ground, up));
+  const start = latticeOf(lay, joint, acrossOrigin(ground, across), upOrigin(ground, up));
   const whole = regionOf(plan, wall, joint);
   const inner = SIDES.filter(
     (side) => region[side] !== whole[side] && !isSame(region, whole, side),
@@ -49,10 +48,15 @@ function layOne(plot: LayPlot, chosen: Chosen, laid: ReadonlyMap<Lay, Unnumbered
   return { lay, region, inner, joint, across, up, ...layPieces(region, start), choice };
 }
 
-/** The head joints of the lay that it goes on from, as they would be in the course after its last. */
-function goneOnFrom({ goesOnFrom }: Lay, laid: ReadonlyMap<Lay, Unnumbered>): Nm | null {
-  const from = [...laid.values()].find(({ lay }) => lay.name === goesOnFrom);
-  return from ? from.lattice.x + courseShift(from.lattice, from.courses.length + 1) : null;
+/** The lay with its tiles where those of the lay that it goes on from would be in the course after its last. */
+function goneOn(lay: Lay, laid: ReadonlyMap<Lay, Unnumbered>): Lay {
+  const from = [...laid.values()].find((each) => each.lay.name === lay.goesOnFrom);
+  if (!from) return lay;
+  const left = from.lattice.x + courseShift(from.lattice, from.courses.length + 1);
+  // The middle of an odd face is rounded so that the tile's left edge comes out exact again.
+  const half =
+    left < 0 ? Math.ceil(lay.tile.face.across / 2) : Math.floor(lay.tile.face.across / 2);
+  return { ...lay, across: { kind: "tile", centre: { on: "place", x: left + half } } };
 }
 
 function isSame(a: Region, b: Region, side: Side): boolean {

@@ -83,8 +83,8 @@ function choiceOf(plan: Plan, solved: SolvedWall, laid: SolvedLay, open: Lay): C
 /** The wall with one of its lays started otherwise; the other lays start as they do. */
 function relaid(plan: Plan, { wall, lays }: SolvedWall, lay: Lay, option: Option): SolvedWall {
   return layWall(plan, wall, (plot) => {
-    if (plot.lay === lay) return { ...option, choice: null };
-    return lays.find((each) => each.lay === plot.lay)!;
+    if (plot.lay.name === lay.name) return { ...option, choice: null };
+    return lays.find((each) => each.lay.name === plot.lay.name)!;
   });
 }
 

@@ -7,26 +7,24 @@ import { resolveCarried } from "./carried.js";
 import { lengthOf } from "./lengths.js";
 import type { ResolvedOpenings } from "./openings.js";
 import { Parts } from "./parts.js";
+import { type PlainLay, placeLays, type ReadLay } from "./place-lays.js";
 import { ratioOf } from "./ratio.js";
 import { placeOf } from "./report.js";
 import type { WallDraft, WallDrafts } from "./wall-draft.js";
 
 /** How a wall is laid; a lay of which not enough can be understood is left out. */
 export function resolveLays(draft: WallDraft, all: WallDrafts, openings: ResolvedOpenings): Lay[] {
-  const [first, ...others] = draft.parts.all("lay");
-  const { report } = draft.scope;
-  for (const other of others) {
-    const related = [report.place(first!.head, "the first one")];
-    const message = "found a second `lay`, wanted one in a wall";
-    report.tell("plan/lay-twice", other.head, message, { wall: draft.name, related });
-  }
-  const lay = first ? new LayReader(first, draft, all, openings).resolve() : null;
-  return lay ? [lay] : [];
+  const read = draft.parts.all("lay").flatMap((statement): ReadLay[] => {
+    const reader = new LayReader(statement, draft, all, openings);
+    const lay = reader.resolve();
+    return lay ? [{ statement, parts: reader.parts, lay }] : [];
+  });
+  return placeLays(read, draft);
 }
 
 /** Resolves one `lay` block. */
 class LayReader {
-  private readonly parts: Parts<LayPart>;
+  readonly parts: Parts<LayPart>;
 
   constructor(
     private readonly statement: LayStatement,
@@ -34,10 +32,10 @@ class LayReader {
     private readonly all: WallDrafts,
     private readonly openings: ResolvedOpenings,
   ) {
-    this.parts = new Parts(statement.body, draft.scope.report, draft.name);
+    this.parts = new Parts(statement.body, draft.scope.report, draft.name, ["covers"]);
   }
 
-  resolve(): Lay | null {
+  resolve(): PlainLay | null {
     const { statement, draft } = this;
     const { report } = draft.scope;
     const tile = this.tile();
@@ -48,8 +46,7 @@ class LayReader {
     const starts = { across: across ? this.across(across) : null, up: up ? this.up(up) : null };
     const allows = resolveAllows(statement.body, report);
     if (!tile || !bond || !joint) return null;
-    const place = { name: tile.name, area: null, goesOnFrom: null };
-    return { ...place, tile, bond, joint, ...starts, allows, origin: report.origin(statement) };
+    return { tile, bond, joint, ...starts, allows, origin: report.origin(statement) };
   }
 
   private tile(): Tile | null {

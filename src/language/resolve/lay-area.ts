@@ -1,0 +1,83 @@
+import { formatLength, type Nm } from "../../measure/index.js";
+import type { LayArea, LayBound, Side } from "../../model/index.js";
+import type { CoversStatement, LayPart } from "../syntax.js";
+import { lengthOf } from "./lengths.js";
+import type { Parts } from "./parts.js";
+import type { WallDraft } from "./wall-draft.js";
+
+type Bounds = Partial<Record<Side, LayBound>>;
+
+/** The side at which a lay ends that covers the wall from the other side. */
+const ENDS: Readonly<Record<CoversStatement["from"], Side>> = {
+  left: "right",
+  right: "left",
+  bottom: "top",
+  top: "bottom",
+};
+
+/** What a lay says of its own place: up to where it covers the wall, or where its panel stands. */
+export function resolveArea(
+  parts: Parts<LayPart>,
+  draft: WallDraft,
+): Pick<LayArea, "bounds" | "joint"> {
+  const { scope, name: wall } = draft;
+  const between = parts.first("between");
+  const joint = between ? lengthOf(between.length, "not-negative", scope, wall) : null;
+  const bounds: Bounds = { ...panelBounds(parts, draft) };
+  for (const statement of parts.all("covers")) {
+    const at = lengthOf(statement.to, "any", scope, wall);
+    const side = ENDS[statement.from];
+    if (at === null) continue;
+    if (bounds[side]) {
+      const message = `found where it ends at the ${side} again, wanted it once for a side`;
+      scope.report.tell("plan/said-twice", statement.head, message, { wall });
+    } else if (isInWall(at, side, statement, draft)) bounds[side] = { kind: "place", at };
+  }
+  return { bounds: keepOpen(bounds, parts, draft), joint };
+}
+
+/** A place on the wall, told where it isn't. */
+function isInWall(
+  at: Nm,
+  side: Side,
+  { to }: CoversStatement,
+  { size, scope, name: wall }: WallDraft,
+): boolean {
+  const most = side === "left" || side === "right" ? size.across : size.up;
+  if (at > 0 && at < most) return true;
+  const [found, end] = [at, most].map((nm) => formatLength(nm, scope.units));
+  const message = `found ${found!}, wanted a place within the wall, between 0 and ${end!}`;
+  scope.report.tell("plan/lay-area", to, message, { wall });
+  return false;
+}
+
+/** A panel's four bounds, from its lower left corner and its size. */
+function panelBounds(parts: Parts<LayPart>, { scope, name: wall }: WallDraft): Bounds {
+  const [at, size] = [parts.first("at"), parts.first("size")];
+  if (!at && !size) return {};
+  if (!at?.y || !size || at.xTo || at.yTo || size.upTo) {
+    const message =
+      "found a part of a panel's place, wanted `at` with its lower left corner and `size`, such as `at 12, 48` and `size 30 x 18`";
+    scope.report.tell("plan/lay-area", (at ?? size)!.head, message, { wall });
+    return {};
+  }
+  const [x, y] = [lengthOf(at.x, "any", scope, wall), lengthOf(at.y, "any", scope, wall)];
+  const across = lengthOf(size.first, "positive", scope, wall);
+  const up = lengthOf(size.second, "positive", scope, wall);
+  if (x === null || y === null || across === null || up === null) return {};
+  const place = (nm: Nm): LayBound => ({ kind: "place", at: nm });
+  return { left: place(x), right: place(x + across), bottom: place(y), top: place(y + up) };
+}
+
+/** Bounds that leave nothing between them are told, and left out. */
+function keepOpen(bounds: Bounds, parts: Parts<LayPart>, draft: WallDraft): Bounds {
+  const isClosed = (low: Side, high: Side): boolean => {
+    const [from, to] = [bounds[low], bounds[high]];
+    return from?.kind === "place" && to?.kind === "place" && from.at >= to.at;
+  };
+  if (!isClosed("left", "right") && !isClosed("bottom", "top")) return bounds;
+  const head = (parts.first("at") ?? parts.all("covers").at(-1)!).head;
+  const message = "found no room between its ends, wanted them the other way round";
+  draft.scope.report.tell("plan/lay-area", head, message, { wall: draft.name });
+  return {};
+}
