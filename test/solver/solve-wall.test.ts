@@ -54,6 +54,15 @@ describe("a wall with lays on each other", () => {
     assert.deepEqual(ends(over!), ["back/4/1", "back/16/10"]);
   });
 
+  it("counts them on over every lay that is under one", () => {
+    const middle = layOf("middle", { area: area({ bottom: past("low") }, { courses: 2 }) });
+    const upper = layOf("upper", { area: area({ bottom: past("middle") }) });
+    assert.deepEqual(
+      solved([upper, middle, low]).lays.map(({ below }) => below),
+      [0, 3, 5],
+    );
+  });
+
   it("has the pieces of one lay where the tile, the joint and the bond go on", () => {
     const bond = { kind: "running", p: 1, q: 3 } as const;
     const under = layOf("under", { bond, area: area({}, { courses: 4 }) });
