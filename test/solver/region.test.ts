@@ -1,7 +1,8 @@
 import assert from "node:assert/strict";
 import { NM_PER } from "../../src/measure/index.js";
-import { buildOf, frameInner, frameOuter } from "../../src/solver/index.js";
-import { firstWall, solveClean } from "../support/solve-text.js";
+import { buildOf, frameInner, frameOuter, solve } from "../../src/solver/index.js";
+import { parse, resolve } from "../../src/language/index.js";
+import { ALONE, firstWall, solveClean } from "../support/solve-text.js";
 
 const MM = NM_PER.mm;
 const TILES = `
@@ -139,5 +140,25 @@ describe("buildOf", () => {
     const { courses } = solved.walls[0]!.lays[0]!;
     assert.ok(courses.some(({ bottom }) => bottom === 304 * MM));
     assert.equal(courses[0]!.bottom, -8 * MM);
+  });
+
+  it("runs on down a leg past the pan, where the main courses keep to the pan", () => {
+    const { plan } = resolve(
+      parse(
+        `${TILES}\nwall w { size 1000 x 800\nleg left 150 down 90 floor movement 4\nbottom pan movement 5\nleft free\nright free\ntop free\n${LAY} }`,
+      ),
+      ALONE,
+    );
+    const [wall] = solve(plan).walls;
+    // A course stands on the pan's joint, at 5. Below it one whole course, -47 to 3, and one cut: -99 to
+    // -49, of which the foot's joint leaves -86 to -49. The leg is 150 wide less the pan's joint, 145.
+    const [lay] = wall!.lays;
+    assert.deepEqual(
+      lay!.courses.slice(0, 3).map(({ bottom }) => bottom / MM),
+      [-99, -47, 5],
+    );
+    const box = (i: number) => [...lay!.pieces.bounds.slice(4 * i, 4 * i + 4)].map((nm) => nm / MM);
+    assert.deepEqual(box(0), [0, -86, 100, -49]);
+    assert.deepEqual(box(1), [102, -86, 145, -49]);
   });
 });

@@ -72,7 +72,7 @@ function sideLength(solved: SolvedWall, side: Side): Nm {
   const [from, to] = isLevel
     ? [meetingAt(wall, "left", chain), meetingAt(wall, "right", chain)]
     : [meetingAt(wall, "bottom", chain), meetingAt(wall, "top", chain)];
-  const taken = [...region.takeaways, ...region.steps.map((box) => ({ box }))]
+  const taken = [...region.takeaways, ...wall.steps.map((box) => ({ box }))]
     .filter(({ box }) => reachesPast(box, side, region[side]))
     .map(({ box }): Stretch => (isLevel ? [box.left, box.right] : [box.bottom, box.top]));
   return openStretches(from, to, taken).reduce(

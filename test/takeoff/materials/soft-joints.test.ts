@@ -111,4 +111,23 @@ describe("soft joints", () => {
     assert.deepEqual(corner("movement 1/4", "joint 1/8"), [["left 96 x 0.25"], []]);
     assert.deepEqual(corner("joint 1/8", "movement 1/8"), [[], ["right 96 x 0.125"]]);
   });
+
+  it("run along the steps of an outline, by the sides that they face", () => {
+    // A half wall 40 high up to 20, then 90: the top is 40 over the high part and 20 over the low one; the
+    // step between them, 50 high, faces left.
+    const outline = "outline 0, 0 to 60, 0 to 60, 90 to 20, 90 to 20, 40 to 0, 40";
+    const sides = "left wall movement 1/8\nright free\nbottom free\ntop ceiling movement 1/4\n";
+    assert.deepEqual(jointsOf({ back: `${outline}\n${sides}` }), [
+      ["left 90 x 0.125", "top 60 x 0.25"],
+    ]);
+  });
+
+  it("run under a leg's foot, and up its side along the pan", () => {
+    const sides = "left free\nright free\ntop free\nbottom pan movement 1/8\n";
+    assert.deepEqual(
+      jointsOf({ back: `size 60 x 96\n${sides}leg left 6 down 4 floor movement 1/4` }),
+      // Along the pan 60 - 6, and 4 up the leg's side; under the foot 6.
+      [["bottom 58 x 0.125", "left leg 6 x 0.25"]],
+    );
+  });
 });
