@@ -90,6 +90,8 @@ export type FactName =
   | "reading"
   | "frame"
   | "inset"
+  | "depth"
+  | "fall"
   | "tile"
   | "bond"
   | "across"

@@ -19,6 +19,13 @@ export function openingFacts({ before, after }: Change<Opening>): Fact[] {
       ? factOf(of, "inset", length(before.frame.inset), length(after.frame.inset))
       : []),
     ...factOf(of, "soft joint", length(before.movement), length(after.movement)),
+    ...factOf(
+      of,
+      "depth",
+      length(before.inside?.depth ?? null),
+      length(after.inside?.depth ?? null),
+    ),
+    ...factOf(of, "fall", length(before.inside?.fall ?? null), length(after.inside?.fall ?? null)),
   ];
 }
 

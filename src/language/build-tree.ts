@@ -116,7 +116,8 @@ type MeasuredKind =
   | "depth"
   | "inset"
   | "movement"
-  | "between";
+  | "between"
+  | "fall";
 
 const price: Build = (node, tree, stated) => ({
   kind: "price",
@@ -318,6 +319,7 @@ const BUILD: Readonly<Record<string, Build>> = {
   }),
   inset: measured("inset"),
   movement: measured("movement"),
+  fall: measured("fall"),
   hole: (node, tree, stated) => ({
     kind: "hole",
     ...stated,

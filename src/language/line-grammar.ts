@@ -139,6 +139,12 @@ export class LineGrammar extends CstParser {
     this.CONSUME(T.LineEnd);
   });
 
+  protected readonly depth = this.RULE("depth", () => {
+    this.CONSUME(START.depth.token);
+    this.SUBRULE(this.expression);
+    this.CONSUME(T.LineEnd);
+  });
+
   protected override canTokenTypeBeInsertedInRecovery(): boolean {
     return false;
   }

@@ -252,12 +252,6 @@ export class StockGrammar extends WallGrammar {
     this.CONSUME(T.LineEnd);
   });
 
-  protected readonly depth = this.RULE("depth", () => {
-    this.CONSUME(START.depth.token);
-    this.SUBRULE(this.expression);
-    this.CONSUME(T.LineEnd);
-  });
-
   protected readonly sealantStatement = this.RULE("sealantStatement", () => {
     this.OR([
       { ALT: () => this.SUBRULE(this.tube) },

@@ -300,6 +300,8 @@ export type OpeningPart =
   | FrameStatement
   | Measured<"inset">
   | Measured<"movement">
+  | Measured<"depth">
+  | Measured<"fall">
   | AllowStatement
   | BrokenStatement;
 

@@ -87,6 +87,7 @@ export const START = {
   frame: word("frame"),
   inset: word("inset"),
   movement: word("movement"),
+  fall: word("fall"),
   bond: word("bond"),
   joint: word("joint"),
   across: word("across"),
@@ -158,7 +159,7 @@ export const STATEMENTS: Readonly<Record<BlockKind, ReadonlyMap<string, Starter>
     ...OPENING_KINDS.map((kind) => [kind, opening] as const),
     ...named(["hole", "lay", "prefer", "allow"]),
   ]),
-  opening: named(["at", "size", "frame", "inset", "movement", "allow"]),
+  opening: named(["at", "size", "frame", "inset", "movement", "depth", "fall", "allow"]),
   lay: new Map<string, Starter>([
     ...named(["bond", "joint", "across", "up", "covers", "at", "size"]),
     ["over", START.layOver],

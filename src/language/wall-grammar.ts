@@ -209,6 +209,12 @@ export class WallGrammar extends WishGrammar {
     this.CONSUME(T.LineEnd);
   });
 
+  protected readonly fall = this.RULE("fall", () => {
+    this.CONSUME(START.fall.token);
+    this.SUBRULE(this.expression);
+    this.CONSUME(T.LineEnd);
+  });
+
   protected readonly openingStatement = this.RULE("openingStatement", () => {
     this.OR([
       { ALT: () => this.SUBRULE(this.at) },
@@ -216,6 +222,8 @@ export class WallGrammar extends WishGrammar {
       { ALT: () => this.SUBRULE(this.frame) },
       { ALT: () => this.SUBRULE(this.inset) },
       { ALT: () => this.SUBRULE(this.movement) },
+      { ALT: () => this.SUBRULE(this.depth) },
+      { ALT: () => this.SUBRULE(this.fall) },
       { ALT: () => this.SUBRULE(this.allow) },
     ]);
   });

@@ -57,6 +57,10 @@ export const LIMITS = {
     shape: "length",
     about: "how far edges may stand proud of each other by the tile's warpage alone",
   },
+  fall: {
+    shape: "ratio",
+    about: "the least fall of a sill or a top over a pan or a tub, of its depth",
+  },
   nominal: { shape: "switch", about: "whether a face in whole inches or 50 mm is asked about" },
 } as const satisfies Record<string, LimitEntry>;
 

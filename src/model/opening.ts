@@ -13,6 +13,17 @@ export interface Frame {
   readonly origin: Origin;
 }
 
+/** How deep an opening is, or how far a solid thing stands out, and how what lies level there drains. */
+export interface Inside {
+  /** From the wall's substrate to the back; of a bench or a curb, to its front. */
+  readonly depth: Nm;
+  /**
+   * How much its sill (a bench's or a curb's top) falls towards the room over the depth; negative where
+   * it slopes back into the wall, null when the plan doesn't say.
+   */
+  readonly fall: Nm | null;
+}
+
 /** What takes a rectangle from the tile: an opening in the wall, or a thing that stands before it. */
 export const OPENING_KINDS = ["window", "niche", "door", "bench", "curb", "soffit"] as const;
 
@@ -35,11 +46,18 @@ export interface Opening extends AllowingBlock {
   readonly frame: Frame | null;
   /** Soft joint round the opening; null when the plan doesn't say. */
   readonly movement: Nm | null;
+  /** null where the plan states no depth. */
+  readonly inside: Inside | null;
 }
 
 /** Whether it stands before the wall, which goes on behind it. */
 export function isSolid({ kind }: Pick<Opening, "kind">): boolean {
   return kind === "bench" || kind === "curb" || kind === "soffit";
+}
+
+/** The kinds that may have a depth: a door has no sill that is tiled, a soffit none at all. */
+export function mayHaveDepth({ kind }: Pick<Opening, "kind">): boolean {
+  return kind === "niche" || kind === "window" || kind === "bench" || kind === "curb";
 }
 
 /** A round hole: `hole NAME at X, Y across D`. */

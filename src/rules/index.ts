@@ -3,6 +3,7 @@ export type { BondWay, CornerCourse } from "./corner-bond.js";
 export type { Flatness } from "./trade.js";
 export type { Finding, Rule, RuleEntry } from "./rule.js";
 export { check } from "./check.js";
+export { fallRatio, leastFall } from "./fall.js";
 export { cornersOver } from "./corner.js";
 export { cornerCourses } from "./corner-bond.js";
 export { twiceMiss } from "./course-miss.js";

@@ -142,6 +142,12 @@ export function flatnessFor({ face }: Pick<Tile, "face">): Flatness {
   return Math.max(face.across, face.up) < FLATNESS.largeFrom ? FLATNESS.small : FLATNESS.large;
 }
 
+/** A sill, or a bench's or a curb's top, falls by this much of its depth: 1/4 in per ft. */
+export const FALL = {
+  least: { p: 1, q: 48 },
+  source: "fcimag.com/articles/93759; ANSI A108.01 3.6.4",
+} as const;
+
 /** The length that the plan states for a limit, or the trade's. */
 export function lengthLimit(limits: Limits, name: LimitName, byDefault: Nm): Nm {
   const stated = limits[name];

@@ -1,5 +1,5 @@
 import type { Nm } from "../measure/index.js";
-import type { Hole, Opening, Side } from "../model/index.js";
+import { type Hole, isSolid, type Opening, type Side } from "../model/index.js";
 import {
   type Box,
   type Cut,
@@ -30,10 +30,26 @@ export function hoverOpening(wall: SolvedWall, opening: Opening, figures: Figure
       frame && outer
         ? `frame ${plain(frame.trim.name)}, ${frame.join}: outside ${figures.size(outer.right - outer.left, outer.top - outer.bottom)}`
         : null,
+      insideLine(opening, figures),
     ]),
     lines(besideLines(wall, opening, figures)),
     lines(jointLines(wall, opening, figures)),
   ]);
+}
+
+/** How deep it is, and how what lies level in it or on it drains. */
+function insideLine(opening: Opening, figures: Figures): string | null {
+  if (!opening.inside) return null;
+  const { depth, fall } = opening.inside;
+  const [deep, drains] = isSolid(opening) ? ["stands out", "top"] : ["depth", "sill"];
+  return `${deep} ${figures.length(depth)}, ${drains} ${fallWords(fall, figures)}`;
+}
+
+function fallWords(fall: Nm | null, figures: Figures): string {
+  if (fall === null) return "without a stated fall";
+  if (fall === 0) return "flat";
+  const way = fall > 0 ? "towards the room" : "back into the wall";
+  return `falls ${figures.length(Math.abs(fall))} ${way}`;
 }
 
 /** Where it would be on the joints, told of one that is off them. */

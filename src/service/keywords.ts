@@ -43,7 +43,9 @@ const HELP: Readonly<Record<string, string>> = {
   "back-butter": "The mortar that is spread on a tile's back, on top of the bed.",
   density: "Grams in a cubic centimetre of grout as mixed: `density 1.6`.",
   tube: "How much a tube holds: `tube 10.1 floz`.",
-  depth: "How deep a bead is.",
+  depth:
+    "How deep a bead is; of a niche or a window, from the wall's substrate to its back; of a bench or a curb, how far it stands out.",
+  fall: "How much a sill, or a bench's or a curb's top, falls towards the room over its depth: 1/4 in per ft or more; with `-` it slopes back, and water stands.",
   size: "Across x up. Of a wall: the bare wall between substrates, up from the level line.",
   outline:
     "The corners of a wall that is no rectangle, in turn: `outline 0, 0 to 60, 0 to 60, 40 to 0, 96`. In place of `size`.",

@@ -45,6 +45,7 @@ export function expressionsOf(statement: Syntax.Statement): readonly Syntax.Expr
     case "depth":
     case "inset":
     case "movement":
+    case "fall":
     case "between":
       return [statement.length];
     case "covers":

@@ -117,6 +117,7 @@ function patchOf({ name, allows, origin }: Lay, box: Box): LayPatch {
     reaches: null,
     frame: null,
     movement: null,
+    inside: null,
     allows,
     origin,
   };

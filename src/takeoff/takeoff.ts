@@ -189,8 +189,15 @@ export interface Materials {
   readonly grout: readonly GroutTakeoff[];
   readonly sealant: readonly SealantTakeoff[];
   readonly mortar: readonly MortarTakeoff[];
-  /** The bare wall to be waterproofed where tile is set, per wall, twice the area in nm². */
-  readonly membrane: readonly { readonly wall: string; readonly doubleArea: bigint }[];
+  readonly membrane: readonly MembraneTakeoff[];
+}
+
+/** The bare wall to be waterproofed where tile is set, with the sides of its niches; twice the areas in nm². */
+export interface MembraneTakeoff {
+  readonly wall: string;
+  readonly doubleArea: bigint;
+  /** How much of that are the sides of niches whose depth the plan states. */
+  readonly doubleNicheSides: bigint;
 }
 
 /** Volumes are cubic millimetres, rounded up to the whole one. */

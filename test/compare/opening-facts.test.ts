@@ -6,16 +6,17 @@ describe("openingFacts", () => {
   const [shelf] = told(WALL).solved.walls[0]!.wall.openings;
   const before = shelf!;
 
-  it("tells place, size, frame and soft joint", () => {
+  it("tells place, size, frame, soft joint, depth and fall", () => {
     const after = {
       ...before,
       at: { x: 0, y: 0 },
       size: { across: 5, up: 5 },
       movement: null,
+      inside: { depth: 4, fall: 1 },
     };
     assert.deepEqual(
       openingFacts({ before, after }).map(({ name }) => name),
-      ["place", "size", "soft joint"],
+      ["place", "size", "soft joint", "depth", "fall"],
     );
   });
 

@@ -132,6 +132,8 @@ wall back "Back wall" {
     at 44, 40
     size 12 x 12
     frame nose butt
+    depth 3 1/2
+    fall 5/64
     allow opening/off-joint "fixed by the studs"
   }
   hole valve at 8, 44 across 4 1/2

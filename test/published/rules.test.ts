@@ -43,6 +43,18 @@ describe("published figures of the rules", () => {
     });
   });
 
+  describe("horizontal surfaces drain: fcimag.com/articles/93759; ANSI A108.01 3.6.4", () => {
+    it("asks for 1 in over 48 in", () => {
+      const bench = (fall: string) => ({
+        size: "60 x 40",
+        edges: "left free\nright free\ntop free\nbottom pan movement 1/8",
+        wall: `bench seat {\n at 6\n size 20 x 18\n movement 1/8\n depth 48\n fall ${fall}\n}`,
+      });
+      assert.match(messages(bench("15/16"), "opening/flat-sill")[0]!, /so 1 in,/);
+      assert.equal(has(bench("1"), "opening/flat-sill"), false);
+    });
+  });
+
   describe("soft joints: NTCA Reference Manual 2024-25 p. 23", () => {
     it("takes 25 ft in an interior, and 12 ft in moisture", () => {
       const field = (size: string, bottom: string) => ({

@@ -24,6 +24,25 @@ describe("an opening in figures", () => {
     assert.match(text, /middle of a joint at 1205 mm, 903 mm/);
   });
 
+  it("tells how deep it is and how its sill or top falls", () => {
+    const insideOf = (lines: string, kind = "niche"): string => {
+      const text = wallPlan(
+        "    joint 1/16\n",
+        `  size 60 x 47 3/16\n  ${kind} n {\n    at 12, 12\n    size 12 x 12\n    ${lines}\n  }\n`,
+      );
+      const [back] = stateOf(text).outcome.solved.walls;
+      return hoverOpening(back!, back!.wall.openings[0]!, new Figures("inch"));
+    };
+    assert.match(
+      insideOf("depth 4\n    fall 1/8"),
+      /depth 4 in, sill falls 1\/8 in towards the room/,
+    );
+    assert.match(insideOf("depth 4\n    fall -1/8"), /sill falls 1\/8 in back into the wall/);
+    assert.match(insideOf("depth 4\n    fall 0"), /depth 4 in, sill flat/);
+    assert.match(insideOf("depth 18", "bench"), /stands out 18 in, top without a stated fall/);
+    assert.doesNotMatch(insideOf(""), /depth|sill/);
+  });
+
   it("tells where an opening would be on the joints, when it is off them", () => {
     const off = (at: string, size = "11 15/16 x 5 15/16"): string => {
       const text = wallPlan(

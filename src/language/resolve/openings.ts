@@ -12,6 +12,7 @@ import {
 import type { OpeningPart, OpeningStatement } from "../syntax.js";
 import { resolveAllows } from "./allows.js";
 import { findTrim } from "./edges.js";
+import { resolveInside } from "./insides.js";
 import { lengthOf } from "./lengths.js";
 import { Names } from "./names.js";
 import { Parts } from "./parts.js";
@@ -77,6 +78,7 @@ function resolveOpening(
   const soft = movement ? lengthOf(movement.length, "not-negative", scope, wall) : null;
   const inset = resolveInset(parts, across ?? null, up ?? null, draft);
   const frame = resolveFrame(statement, parts, inset, draft);
+  const inside = resolveInside(statement, parts, up ?? null, draft);
   const allows = resolveAllows(statement.body, scope.report);
   if (!ranged || !across || !up) return null;
   const { opening: kind } = statement;
@@ -91,6 +93,7 @@ function resolveOpening(
     size: { across, up },
     frame,
     movement: soft,
+    inside,
     allows,
     origin,
   };

@@ -16,6 +16,7 @@ export type PlanCode =
   | "plan/hole-outside"
   | "plan/hole-overlap"
   | "plan/inset"
+  | "plan/inside"
   | "plan/joint-reversed"
   | "plan/lay-area"
   | "plan/lay-circle"

@@ -9,6 +9,7 @@ import { didYouMean } from "./did-you-mean.js";
 import { dropAllow } from "./drop-allow.js";
 import type { Fix, Fixer } from "./fix.js";
 import { keepInCourse } from "./keep-in-course.js";
+import { letFall } from "./let-fall.js";
 import { meetCourses } from "./meet-courses.js";
 import { missingStatement } from "./missing-statement.js";
 import { moveStart } from "./move-start.js";
@@ -35,6 +36,7 @@ const FIXERS: readonly Fixer[] = [
   keepInCourse,
   centreOnOpening,
   ontoJoints,
+  letFall,
   dropAllow,
   allowFinding,
 ];

@@ -14,7 +14,7 @@ export interface MaterialsToBuy {
   readonly mortar: { readonly doubleArea: bigint; readonly volume: number; readonly bags: Bought };
   readonly grout: { readonly volume: number; readonly mass: number | null; readonly bags: Bought };
   readonly sealant: { readonly length: Nm; readonly volume: number; readonly tubes: Bought };
-  readonly membrane: { readonly doubleArea: bigint };
+  readonly membrane: { readonly doubleArea: bigint; readonly doubleNicheSides: bigint };
 }
 
 /** `density` is grams in a litre, so mm³ times it over this are milligrams. */
@@ -50,7 +50,10 @@ export function materialsToBuy(plan: Plan, materials: Materials): MaterialsToBuy
         sealant?.price,
       ),
     },
-    membrane: { doubleArea: sumOfAreas(materials.membrane) },
+    membrane: {
+      doubleArea: sumOfAreas(materials.membrane),
+      doubleNicheSides: materials.membrane.reduce((sum, each) => sum + each.doubleNicheSides, 0n),
+    },
   };
 }
 

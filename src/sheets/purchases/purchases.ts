@@ -1,4 +1,5 @@
 import { plainText } from "../../drawing/index.js";
+import type { Unit } from "../../measure/index.js";
 import type { Plan } from "../../model/index.js";
 import type { Takeoff, TileTakeoff, TrimTakeoff } from "../../takeoff/index.js";
 import { counted } from "../counted.js";
@@ -111,9 +112,26 @@ function materialPurchases(plan: Plan, materials: MaterialsToBuy): Purchase[] {
       unit: null,
       cost: null,
       amount: areaWords(membrane.doubleArea, units),
-      why: "bare wall less windows and doors; add a niche's sides, laps and upstands as its maker says",
+      why: membraneWhy(plan, membrane, units),
     }),
   ];
+}
+
+/** The sides of a niche are told apart where they are in the figure, and asked for where they aren't. */
+function membraneWhy(
+  { walls }: Plan,
+  { doubleNicheSides }: MaterialsToBuy["membrane"],
+  units: Unit,
+): string {
+  const areUnknown = walls
+    .filter(({ lays }) => lays.length > 0)
+    .some(({ openings }) => openings.some(({ kind, inside }) => kind === "niche" && !inside));
+  if (doubleNicheSides === 0n) {
+    return "bare wall less windows and doors; add a niche's sides, laps and upstands as its maker says";
+  }
+  const sides = `with ${areaWords(doubleNicheSides, units)} of niches' sides`;
+  const more = areUnknown ? "the sides of niches without a stated depth, laps" : "laps";
+  return `bare wall less windows and doors, ${sides}; add ${more} and upstands as its maker says`;
 }
 
 function some(any: boolean, purchase: Omit<Purchase, "lot">): Purchase[] {

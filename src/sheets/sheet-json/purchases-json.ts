@@ -56,6 +56,7 @@ export function materialsJson(plan: Plan, { materials }: Takeoff): string {
     `"bags":${sold(grout.bags.count, grout.bags.cost)}},\n` +
     `"sealant":{"length":${mm(sealant.length)},"volume":${sealant.volume},` +
     `"tubes":${sold(sealant.tubes.count, sealant.tubes.cost)}},\n` +
-    `"membrane":{"area":${squareMillimetres(membrane.doubleArea)}}}`
+    `"membrane":{"area":${squareMillimetres(membrane.doubleArea)},` +
+    `"nicheSides":${squareMillimetres(membrane.doubleNicheSides)}}}`
   );
 }

@@ -1,3 +1,4 @@
+import type { Opening } from "../../model/index.js";
 import {
   bareSide,
   doubleRegionArea,
@@ -5,13 +6,14 @@ import {
   rangeBetween,
   type SolvedWall,
 } from "../../solver/index.js";
-import type { Materials } from "../takeoff.js";
+import type { MembraneTakeoff } from "../takeoff.js";
 
 /**
- * The bare wall behind the tile, less its windows and doors; behind a bench, a curb or a soffit it goes on. A niche's back is as large as its opening, so that it
- * counts; how deep its sides are the plan doesn't say.
+ * The bare wall behind the tile, less its windows and doors; behind a bench, a curb or a soffit it goes on.
+ * A niche's back is as large as its opening, so that it counts, and its four sides where the plan says how
+ * deep they are.
  */
-export function membraneOf({ wall, region }: SolvedWall): Materials["membrane"][number] {
+export function membraneOf({ wall, region }: SolvedWall): MembraneTakeoff {
   const { edges, size, name } = wall;
   const left = bareSide(edges.left, 0);
   const right = bareSide(edges.right, size.across);
@@ -35,5 +37,15 @@ export function membraneOf({ wall, region }: SolvedWall): Materials["membrane"][
     top: rangeBetween(top, from, to).high,
   };
   const bare = { left, right, bottom, top, bounds, takeaways, roundHoles: [], steps: wall.steps };
-  return { wall: name, doubleArea: doubleRegionArea(bare) };
+  const doubleNicheSides = wall.openings.reduce((sum, opening) => sum + doubleSides(opening), 0n);
+  return { wall: name, doubleArea: doubleRegionArea(bare) + doubleNicheSides, doubleNicheSides };
+}
+
+/**
+ * Twice the area of a niche's four sides, as if its sill were level: one that falls towards the room
+ * takes from the back and the sides at least as much as it is longer.
+ */
+function doubleSides({ kind, inside, size }: Opening): bigint {
+  if (kind !== "niche" || !inside) return 0n;
+  return 4n * BigInt(size.across + size.up) * BigInt(inside.depth);
 }

@@ -136,6 +136,22 @@ describe("an opening", () => {
     ]);
   });
 
+  it("may have a depth, and a fall over it", () => {
+    const insideOf = (lines: string, kind = "niche") =>
+      wallOf(sash(lines, kind)).openings[0]!.inside;
+    assert.equal(insideOf("at 1, 1; size 4 x 6"), null);
+    assert.deepEqual(insideOf("at 1, 1; size 4 x 6; depth 3 1/2"), {
+      depth: 3.5 * INCH,
+      fall: null,
+    });
+    for (const kind of ["niche", "window", "bench", "curb"]) {
+      assert.deepEqual(insideOf("at 1, 1; size 4 x 6; depth 4; fall -1/8", kind), {
+        depth: 4 * INCH,
+        fall: -INCH / 8,
+      });
+    }
+  });
+
   it("with a trim that isn't there has no frame", () => {
     const lines = sash("at 1, 1; size 4 x 6; frame noze butt");
     assert.deepEqual(toldOf(lines), [

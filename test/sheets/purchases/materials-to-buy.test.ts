@@ -43,7 +43,10 @@ const MATERIALS: Materials = {
     { wall: "b", tile: "t", volume: 1_500_001, mass: null },
   ],
   sealant: [seal(200_000), seal(100_000)],
-  membrane: [{ wall: "a", doubleArea: m2(20n) }],
+  membrane: [
+    { wall: "a", doubleArea: m2(20n), doubleNicheSides: m2(2n) },
+    { wall: "b", doubleArea: m2(10n), doubleNicheSides: m2(1n) },
+  ],
 };
 
 describe("the materials to buy", () => {
@@ -65,6 +68,6 @@ describe("the materials to buy", () => {
       assert.deepEqual([count, cost], [null, null]);
     }
     assert.deepEqual([mortar.volume, grout.volume, grout.mass], [30, 2_500_001, null]);
-    assert.equal(membrane.doubleArea, m2(20n));
+    assert.deepEqual(membrane, { doubleArea: m2(30n), doubleNicheSides: m2(3n) });
   });
 });

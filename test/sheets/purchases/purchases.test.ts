@@ -60,6 +60,22 @@ describe("what to buy", () => {
     assert.ok(!kinds("floor").includes("membrane"));
   });
 
+  it("says how much of the membrane are niches' sides, and asks for those without a depth", () => {
+    const why = (...niches: string[]) => {
+      const wall = wallText({ bottom: "pan" }).replace("  lay ", `${niches.join("")}  lay `);
+      return purchases(planOf(wall)).find(({ kind }) => kind === "membrane")!.why;
+    };
+    const niche = (name: string, at: number, lines: string) =>
+      `  niche ${name} {\n    at ${at}, 8\n    size 6 x 6\n    ${lines}\n  }\n`;
+    // 4 sides of 6 x 3 in are 72 sq in, half a square foot.
+    const deep = niche("soap", 6, "depth 3");
+    const other = niche("shelf", 18, "");
+    assert.match(why(), /; add a niche's sides, laps and upstands as its maker says$/);
+    assert.match(why(other), /; add a niche's sides, laps/);
+    assert.match(why(deep), /with 0\.50 sq ft .*of niches' sides; add laps and upstands/);
+    assert.match(why(deep, other), /; add the sides of niches without a stated depth, laps and/);
+  });
+
   it("is nothing where nothing is laid", () => {
     assert.deepEqual(purchases("units inch\n"), []);
   });

@@ -45,5 +45,6 @@ describe("purchases as JSON", () => {
     assert.ok(Number(json.grout!.mass) > 0);
     assert.ok(Number(json.sealant!.volume) > 0);
     assert.ok(Number(json.membrane!.area) > 0);
+    assert.equal(json.membrane!.nicheSides, 0);
   });
 });

@@ -89,6 +89,7 @@ export function window(
     size: { across: size[0], up: size[1] },
     frame: null,
     movement: SIXTEENTH,
+    inside: null,
     ...over,
   };
 }

@@ -40,6 +40,7 @@ function frame(join: "mitre" | "butt", kind: Opening["kind"] = "window") {
     free: { x: null, y: null },
     size: { across: 100, up: 150 },
     frame: { trim, join, inset: 0, origin },
+    inside: null,
     movement: 2,
     origin,
     allows: [],

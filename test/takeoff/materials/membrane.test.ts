@@ -29,6 +29,23 @@ describe("the membrane", () => {
     assert.equal(membraneOf("size 60 x 96\nniche soap {\n at 18, 40\n size 12 x 12\n}"), 60 * 96);
   });
 
+  it("covers a niche's four sides where the plan says how deep they are", () => {
+    const niche = (lines: string) => `niche soap {\n at 18, 40\n size 12 x 14\n ${lines}\n}\n`;
+    // 2 x (12 + 14) in of sides, 3 1/2 in deep.
+    const sides = 52 * 3.5;
+    assert.equal(membraneOf(`size 60 x 96\n${niche("depth 3 1/2")}`), 60 * 96 + sides);
+    assert.equal(membraneOf(`size 60 x 96\n${niche("depth 3 1/2\n fall 1/8")}`), 60 * 96 + sides);
+    const bench = "bench seat {\n at 0\n size 16 x 18\n depth 12\n}\n";
+    assert.equal(membraneOf(`size 60 x 96\n${bench}`), 60 * 96);
+  });
+
+  it("is short of no niche whose sill falls towards the room", () => {
+    // 12 x 12 in, 4 in deep, falling 1 in: back 12 x 11, two sides 4 x 11.5, head 12 x 4, sill 12 x sqrt(17).
+    const sloped = 12 * 11 + 2 * 4 * 11.5 + 12 * 4 + 12 * Math.sqrt(17);
+    const niche = "niche soap {\n at 18, 40\n size 12 x 12\n depth 4\n fall 1\n}\n";
+    assert.ok(membraneOf(`size 60 x 96\n${niche}`) - (60 * 96 - 12 * 12) >= sloped);
+  });
+
   it("goes on behind what stands before the wall", () => {
     const bench = "bench seat {\n at 0\n size 36 x 18\n}\n";
     const soffit = "soffit duct {\n at 30\n size 30 x 12\n}\n";
