@@ -78,7 +78,8 @@ function compareWall(
   { common, renamedWalls, renamedTiles }: Names,
 ): WallComparison {
   const { before, after } = wall;
-  const match = matchPieces(wall);
+  const matches = matchPieces(wall);
+  const shift = matches[0]?.shift ?? null;
   const openings = matchOpenings(before?.wall.openings ?? [], after?.wall.openings ?? []);
   const holes = matchHoles(before?.wall.holes ?? [], after?.wall.holes ?? []);
   const both = before && after;
@@ -98,18 +99,15 @@ function compareWall(
       : [],
     facts: both
       ? [
-          ...layFacts(match.lays, plans.after.plan.units, renamedTiles),
+          ...matches.flatMap(({ lays }) => layFacts(lays, plans.after.plan.units, renamedTiles)),
           ...openings.flatMap(openingFacts),
           ...holes.flatMap(holeFacts),
           ...wallFacts(before.wall, after.wall, renamedWalls),
         ]
       : [],
-    shift:
-      match.shift && [match.shift.up, ...match.shift.across].some((by) => by !== 0)
-        ? match.shift
-        : null,
-    anew: match.anew,
-    pieces: pieceChanges(match),
+    shift: shift && [shift.up, ...shift.across].some((by) => by !== 0) ? shift : null,
+    anew: matches.length > 0 && matches.every(({ anew }) => anew),
+    pieces: pieceChanges(matches),
     reading: { before: readingOf(before), after: readingOf(after) },
     alignments: both
       ? alignmentChanges(
@@ -136,11 +134,14 @@ function isOfBoth(openings: readonly Change<Opening>[], when: "before" | "after"
 }
 
 function readingOf(wall: SolvedWall | null): WallReading | null {
-  const lay = wall?.lays[0];
-  if (!wall || !lay) return null;
-  const { courses, pieces, cuts, smallest } = layReading(lay);
-  const size = smallest && { width: smallest.width, height: smallest.height };
-  return { courses, pieces, cuts, smallest: size };
+  if (!wall || wall.lays.length === 0) return null;
+  const all = wall.lays.map(layReading);
+  const sum = (part: "courses" | "pieces" | "cuts") =>
+    all.reduce((total, reading) => total + reading[part], 0);
+  const sizes = all.flatMap(({ smallest }) => smallest ?? []);
+  const [least] = sizes.sort((a, b) => Math.min(a.width, a.height) - Math.min(b.width, b.height));
+  const smallest = least ? { width: least.width, height: least.height } : null;
+  return { courses: sum("courses"), pieces: sum("pieces"), cuts: sum("cuts"), smallest };
 }
 
 type Named = Change<{ readonly name: string }>;

@@ -30,9 +30,25 @@ export interface PieceMatch {
 /** A face may change by a quarter and is still the tile that it was (another lot, a measured face). */
 const SAME_TILE = 4;
 
-/** Matches the pieces of a wall by their place in the course, and courses by their place up the wall. */
-export function matchPieces({ before, after }: Change<SolvedWall>): PieceMatch {
-  const lays = { before: before?.lays[0] ?? null, after: after?.lays[0] ?? null };
+/** Matches the pieces of a wall lay by lay: by their place in the course, and courses by their place up the wall. */
+export function matchPieces(wall: Change<SolvedWall>): readonly PieceMatch[] {
+  return matchLays(wall).map(matchLay);
+}
+
+/** Lays are matched by name; those whose names are left over, in their order. */
+function matchLays({ before, after }: Change<SolvedWall>): Change<SolvedLay>[] {
+  const [old, now] = [before?.lays ?? [], after?.lays ?? []];
+  const alone = (lays: readonly SolvedLay[], others: readonly SolvedLay[]) =>
+    lays.filter(({ lay }) => !others.some((other) => other.lay.name === lay.name));
+  const [gone, come] = [alone(old, now), alone(now, old)];
+  const named = now.map((lay): Change<SolvedLay> => {
+    const same = old.find((other) => other.lay.name === lay.lay.name);
+    return { before: same ?? gone[come.indexOf(lay)] ?? null, after: lay };
+  });
+  return [...named, ...gone.slice(come.length).map((lay) => ({ before: lay, after: null }))];
+}
+
+function matchLay(lays: Change<SolvedLay>): PieceMatch {
   const [old, now] = [lays.before, lays.after];
   const twin = new Int32Array(old?.pieces.count ?? 0).fill(-1);
   const fates = {

@@ -12,10 +12,21 @@ export function overlayOf(before: ComparedPlan, after: ComparedPlan): OverlaySce
   const { walls: told } = compare(before, after);
   const units = after.solved.plan.units;
   const all = walls.map((wall, i): ComparedWall => {
-    const { fates } = matchPieces(wall);
+    const matches = matchPieces(wall);
     return {
       ...wall,
-      fates: { before: named(fates.before, "gone"), after: named(fates.after, "fresh") },
+      fates: {
+        before: new Map(
+          matches.flatMap(({ lays, fates }) =>
+            lays.before ? [[lays.before, named(fates.before, "gone")] as const] : [],
+          ),
+        ),
+        after: new Map(
+          matches.flatMap(({ lays, fates }) =>
+            lays.after ? [[lays.after, named(fates.after, "fresh")] as const] : [],
+          ),
+        ),
+      },
       notes: wallNotes(told[i]!, units),
     };
   });

@@ -11,8 +11,20 @@ import type {
 import { cutPiece } from "./cut-piece.js";
 import { FATE, type PieceMatch } from "./match-pieces.js";
 
-/** What became of the pieces of a wall, those of one fate and one cut together. */
-export function pieceChanges(match: PieceMatch): PieceChanges {
+/** What became of the pieces of a wall, lay by lay. */
+export function pieceChanges(matches: readonly PieceMatch[]): PieceChanges {
+  const all = matches.map(layChanges);
+  return {
+    kept: all.reduce((sum, { kept }) => sum + kept, 0),
+    moved: all.flatMap(({ moved }) => moved),
+    recut: all.flatMap(({ recut }) => recut),
+    fresh: all.flatMap(({ fresh }) => fresh),
+    gone: all.flatMap(({ gone }) => gone),
+  };
+}
+
+/** Those of one fate and one cut together. */
+function layChanges(match: PieceMatch): PieceChanges {
   const { before, after } = match.lays;
   const { fates, twin } = match;
   return {
@@ -63,7 +75,10 @@ function recutGroups(
     const sloped = isSloped(old) || isSloped(now);
     const key = JSON.stringify([old, now].map((piece) => identity(piece, sloped)));
     const group = groups.get(key);
-    const [from, to] = [before.pieces.course[i]!, after.pieces.course[twin[i]!]!];
+    const [from, to] = [
+      before.below + before.pieces.course[i]!,
+      after.below + after.pieces.course[twin[i]!]!,
+    ];
     if (!group) {
       const courses = { before: new Set([from]), after: new Set([to]) };
       groups.set(key, { count: 1, before: old, after: now, courses });
@@ -90,7 +105,7 @@ function apartGroups(lay: SolvedLay, fates: Uint8Array): SeveralPieces[] {
     const group = groups.get(key) ?? { count: 0, piece, courses: new Set() };
     group.count++;
     group.piece = together(group.piece, piece);
-    group.courses.add(lay.pieces.course[i]!);
+    group.courses.add(lay.below + lay.pieces.course[i]!);
     groups.set(key, group);
   }
   return [...groups.values()].map((group) => ({ ...group, courses: [...group.courses] }));

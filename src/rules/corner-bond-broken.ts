@@ -49,7 +49,7 @@ function findBroken(plan: SolvedPlan, corner: Corner): Finding[] {
       origin: edge.origin,
       blocks: [lay, lay.tile, over.wall.wall, under.wall.wall],
       message:
-        `from the ${over.side} corner course ${worst.number} starts with ` +
+        `from the ${over.side} corner course ${over.lay.below + worst.number} starts with ` +
         `${lengthOff(plan, worst.begin.shown, worst.wanted[nearest])} beside ${length(plan, worst.end.shown)} of ` +
         `${under.wall.wall.name}; ${length(plan, added)} or ${length(plan, swallowed)} (wrapped, the ` +
         `corner's joint added or swallowed), ${length(plan, mirrored)} (mirrored) or a whole tile (begun ` +

@@ -65,6 +65,12 @@ const HELP: Readonly<Record<string, string>> = {
     "A boxed-in drop from the ceiling: no tile is set behind it. Without a height in `at` it hangs from the ceiling.",
   hole: "A round hole: `hole valve at 30, 44 across 4 1/2`.",
   lay: "How a tile is laid on this wall: bond, joint, and where the layout starts.",
+  covers: "Up to where this lay reaches from one side of the wall: `covers bottom to 36`.",
+  courses:
+    "Courses from the bottom up, of one tile or several: `courses 8 of field, 1 of liner, rest of field`.",
+  rest: "As many courses as there is room for.",
+  of: "The tile of these courses.",
+  between: "The joint between this lay and those beside it.",
   at: "Where it stands: from the left substrate, and up from the level line. Of an opening: its lower left corner.",
   frame: "Trim round the opening: `frame nose mitre`.",
   mitre: "The frame's corners are cut at 45 degrees.",

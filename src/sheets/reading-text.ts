@@ -30,7 +30,8 @@ function* wallText(solved: SolvedWall, units: Unit): Generator<string> {
     yield `  no tile is laid on it\n`;
   }
   for (const lay of solved.lays) {
-    yield `  ${countsText(layReading(lay), units)}\n`;
+    const name = solved.lays.length > 1 ? `lay ${lay.lay.name}: ` : "";
+    yield `  ${name}${countsText(layReading(lay), units)}\n`;
     yield* startText(lay, units);
   }
 }

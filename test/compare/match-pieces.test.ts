@@ -4,7 +4,7 @@ import { edited, told, WALL } from "./wall.js";
 
 function match(...edits: readonly (readonly [string, string])[]) {
   const [before, after] = [WALL, edited(WALL, ...edits)].map((text) => told(text).solved.walls[0]!);
-  return matchPieces({ before: before!, after: after! });
+  return matchPieces({ before: before!, after: after! })[0]!;
 }
 
 function count(fates: Uint8Array, fate: number): number {
@@ -44,7 +44,7 @@ describe("matchPieces", () => {
 
   it("has no pieces of a wall that isn't there", () => {
     const after = told(WALL).solved.walls[0]!;
-    const { fates, lays } = matchPieces({ before: null, after });
+    const { fates, lays } = matchPieces({ before: null, after })[0]!;
     assert.deepEqual([lays.before, fates.before.length], [null, 0]);
     assert.equal(count(fates.after, FATE.apart), 58);
   });

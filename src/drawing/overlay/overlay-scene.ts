@@ -1,14 +1,14 @@
-import type { SolvedWall } from "../../solver/index.js";
+import type { SolvedLay, SolvedWall } from "../../solver/index.js";
 import type { Fate, HoleScene, Points, Scene, WallScene } from "../scene.js";
+
+export type LayFates = ReadonlyMap<SolvedLay, readonly (Fate | null)[]>;
 
 /** A wall before and after, and what became of each of its pieces; null is a piece that was kept. */
 export interface ComparedWall {
   readonly before: SolvedWall | null;
   readonly after: SolvedWall | null;
-  readonly fates: {
-    readonly before: readonly (Fate | null)[];
-    readonly after: readonly (Fate | null)[];
-  };
+  /** What became of each piece, lay by lay. */
+  readonly fates: { readonly before: LayFates; readonly after: LayFates };
   /** What is written over the wall. */
   readonly notes: readonly string[];
 }

@@ -5,12 +5,13 @@ import { plainText } from "../plain-text.js";
 import type { Fate, Label, PictureBox, Points, WallScene } from "../scene.js";
 import { bareOutline, groundBands, hiddenStrips } from "../scene/ground.js";
 import { holeScenes, namedThings, openingScenes } from "../scene/openings.js";
+import { coursesBefore } from "../scene/main-lay.js";
 import type { Setting } from "../scene/setting.js";
 import { trimScenes } from "../scene/trims.js";
 import { placeInner } from "../scene/wall-labels.js";
 import { wallTitle } from "../scene/words.js";
 import { fitText, wrapText } from "../text-metrics.js";
-import type { ComparedWall, FateGroup, OverlayWall } from "./overlay-scene.js";
+import type { ComparedWall, FateGroup, LayFates, OverlayWall } from "./overlay-scene.js";
 
 const HEADING_SIZE = 1.35;
 const NOTE_SIZE = 0.9;
@@ -26,8 +27,8 @@ export function overlayWall(compared: ComparedWall, setting: Setting): OverlayWa
   return {
     base: baseScene(shown, notes, setting),
     groups: [
-      ...(after ? fateGroups(after.lays[0], fates.after) : []),
-      ...(before ? goneGroups(before.lays[0], fates.before) : []),
+      ...(after ? fateGroups(after, fates.after) : []),
+      ...(before ? fateGroups(before, fates.before).filter(({ fate }) => fate === "gone") : []),
     ].sort((a, b) => FATES.indexOf(a.fate) - FATES.indexOf(b.fate)),
     was: before && after ? whatWas(before, after, fates.before) : NOTHING,
   };
@@ -88,15 +89,18 @@ function headings(
   return [heading, ...told];
 }
 
-function fateGroups(lay: SolvedLay | undefined, fates: readonly (Fate | null)[]): FateGroup[] {
-  if (!lay) return [];
+function fateGroups(wall: SolvedWall, fates: LayFates): FateGroup[] {
+  return wall.lays.flatMap((lay) => layGroups(lay, coursesBefore(wall, lay), fates.get(lay) ?? []));
+}
+
+function layGroups(lay: SolvedLay, earlier: number, fates: readonly (Fate | null)[]): FateGroup[] {
   const groups = new Map<
     string,
     { fate: Fate | null; course: number; shapes: (readonly Points[])[] }
   >();
   for (let i = 0; i < lay.pieces.count; i++) {
     const fate = fates[i] ?? null;
-    const course = lay.pieces.course[i]!;
+    const course = earlier + lay.pieces.course[i]!;
     const key = `${fate} ${course}`;
     const group = groups.get(key) ?? { fate, course, shapes: [] };
     groups.set(key, group);
@@ -105,24 +109,17 @@ function fateGroups(lay: SolvedLay | undefined, fates: readonly (Fate | null)[])
   return [...groups.values()];
 }
 
-function goneGroups(lay: SolvedLay | undefined, fates: readonly (Fate | null)[]): FateGroup[] {
-  return fateGroups(lay, fates).filter(({ fate }) => fate === "gone");
-}
-
 function ringsOf({ pieces }: SolvedLay, i: number): readonly Points[] {
   const { outline, holes } = pieceShape(pieces, i);
   return [outline, ...holes].map(pictureRing);
 }
 
 /** Where recut pieces, openings, holes and the bare wall itself were. */
-function whatWas(
-  before: SolvedWall,
-  after: SolvedWall,
-  fates: readonly (Fate | null)[],
-): OverlayWall["was"] {
+function whatWas(before: SolvedWall, after: SolvedWall, fates: LayFates): OverlayWall["was"] {
   const [old, now] = [bareOutline(before), bareOutline(after)];
-  const lay = before.lays[0];
-  const recut = lay ? fates.flatMap((fate, i) => (fate === "recut" ? ringsOf(lay, i) : [])) : [];
+  const recut = before.lays.flatMap((lay) =>
+    (fates.get(lay) ?? []).flatMap((fate, i) => (fate === "recut" ? ringsOf(lay, i) : [])),
+  );
   const unlike = <T>(list: readonly T[], other: readonly T[]): T[] => {
     const there = new Set(other.map((each) => JSON.stringify(each)));
     return list.filter((each) => !there.has(JSON.stringify(each)));

@@ -12,6 +12,7 @@ import {
 import { across, down } from "../picture.js";
 import { openingBox } from "./ground.js";
 import { intoRanks, type RankWish, type Stretch } from "./rank.js";
+import { isMain } from "./main-lay.js";
 import type { Setting } from "./setting.js";
 
 /** A running bond's courses repeat after q; more than these would say the same once more. */
@@ -25,8 +26,13 @@ export function rowWishes(solved: SolvedWall, setting: Setting): RankWish[] {
     for (let i = 0; i < told; i++) {
       const stretches = courseEnds(lay, i, setting);
       if (stretches.length > 0) {
-        const number = lay.courses[i]!.number;
-        wishes.push({ part: `course-${number}`, caption: `course ${number}`, stretches });
+        const number = lay.below + lay.courses[i]!.number;
+        const whose = isMain(solved, lay) ? "" : `${lay.lay.name} `;
+        wishes.push({
+          part: `${whose}course-${number}`.replace(" ", "-"),
+          caption: `${whose}course ${number}`,
+          stretches,
+        });
       }
     }
   }
@@ -74,13 +80,15 @@ export function columnWishes(solved: SolvedWall, setting: Setting): RankWish[] {
 
 /** The column right of a wall: the end heights of its first and last course where they differ from the left's. */
 export function rightWish(solved: SolvedWall, setting: Setting): RankWish | null {
-  const stretches = solved.lays.flatMap((lay) => {
-    const first = endHeight(solved, lay.courses[0], setting);
-    const last = endHeight(solved, lay.courses.at(-1), setting);
-    return [first, last].flatMap((ends) =>
-      ends && ends.left?.text !== ends.right?.text && ends.right ? [ends.right] : [],
-    );
-  });
+  const stretches = solved.lays
+    .filter((lay) => isMain(solved, lay))
+    .flatMap((lay) => {
+      const first = endHeight(lay, lay.courses[0], setting);
+      const last = endHeight(lay, lay.courses.at(-1), setting);
+      return [first, last].flatMap((ends) =>
+        ends && ends.left?.text !== ends.right?.text && ends.right ? [ends.right] : [],
+      );
+    });
   const [rank] = intoRanks(stretches);
   return rank ? { part: "courses-right", caption: null, stretches: rank } : null;
 }
@@ -121,26 +129,28 @@ function wholeBetween(lay: SolvedLay, first: number, last: number): string | nul
 }
 
 function courseHeights(solved: SolvedWall, setting: Setting): Stretch[] {
-  return solved.lays.flatMap((lay) => {
-    const ends = [lay.courses[0], lay.courses.at(-1)].flatMap((course) => {
-      const stretch = endHeight(solved, course, setting)?.left;
-      return stretch ? [stretch] : [];
+  return solved.lays
+    .filter((lay) => isMain(solved, lay))
+    .flatMap((lay) => {
+      const ends = [lay.courses[0], lay.courses.at(-1)].flatMap((course) => {
+        const stretch = endHeight(lay, course, setting)?.left;
+        return stretch ? [stretch] : [];
+      });
+      const openings = lay.region.takeaways.flatMap(({ opening, box }) =>
+        opening.kind === "lay" ? [] : sillAndHead(lay, box, lay.region, setting),
+      );
+      return [...ends, ...openings];
     });
-    const openings = solved.region.takeaways.flatMap(({ box }) =>
-      sillAndHead(lay, box, solved.region, setting),
-    );
-    return [...ends, ...openings];
-  });
 }
 
 /** How high a course's pieces are at the two ends of the region. */
 function endHeight(
-  solved: SolvedWall,
+  lay: SolvedLay,
   course: SolvedLay["courses"][number] | undefined,
   { length }: Setting,
 ): { left: Stretch | null; right: Stretch | null } | null {
   if (!course) return null;
-  const { region } = solved;
+  const { region } = lay;
   const at = (x: Nm): Stretch | null => {
     const bottom = Math.max(course.bottom, valueAt(region.bottom, x));
     const top = Math.min(course.top, valueAt(region.top, x));
@@ -148,7 +158,7 @@ function endHeight(
     return {
       from: down(bottom),
       to: down(top),
-      text: `course ${course.number}: ${length(top - bottom)}`,
+      text: `course ${lay.below + course.number}: ${length(top - bottom)}`,
     };
   };
   return { left: at(region.bounds.left), right: at(region.bounds.right) };

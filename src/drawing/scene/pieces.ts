@@ -10,6 +10,7 @@ import {
   type SolvedLay,
   type SolvedWall,
 } from "../../solver/index.js";
+import { coursesBefore } from "./main-lay.js";
 import { across, down, pictureRing } from "../picture.js";
 import type { PieceGroup, PieceKind, Points } from "../scene.js";
 
@@ -48,11 +49,12 @@ export function pieceGroups(solved: SolvedWall, limits: Limits): PieceGroup[] {
 
 function layGroups(solved: SolvedWall, lay: SolvedLay, limits: Limits): PieceGroup[] {
   const kinds = kindsOf(solved, lay, limits);
+  const before = coursesBefore(solved, lay);
   const groups: GrowingGroup[] = [];
   const current = new Map<PieceKind, GrowingGroup>();
   for (let i = 0; i < lay.pieces.count; i++) {
     const kind = PIECE_KINDS[kinds[i]!]!;
-    const course = lay.pieces.course[i]!;
+    const course = before + lay.pieces.course[i]!;
     let group = current.get(kind);
     if (group?.course !== course) {
       group = { kind, course, boxes: [], shapes: [] };
@@ -80,9 +82,9 @@ function addPiece(group: GrowingGroup, pieces: PieceTable, i: number): void {
 }
 
 /** Each piece's kind, as an index into PIECE_KINDS; only cut pieces are weighed as slivers. */
-function kindsOf(solved: SolvedWall, lay: SolvedLay, limits: Limits): Uint8Array {
+function kindsOf({ wall }: SolvedWall, lay: SolvedLay, limits: Limits): Uint8Array {
   const { pieces } = lay;
-  const judge = judgeOf(judgedRegion(solved.wall, lay.region), lay.lay, limits);
+  const judge = judgeOf(judgedRegion(wall, lay.region), lay.lay, limits);
   const ofCut = CUTS.map((cut) => PIECE_KINDS.indexOf(KIND_OF_CUT[cut]));
   const sliver = PIECE_KINDS.indexOf("sliver");
   const kinds = new Uint8Array(pieces.count);

@@ -35,7 +35,7 @@ function cells({ length, other }: Ground, row: CourseRow): string[] {
   const { left, middle, right } = row.heights;
   const heights = [left, middle, right].map((height) => (height > 0 ? length(height) : NONE));
   return [
-    `${row.number}`,
+    row.lay === null ? `${row.number}` : `${row.lay} ${row.number}`,
     length(row.bottom),
     other(row.bottom),
     length(row.top),

@@ -11,7 +11,10 @@ import {
 
 /** A course as it is set. */
 export interface CourseRow {
+  /** Counted on from the lays below it. */
   readonly number: number;
+  /** The lay whose courses are counted by themselves; null for the wall's main ones. */
+  readonly lay: string | null;
   /** The bottom and top of its whole tiles, from the level line. */
   readonly bottom: Nm;
   readonly top: Nm;
@@ -47,8 +50,10 @@ export function courseRows(lay: SolvedLay): CourseRow[] {
       const high = Math.min(top, valueAt(lay.region.top, x));
       return Math.max(0, high - low);
     };
+    const [, own] = lay.idPrefix.split("/");
     return {
-      number,
+      number: lay.below + number,
+      lay: own ?? null,
       bottom,
       top,
       cut: isCut(lay, bottom, top),

@@ -19,11 +19,11 @@ function cutPieces(solved: SolvedWall, mark: string): CutPiece[] {
     for (let i = 0; i < pieces.count; i++) {
       if (cutOf(pieces, i) === "none") continue;
       cut.push({
-        label: pieceLabel(mark, pieces, i),
+        label: pieceLabel(mark, lay, i),
         id: pieceId(lay, i),
         index: i,
         tile: lay.lay.tile,
-        course: pieces.course[i]!,
+        course: lay.below + pieces.course[i]!,
         cut: pieceCut(lay, i),
         factory: factoryEdges(solved, lay, i),
       });

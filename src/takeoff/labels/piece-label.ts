@@ -1,16 +1,23 @@
-import type { PieceTable } from "../../solver/index.js";
+import type { Numbering } from "../../solver/index.js";
 
 /** The least digits of a course or a place in a label; larger numbers take more. */
 const DIGITS = 2;
 
 /**
- * What is written on the back of a piece: wall, course and place, such as `B-05-03`. Further parts of
- * one tile have a letter from `b` on, as in the piece's id.
+ * What is written on the back of a piece: wall, course and place, such as `B-05-03`; where a lay's courses
+ * are counted by themselves, with its name (`B-liner-01-03`). Further parts of one tile have a letter
+ * from `b` on, as in the piece's id.
  */
-export function pieceLabel(mark: string, pieces: PieceTable, i: number): string {
+export function pieceLabel(
+  mark: string,
+  { pieces, idPrefix, below }: Numbering,
+  i: number,
+): string {
+  const [, lay] = idPrefix.split("/");
+  const begin = lay === undefined ? mark : `${mark}-${lay}`;
   const part = pieces.part[i]!;
   const letter = part === 0 ? "" : String.fromCharCode("a".charCodeAt(0) + Math.min(part, 25));
-  return `${mark}-${padded(pieces.course[i]!)}-${padded(pieces.column[i]!)}${letter}`;
+  return `${begin}-${padded(below + pieces.course[i]!)}-${padded(pieces.column[i]!)}${letter}`;
 }
 
 function padded(number: number): string {

@@ -28,15 +28,37 @@ export interface SetAreas {
   readonly trimJoints: readonly Layer[];
 }
 
-/** What tile, trim and the joints that are grouted cover of a laid wall. */
+/**
+ * What one lay's tile and the joints that are grouted cover of a laid wall. The wall's trim and the
+ * joints between its lays are counted with its first lay.
+ */
 export function setAreas(solved: SolvedWall, lay: SolvedLay): SetAreas {
+  const [first, ...others] = solved.lays;
   const tiles = doubleTableArea(lay.pieces);
+  if (lay !== first) {
+    return { tiles, trims: 0n, tileJoints: groutedArea(solved, lay) - tiles, trimJoints: [] };
+  }
   const trims = solved.trims.flatMap((run) => run.pieces);
+  const elsewhere = others.reduce((sum, other) => sum + groutedArea(solved, other), 0n);
   return {
     tiles,
     trims: trims.reduce((sum, { shape }) => sum + doubleShapeArea(shape), 0n),
-    tileJoints: groutedArea(solved, lay.joint) - tiles,
+    tileJoints:
+      groutedArea(solved, { ...lay, region: solved.region, inner: [] }) - elsewhere - tiles,
     trimJoints: [...frameJoints(solved), ...edgeTrimJoints(solved)],
+  };
+}
+
+/** What the lays of a wall cover together. */
+export function wallAreas(solved: SolvedWall): SetAreas {
+  const all = solved.lays.map((lay) => setAreas(solved, lay));
+  const sum = (part: "tiles" | "trims" | "tileJoints"): bigint =>
+    all.reduce((total, areas) => total + areas[part], 0n);
+  return {
+    tiles: sum("tiles"),
+    trims: sum("trims"),
+    tileJoints: sum("tileJoints"),
+    trimJoints: all.flatMap(({ trimJoints }) => trimJoints),
   };
 }
 
@@ -64,9 +86,12 @@ function doubleTableArea(pieces: PieceTable): bigint {
   return sum;
 }
 
-/** The region and the hard joints along its trimmed edges, its hard edges and round its frames. */
-function groutedArea({ wall, region }: SolvedWall, joint: Nm): bigint {
-  const out = (side: Side) => hardWidth(wall.edges[side], joint);
+/** A lay's region and the hard joints along its trimmed edges, its hard edges and round its frames. */
+function groutedArea(
+  { wall }: SolvedWall,
+  { region, joint, inner }: Pick<SolvedLay, "region" | "joint" | "inner">,
+): bigint {
+  const out = (side: Side) => (inner.includes(side) ? 0 : hardWidth(wall.edges[side], joint));
   const left = movedBy(region.left, -out("left"));
   const right = movedBy(region.right, out("right"));
   const bottom = movedBy(region.bottom, -out("bottom"));

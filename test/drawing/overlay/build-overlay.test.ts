@@ -9,7 +9,7 @@ function compared(fates: readonly (Fate | null)[]): ComparedWall[] {
   return plan.walls.map((wall) => ({
     before: null,
     after: wall,
-    fates: { before: [], after: fates },
+    fates: { before: new Map(), after: new Map([[wall.lays[0]!, fates]]) },
     notes: ["a note"],
   }));
 }

@@ -10,7 +10,13 @@ function drawn(fates: readonly (Fate | null)[]): string {
   const wall = plan.walls[0]!;
   // What is gone is in the plan before alone.
   const after = fates.map((fate) => (fate === "gone" ? null : fate));
-  const told = { before: wall, after: wall, fates: { before: fates, after }, notes: [] };
+  const of = (each: readonly (Fate | null)[]) => new Map([[wall.lays[0]!, each]]);
+  const told = {
+    before: wall,
+    after: wall,
+    fates: { before: of(fates), after: of(after) },
+    notes: [],
+  };
   return drawOverlayHeadless(buildOverlay(plan.plan, [told]));
 }
 

@@ -10,8 +10,8 @@ const after = solvedWallOf(
 );
 
 function overlay(fate: Fate | null) {
-  const fates = (wall: typeof before) =>
-    Array.from({ length: wall.solved.lays[0]!.pieces.count }, (_, i) => (i === 0 ? fate : null));
+  const fates = ({ solved: { lays } }: typeof before) =>
+    new Map([[lays[0]!, Array.from(lays[0]!.pieces.course, (_, i) => (i === 0 ? fate : null))]]);
   return overlayWall(
     {
       before: before.solved,
