@@ -66,10 +66,7 @@ const HELP: Readonly<Record<string, string>> = {
   hole: "A round hole: `hole valve at 30, 44 across 4 1/2`.",
   lay: "How a tile is laid on this wall: bond, joint, and where the layout starts.",
   covers: "Up to where this lay reaches from one side of the wall: `covers bottom to 36`.",
-  courses:
-    "Courses from the bottom up, of one tile or several: `courses 8 of field, 1 of liner, rest of field`.",
   rest: "As many courses as there is room for.",
-  of: "The tile of these courses.",
   between: "The joint between this lay and those beside it.",
   at: "Where it stands: from the left substrate, and up from the level line. Of an opening: its lower left corner.",
   frame: "Trim round the opening: `frame nose mitre`.",
@@ -140,7 +137,7 @@ const HELP: Readonly<Record<string, string>> = {
   prefer:
     "What is wanted of the layout, a wish a line, the most wanted first; a wall's own go before the room's.",
   courses:
-    "Courses that meet at every corner, `courses meet`, or are not ripped, `whole courses at bottom`.",
+    "A wish: `courses meet` at every corner. In a lay, courses from the bottom up: `courses 8 of field, 1 of liner, rest of field`.",
   meet: "Bed joints of both walls stand at one height.",
   centre: "The middle of a tile or of a joint stands on the opening's: `centre on sash`.",
   "wish on": "The opening that is to stand on a middle.",
@@ -154,7 +151,7 @@ const HELP: Readonly<Record<string, string>> = {
   "wish top": "At the highest point of the tiled region.",
   sill: "The bottom of what the opening takes: `whole courses at sill of sash`.",
   head: "The top of what the opening takes: `whole courses at head of sash`.",
-  of: "The opening that is meant.",
+  of: "The opening that is meant, or the tile of these courses.",
   equal: "The left ends of the courses are as wide as the right ones: `equal ends`.",
   ends: "The first and the last piece of each course.",
   few: "As few cut pieces as can be; notched ones count twice: `few cuts`.",

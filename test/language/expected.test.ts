@@ -11,7 +11,20 @@ describe("what is expected at a place", () => {
     assert.equal(expectedIn("|")!.block, "plan");
     const inLay = expectedIn("wall a {\n  lay b {\n    |\n  }\n}\n")!;
     assert.equal(inLay.block, "lay");
-    assert.deepEqual(inLay.words, ["bond", "joint", "across", "up", "allow"]);
+    assert.deepEqual(inLay.words, [
+      "bond",
+      "joint",
+      "across",
+      "up",
+      "covers",
+      "at",
+      "size",
+      "over",
+      "under",
+      "courses",
+      "between",
+      "allow",
+    ]);
   });
 
   it("is what the grammar says inside a line, from the word that was begun", () => {

@@ -45,6 +45,13 @@ describe("completion", () => {
       "joint",
       "across",
       "up",
+      "covers",
+      "at",
+      "size",
+      "over",
+      "under",
+      "courses",
+      "between",
       "allow",
     ]);
   });

@@ -135,10 +135,10 @@ describe("a lay", () => {
     assert.equal(wallOf(lay(...lines)).lays[0]!.across, null);
   });
 
-  it("is one in a wall, for now", () => {
+  it("has the rest of the wall only once", () => {
     const lines = `${lay(...FIXED)}\n  lay field {\n    bond stack\n    joint 1/8\n  }`;
     assert.deepEqual(told(wallText(lines)), [
-      "plan/lay-twice [field] found a second `lay`, wanted one in a wall",
+      "plan/lay-twice [field] found a second `lay` that has the rest of the wall, wanted `covers`, `over`, `under`, `courses`, or `at` and `size` in one of them",
     ]);
     assert.equal(wallOf(lines).lays[0]!.joint.min, INCH / 16);
   });
