@@ -38,7 +38,7 @@ describe("wish/not-met", () => {
   const [bottom, sill] = ["whole courses at bottom", "whole courses at sill of sash"];
 
   it("tells a wish that is missed, at its line, with what it would cost", () => {
-    const [found, ...others] = told(text(bottom!, sill!));
+    const [found, ...others] = told(text(bottom, sill));
     assert.deepEqual(others, []);
     assert.equal(found!.severity, "information");
     assert.equal(found!.range.start.line, 2);
@@ -49,15 +49,15 @@ describe("wish/not-met", () => {
   });
 
   it("is silent where all are met", () => {
-    assert.deepEqual(told(text(bottom!, "")), []);
+    assert.deepEqual(told(text(bottom, "")), []);
   });
 
   it("is turned round with the ranks", () => {
-    assert.match(told(text(sill!, bottom!))[0]!.message, /^the wish `whole courses at bottom`/);
+    assert.match(told(text(sill, bottom))[0]!.message, /^the wish `whole courses at bottom`/);
   });
 
   it("is allowed with a reason", () => {
-    const [found] = told(text(bottom!, sill!, 'allow wish/not-met "the sill is stone"'));
+    const [found] = told(text(bottom, sill, 'allow wish/not-met "the sill is stone"'));
     assert.equal(found!.allowed, "the sill is stone");
   });
 });

@@ -31,7 +31,7 @@ describe("what of a wall a lay covers", () => {
   it("is told outside the wall, with half a panel, or with its ends the wrong way round", () => {
     const cases = {
       "covers bottom to 30": "found 30 in, wanted a place within the wall, between 0 and 24 in",
-      "covers left to 0": "found 0, wanted a place within the wall",
+      "covers left to 0": "found 0 in, wanted a place within the wall",
       "at 4, 4": "found a part of a panel's place",
       "size 4 x 4": "found a part of a panel's place",
       "covers left to 8\n covers right to 12": "found no room between its ends",
