@@ -24,7 +24,7 @@ function counting(...lays: Lay[]) {
 }
 
 describe("the order in which lays get their places", () => {
-  it("is that of the text among lays with places of their own", () => {
+  it("has panels first, then lays with bounds of their own", () => {
     assert.deepEqual(placing(low, panel), ["panel", "low"]);
     assert.deepEqual(placing(panel, low), ["panel", "low"]);
   });
