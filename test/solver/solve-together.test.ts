@@ -40,8 +40,9 @@ describe("walls that are laid together", () => {
   });
 
   it("are laid by themselves where they have several lays", () => {
-    const plan = planOf([low, high]);
+    const plan = planOf([{ ...low, across: null }, high]);
     const [back] = solveTogether(plan, [fewCuts]).walls;
+    assert.equal(back!.lays[0]!.choice!.by, "wall");
     assert.deepEqual(back, solveWall(plan, plan.walls[0]!, new Map()));
     assert.deepEqual(
       back.lays.map(({ courses }) => courses.length),
