@@ -1,4 +1,5 @@
 import type { SolvedWall } from "../../solver/index.js";
+import { plainText } from "../../drawing/index.js";
 import { type LevelLine, levelLine, workingLine } from "../setting-out/level-line.js";
 import { type PlumbLine, plumbLines } from "../setting-out/plumb-lines.js";
 import { tableOfSome, text } from "./blocks.js";
@@ -11,7 +12,10 @@ export function linesBlocks(ground: Ground, wall: SolvedWall): Block[] {
   if (!working) return [];
   const datum = levelLine(wall, 0, null);
   const levels = working.y === 0 ? [working] : [datum, working];
-  const plumbs = wall.lays.flatMap((lay) => plumbLines(wall, lay));
+  const plumbs = wall.lays.flatMap((lay) => {
+    const whose = wall.lays.length > 1 ? ` of ${plainText(lay.lay.name)}` : "";
+    return plumbLines(wall, lay).map((line) => ({ line, whose }));
+  });
   return [
     ...tableOfSome(
       "Level lines",
@@ -21,7 +25,7 @@ export function linesBlocks(ground: Ground, wall: SolvedWall): Block[] {
     ...tableOfSome(
       "Plumb lines",
       ["Line", ">From the left end", "To its own end of the bare wall", "What is cut between them"],
-      plumbs.map((line) => plumbRow(ground, line)),
+      plumbs.map(({ line, whose }) => plumbRow(ground, line, whose)),
     ),
     ...(plumbs.length === 0
       ? [text("No plumb line: the wall is too narrow for one between its end tiles.")]
@@ -38,7 +42,11 @@ function levelRow({ both, length }: Ground, line: LevelLine): string[] {
   return [name, both(y), over(overLow), over(overHigh)];
 }
 
-function plumbRow({ both, length }: Ground, { side, x, fromEnd, ends }: PlumbLine): string[] {
+function plumbRow(
+  { both, length }: Ground,
+  { side, x, fromEnd, ends }: PlumbLine,
+  whose: string,
+): string[] {
   const same = fromEnd.every(({ distance }) => distance === fromEnd[0]!.distance);
   const distances = same
     ? [`${both(fromEnd[0]!.distance)}, all the way up`]
@@ -47,5 +55,5 @@ function plumbRow({ both, length }: Ground, { side, x, fromEnd, ends }: PlumbLin
     const covered = seen < width ? ` (${length(seen)} seen)` : "";
     return `course ${course}: ${length(width)} wide${covered}`;
   });
-  return [`${side} plumb line`, both(x), distances.join("; "), cuts.join("; ")];
+  return [`${side} plumb line${whose}`, both(x), distances.join("; "), cuts.join("; ")];
 }

@@ -19,7 +19,10 @@ export function wallFacts(ground: Ground, { wall, lays }: SolvedWall, mark: stri
       ["Plan", plainText(solved.plan.title) || "untitled"],
       ...(revision === null ? [] : [["Revision", plainText(revision)]]),
       ["Bare wall", `${length(size.across)} across x ${length(size.up)} up`],
-      ...lays.flatMap((lay) => layFacts(ground, lay)),
+      ...lays.flatMap((lay) => [
+        ...(lays.length > 1 ? [["Lay", plainText(lay.lay.name)]] : []),
+        ...layFacts(ground, lay),
+      ]),
       ["Left", edgeWords(ground, edges.left)],
       ["Right", edgeWords(ground, edges.right)],
       ["Bottom", edgeWords(ground, edges.bottom)],
