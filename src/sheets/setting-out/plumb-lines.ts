@@ -67,7 +67,11 @@ function endCuts(lay: SolvedLay, side: "left" | "right"): EndCut[] {
     const box = pieceBounds(pieces, piece);
     const seen = visibleBounds(pieces, piece);
     return [
-      { course: lay.below + number, width: box.right - box.left, seen: seen ? seen.right - seen.left : 0 },
+      {
+        course: lay.below + number,
+        width: box.right - box.left,
+        seen: seen ? seen.right - seen.left : 0,
+      },
     ];
   });
 }
