@@ -1,0 +1,31 @@
+import assert from "node:assert/strict";
+import { NM_PER } from "../../../src/measure/index.js";
+import { WallFields } from "../../../src/solver/room/wall-fields.js";
+import { wantingOf } from "../../../src/solver/room/wanting.js";
+import { askedOf, MOVING, roomWall, SASH } from "./small-room.js";
+
+function fieldsOf(sash: string): WallFields {
+  const plan = askedOf(roomWall("back", sash, "across full tile from left"));
+  const [wall] = plan.walls;
+  return new WallFields(wantingOf(plan, []), wall!, wall!.lays[0]!, 0, { cells: 0 }, 1);
+}
+
+describe("a wall's fields", () => {
+  it("know which openings may move, and in which direction", () => {
+    const fixed = fieldsOf(SASH);
+    assert.deepEqual([fixed.isFree, fixed.free], [false, { x: [], y: [] }]);
+    const moving = fieldsOf(MOVING);
+    assert.deepEqual([moving.isFree, moving.free], [true, { x: [0], y: [] }]);
+  });
+
+  it("are drawn with what is free at the lower end of its range, and move with it", () => {
+    const fields = fieldsOf(MOVING);
+    const { drawn } = fields;
+    const at = (x: number) => {
+      const places = [{ x: x * NM_PER.inch, y: drawn.places[0]!.y }];
+      return fields.at({ ...drawn, places }).own.boxes[0]!.left / NM_PER.inch;
+    };
+    assert.equal(fields.first.own.boxes[0]!.left / NM_PER.inch, 12);
+    assert.deepEqual([at(12), at(17)], [12, 17]);
+  });
+});
