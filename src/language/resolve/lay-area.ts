@@ -52,7 +52,8 @@ function isInWall(
 }
 
 /** A panel's four bounds, from its lower left corner and its size. */
-function panelBounds(parts: Parts<LayPart>, { scope, name: wall }: WallDraft): Bounds {
+function panelBounds(parts: Parts<LayPart>, draft: WallDraft): Bounds {
+  const { scope, name: wall } = draft;
   const [at, size] = [parts.first("at"), parts.first("size")];
   if (!at && !size) return {};
   if (!at?.y || !size || at.xTo || at.yTo || size.upTo) {
@@ -65,6 +66,17 @@ function panelBounds(parts: Parts<LayPart>, { scope, name: wall }: WallDraft): B
   const across = lengthOf(size.first, "positive", scope, wall);
   const up = lengthOf(size.second, "positive", scope, wall);
   if (x === null || y === null || across === null || up === null) return {};
+  const { across: wide, up: high } = draft.size;
+  const shown = (nm: Nm): string => formatLength(nm, scope.units);
+  if (x < 0 || y < 0 || x + across > wide || y + up > high) {
+    const [found, room] = [
+      `${shown(x + across)}, ${shown(y + up)}`,
+      `${shown(wide)}, ${shown(high)}`,
+    ];
+    const message = `found a panel from ${shown(x)}, ${shown(y)} to ${found}, wanted it within the wall, from 0, 0 to ${room}`;
+    scope.report.tell("plan/lay-area", at.head, message, { wall });
+    return {};
+  }
   const place = (nm: Nm): LayBound => ({ kind: "place", at: nm });
   return { left: place(x), right: place(x + across), bottom: place(y), top: place(y + up) };
 }

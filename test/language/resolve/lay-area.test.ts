@@ -34,6 +34,7 @@ describe("what of a wall a lay covers", () => {
       "covers left to 0": "found 0 in, wanted a place within the wall",
       "at 4, 4": "found a part of a panel's place",
       "size 4 x 4": "found a part of a panel's place",
+      "at 2, 2\n size 50 x 4": "found a panel from 2 in, 2 in to 52 in, 6 in, wanted it within",
       "covers left to 8\n covers right to 12": "found no room between its ends",
       "covers left to 8\n covers left to 9": "found where it ends at the right again",
     };
