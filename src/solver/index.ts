@@ -43,6 +43,7 @@ export {
 export { judgedRegion } from "./judged-region.js";
 export { FAULT, judgeOf, judgePiece, tileLeftOf } from "./judge.js";
 export {
+  countingLay,
   CUTS,
   cutOf,
   doublePieceArea,

@@ -80,6 +80,11 @@ export interface Numbering {
   readonly below: number;
 }
 
+/** The lay whose courses are counted by themselves, as a panel's are; null where they are the wall's. */
+export function countingLay({ idPrefix }: Pick<Numbering, "idPrefix">): string | null {
+  return idPrefix.split("/")[1] ?? null;
+}
+
 /** `wall/course/column`, with a letter from `b` on for the further parts of one tile. */
 export function pieceId({ pieces, idPrefix, below }: Numbering, i: number): string {
   const part = pieces.part[i]!;

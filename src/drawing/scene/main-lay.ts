@@ -1,8 +1,8 @@
-import type { SolvedLay, SolvedWall } from "../../solver/index.js";
+import { countingLay, type SolvedLay, type SolvedWall } from "../../solver/index.js";
 
 /** Whether a lay's courses are counted with the wall's: those of a panel are counted by themselves. */
-export function isMain({ wall }: SolvedWall, lay: SolvedLay): boolean {
-  return lay.idPrefix === wall.name;
+export function isMain(lay: SolvedLay): boolean {
+  return countingLay(lay) === null;
 }
 
 /**
@@ -10,7 +10,7 @@ export function isMain({ wall }: SolvedWall, lay: SolvedLay): boolean {
  * a picture: those of panels come after the wall's.
  */
 export function coursesBefore(solved: SolvedWall, lay: SolvedLay): number {
-  if (isMain(solved, lay)) return lay.below;
+  if (isMain(lay)) return lay.below;
   const earlier = solved.lays.slice(0, solved.lays.indexOf(lay));
   return earlier.reduce((sum, { courses }) => sum + courses.length, 0);
 }

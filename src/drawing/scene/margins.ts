@@ -187,35 +187,33 @@ function sideCaption(
 /** The number of each course at its right end; every fifth, tenth ... where courses are low. */
 function courseNumbers(solved: SolvedWall, bare: PictureBox, { em }: Setting): Label[] {
   const size = NUMBER_SIZE * em;
-  return solved.lays
-    .filter((lay) => isMain(solved, lay))
-    .flatMap((lay) => {
-      const { face, joint } = lay.lattice;
-      const { bottom: low, top: high } = lay.region.bounds;
-      const course = across(face.up + joint);
-      const step = [1, 2, 5, 10, 20, 50, 100].find((n) => n * course >= lineHeight(size)) ?? 1000;
-      const widest = Math.max(
-        0,
-        ...lay.courses.map((c) => textWidth(String(lay.below + c.number), size)),
-      );
-      return lay.courses
-        .filter(({ number }) => step === 1 || number === 1 || (lay.below + number) % step === 0)
-        .map(({ number, bottom, top }) =>
-          makeLabel({
-            text: String(lay.below + number),
-            role: "number",
-            x: bare.right + 0.5 * em + widest,
-            y: down((Math.max(bottom, low) + Math.min(top, high)) / 2),
-            size,
-            anchor: "end",
-          }),
-        )
-        .reduce<Label[]>((kept, label) => {
-          // A course that is cut low stands nearer to the next one than a whole course does.
-          const last = kept.at(-1);
-          return last && boxesOverlap(last.box, label.box) ? kept : [...kept, label];
-        }, []);
-    });
+  return solved.lays.filter(isMain).flatMap((lay) => {
+    const { face, joint } = lay.lattice;
+    const { bottom: low, top: high } = lay.region.bounds;
+    const course = across(face.up + joint);
+    const step = [1, 2, 5, 10, 20, 50, 100].find((n) => n * course >= lineHeight(size)) ?? 1000;
+    const widest = Math.max(
+      0,
+      ...lay.courses.map((c) => textWidth(String(lay.below + c.number), size)),
+    );
+    return lay.courses
+      .filter(({ number }) => step === 1 || number === 1 || (lay.below + number) % step === 0)
+      .map(({ number, bottom, top }) =>
+        makeLabel({
+          text: String(lay.below + number),
+          role: "number",
+          x: bare.right + 0.5 * em + widest,
+          y: down((Math.max(bottom, low) + Math.min(top, high)) / 2),
+          size,
+          anchor: "end",
+        }),
+      )
+      .reduce<Label[]>((kept, label) => {
+        // A course that is cut low stands nearer to the next one than a whole course does.
+        const last = kept.at(-1);
+        return last && boxesOverlap(last.box, label.box) ? kept : [...kept, label];
+      }, []);
+  });
 }
 
 function hasSideCaptions(bare: PictureBox, em: number): boolean {

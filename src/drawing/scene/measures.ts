@@ -27,7 +27,7 @@ export function rowWishes(solved: SolvedWall, setting: Setting): RankWish[] {
       const stretches = courseEnds(lay, i, setting);
       if (stretches.length > 0) {
         const number = lay.below + lay.courses[i]!.number;
-        const whose = isMain(solved, lay) ? "" : `${lay.lay.name} `;
+        const whose = isMain(lay) ? "" : `${lay.lay.name} `;
         wishes.push({
           part: `${whose}course-${number}`.replace(" ", "-"),
           caption: `${whose}course ${number}`,
@@ -80,15 +80,13 @@ export function columnWishes(solved: SolvedWall, setting: Setting): RankWish[] {
 
 /** The column right of a wall: the end heights of its first and last course where they differ from the left's. */
 export function rightWish(solved: SolvedWall, setting: Setting): RankWish | null {
-  const stretches = solved.lays
-    .filter((lay) => isMain(solved, lay))
-    .flatMap((lay) => {
-      const first = endHeight(lay, lay.courses[0], setting);
-      const last = endHeight(lay, lay.courses.at(-1), setting);
-      return [first, last].flatMap((ends) =>
-        ends && ends.left?.text !== ends.right?.text && ends.right ? [ends.right] : [],
-      );
-    });
+  const stretches = solved.lays.filter(isMain).flatMap((lay) => {
+    const first = endHeight(lay, lay.courses[0], setting);
+    const last = endHeight(lay, lay.courses.at(-1), setting);
+    return [first, last].flatMap((ends) =>
+      ends && ends.left?.text !== ends.right?.text && ends.right ? [ends.right] : [],
+    );
+  });
   const [rank] = intoRanks(stretches);
   return rank ? { part: "courses-right", caption: null, stretches: rank } : null;
 }
@@ -129,18 +127,16 @@ function wholeBetween(lay: SolvedLay, first: number, last: number): string | nul
 }
 
 function courseHeights(solved: SolvedWall, setting: Setting): Stretch[] {
-  return solved.lays
-    .filter((lay) => isMain(solved, lay))
-    .flatMap((lay) => {
-      const ends = [lay.courses[0], lay.courses.at(-1)].flatMap((course) => {
-        const stretch = endHeight(lay, course, setting)?.left;
-        return stretch ? [stretch] : [];
-      });
-      const openings = lay.region.takeaways.flatMap(({ opening, box }) =>
-        opening.kind === "lay" ? [] : sillAndHead(lay, box, lay.region, setting),
-      );
-      return [...ends, ...openings];
+  return solved.lays.filter(isMain).flatMap((lay) => {
+    const ends = [lay.courses[0], lay.courses.at(-1)].flatMap((course) => {
+      const stretch = endHeight(lay, course, setting)?.left;
+      return stretch ? [stretch] : [];
     });
+    const openings = lay.region.takeaways.flatMap(({ opening, box }) =>
+      opening.kind === "lay" ? [] : sillAndHead(lay, box, lay.region, setting),
+    );
+    return [...ends, ...openings];
+  });
 }
 
 /** How high a course's pieces are at the two ends of the region. */

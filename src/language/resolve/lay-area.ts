@@ -82,14 +82,17 @@ function panelBounds(parts: Parts<LayPart>, draft: WallDraft): Bounds {
 }
 
 /** Bounds that leave nothing between them are told, and left out. */
-function keepOpen(bounds: Bounds, parts: Parts<LayPart>, draft: WallDraft): Bounds {
-  const isClosed = (low: Side, high: Side): boolean => {
-    const [from, to] = [bounds[low], bounds[high]];
-    return from?.kind === "place" && to?.kind === "place" && from.at >= to.at;
-  };
-  if (!isClosed("left", "right") && !isClosed("bottom", "top")) return bounds;
+function keepOpen(bounds: Bounds, parts: Parts<LayPart>, { scope, name: wall }: WallDraft): Bounds {
+  const closed = (["left right", "bottom top"] as const).flatMap((sides) => {
+    const [from, to] = sides.split(" ").map((side) => bounds[side as Side]);
+    const isClosed = from?.kind === "place" && to?.kind === "place" && from.at >= to.at;
+    return isClosed ? [[from.at, to.at] as const] : [];
+  });
+  const [ends] = closed;
+  if (!ends) return bounds;
+  const [from, to] = ends.map((nm) => formatLength(nm, scope.units));
   const head = (parts.first("at") ?? parts.all("covers").at(-1)!).head;
-  const message = "found no room between its ends, wanted them the other way round";
-  draft.scope.report.tell("plan/lay-area", head, message, { wall: draft.name });
+  const message = `found a lay from ${from!} to ${to!}, wanted its first end before its other one`;
+  scope.report.tell("plan/lay-area", head, message, { wall });
   return {};
 }

@@ -2,6 +2,7 @@ import type { Nm } from "../../measure/index.js";
 import type { Hole, Opening } from "../../model/index.js";
 import {
   type Chain,
+  countingLay,
   type LayPatch,
   rangeBetween,
   type SolvedLay,
@@ -50,10 +51,9 @@ export function courseRows(lay: SolvedLay): CourseRow[] {
       const high = Math.min(top, valueAt(lay.region.top, x));
       return Math.max(0, high - low);
     };
-    const [, own] = lay.idPrefix.split("/");
     return {
       number: lay.below + number,
-      lay: own ?? null,
+      lay: countingLay(lay),
       bottom,
       top,
       cut: isCut(lay, bottom, top),

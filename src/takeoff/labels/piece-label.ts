@@ -1,4 +1,4 @@
-import type { Numbering } from "../../solver/index.js";
+import { countingLay, type Numbering } from "../../solver/index.js";
 
 /** The least digits of a course or a place in a label; larger numbers take more. */
 const DIGITS = 2;
@@ -8,13 +8,10 @@ const DIGITS = 2;
  * are counted by themselves, with its name (`B-liner-01-03`). Further parts of one tile have a letter
  * from `b` on, as in the piece's id.
  */
-export function pieceLabel(
-  mark: string,
-  { pieces, idPrefix, below }: Numbering,
-  i: number,
-): string {
-  const [, lay] = idPrefix.split("/");
-  const begin = lay === undefined ? mark : `${mark}-${lay}`;
+export function pieceLabel(mark: string, numbered: Numbering, i: number): string {
+  const { pieces, below } = numbered;
+  const lay = countingLay(numbered);
+  const begin = lay === null ? mark : `${mark}-${lay}`;
   const part = pieces.part[i]!;
   const letter = part === 0 ? "" : String.fromCharCode("a".charCodeAt(0) + Math.min(part, 25));
   return `${begin}-${padded(below + pieces.course[i]!)}-${padded(pieces.column[i]!)}${letter}`;

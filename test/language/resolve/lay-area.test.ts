@@ -35,7 +35,8 @@ describe("what of a wall a lay covers", () => {
       "at 4, 4": "found a part of a panel's place",
       "size 4 x 4": "found a part of a panel's place",
       "at 2, 2\n size 50 x 4": "found a panel from 2 in, 2 in to 52 in, 6 in, wanted it within",
-      "covers left to 8\n covers right to 12": "found no room between its ends",
+      "covers left to 8\n covers right to 12":
+        "found a lay from 12 in to 8 in, wanted its first end before",
       "covers left to 8\n covers left to 9": "found where it ends at the right again",
     };
     for (const [lines, message] of Object.entries(cases)) {
