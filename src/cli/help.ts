@@ -102,7 +102,8 @@ FILE is a plan, or - for standard input. What is wrong with it goes to standard 
 could be understood is drawn all the same.
 
 Options:
-  -o, --output OUT.svg  the picture, written whole or not at all; - for standard output
+  -o, --output OUT.svg  the picture, written whole or not at all; - for standard output. Another
+                        ending is refused: gaugelath sheet writes .pdf, .png and .dxf
   --room                the room unfolded: its walls side by side in their order, corners marked
 ${COMMON}
 Examples:

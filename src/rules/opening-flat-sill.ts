@@ -1,13 +1,14 @@
 import { isSolid, type Inside, type Opening, type Wall } from "../model/index.js";
 import type { SolvedPlan } from "../solver/index.js";
-import { drains, fallRatio, leastFall } from "./fall.js";
+import { drains, fallRatio, isOverWater, leastFall, wantedFall } from "./fall.js";
 import type { Finding, Rule } from "./rule.js";
 import { FALL } from "./trade.js";
-import { length, lengthOff, openingName, ratio } from "./words.js";
+import { lengthOff, openingName } from "./words.js";
 
 /**
  * What lies level over a pan or a tub and doesn't drain: the sill of a niche or a window, the top of a
- * bench or a curb. Of one whose depth the plan doesn't state nothing is known.
+ * bench or a curb. Of one whose depth the plan doesn't state nothing is known; one that falls back into
+ * the wall is `opening/back-slope`'s.
  */
 export const openingFlatSill: Rule = {
   code: "opening/flat-sill",
@@ -21,33 +22,22 @@ export const openingFlatSill: Rule = {
       : [],
 };
 
-function isOverWater({ edges: { bottom } }: Wall): boolean {
-  return bottom.meets.kind === "pan" || bottom.meets.kind === "tub";
-}
-
 function findFlat(opening: Opening, wall: Wall, plan: SolvedPlan): Finding | null {
   const { inside } = opening;
+  if (!inside || (inside.fall !== null && inside.fall < 0)) return null;
   const least = fallRatio(plan.plan.limits);
-  if (!inside || (inside.fall !== null && drains(inside.fall, inside, least))) return null;
-  const { units } = plan.plan;
-  const enough = leastFall(inside.depth, least, units);
+  if (inside.fall !== null && drains(inside.fall, inside, least)) return null;
   const what = `the ${isSolid(opening) ? "top" : "sill"} of ${openingName(opening)}`;
-  const wanted =
-    `at least ${ratio(least)} of its depth of ${length(plan, inside.depth)}, so ${length(plan, enough)}, ` +
-    `towards the room is wanted`;
+  const wanted = wantedFall(plan, inside);
   const found = { origin: opening.origin, blocks: [opening, wall] };
   if (inside.fall === null) {
     const message = `the plan doesn't say how ${what} falls; ${wanted}`;
     return { ...found, severity: "information", message };
   }
-  const message = `${what} ${fallWords(inside.fall, enough, plan)}; ${wanted}`;
-  // Water and waterproofing are never traded: what leads water into the wall is no matter of taste.
-  return inside.fall < 0 ? { ...found, severity: "error", message } : { ...found, message };
+  const enough = leastFall(inside.depth, least, plan.plan.units);
+  return { ...found, message: `${what} ${fallWords(inside.fall, enough, plan)}; ${wanted}` };
 }
 
 function fallWords(fall: NonNullable<Inside["fall"]>, enough: number, plan: SolvedPlan): string {
-  if (fall < 0) {
-    return `falls ${length(plan, -fall)} back into the wall, where water stands and works its way in`;
-  }
   return fall === 0 ? "is flat" : `falls ${lengthOff(plan, fall, enough)}`;
 }

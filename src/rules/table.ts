@@ -18,6 +18,7 @@ import { lippageExpected } from "./lippage-expected.js";
 import { movementMissing } from "./movement-missing.js";
 import { movementNarrow } from "./movement-narrow.js";
 import { movementTooFar } from "./movement-too-far.js";
+import { openingBackSlope } from "./opening-back-slope.js";
 import { openingFlatSill } from "./opening-flat-sill.js";
 import { openingOffCentre } from "./opening-off-centre.js";
 import { openingOffJoint } from "./opening-off-joint.js";
@@ -53,6 +54,7 @@ export const TRADE_RULES: readonly Rule[] = [
   openingOffJoint,
   openingOffCentre,
   openingFlatSill,
+  openingBackSlope,
   tileNominal,
   wallTooLarge,
   wishNotMet,

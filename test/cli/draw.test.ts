@@ -5,7 +5,11 @@ import { BROKEN, CLEAN } from "./plans.js";
 import { workplace } from "./workplace.js";
 
 describe("gaugelath draw", () => {
-  const place = workplace({ "clean.tileplan": CLEAN, "broken.tileplan": BROKEN });
+  const place = workplace({
+    "clean.tileplan": CLEAN,
+    "broken.tileplan": BROKEN,
+    "odd-name.svg": CLEAN,
+  });
 
   it("writes the picture", async () => {
     const answer = await gaugelath(place, ["draw", "clean.tileplan", "-o", "clean.svg"]);
@@ -30,15 +34,25 @@ describe("gaugelath draw", () => {
   });
 
   it("does not write over the plan itself", async () => {
-    const { exit, err } = await gaugelath(place, [
-      "draw",
-      "clean.tileplan",
-      "-o",
-      "./clean.tileplan",
-    ]);
+    const words = ["draw", "odd-name.svg", "-o", "./odd-name.svg"];
+    const { exit, err } = await gaugelath(place, words);
     assert.equal(exit, 2);
-    assert.match(err, /^gaugelath: \.\/clean\.tileplan is the plan itself\n/);
+    assert.match(err, /^gaugelath: \.\/odd-name\.svg is the plan itself\n/);
+    assert.equal(readFileSync(place.path("odd-name.svg"), "utf8"), CLEAN);
+  });
+
+  it("writes no SVG under another format's name, and says what does write it", async () => {
+    for (const name of ["a.png", "a.PDF", "clean.tileplan"]) {
+      const before = readdirSync(place.folder);
+      const { exit, out, err } = await gaugelath(place, ["draw", "clean.tileplan", "-o", name]);
+      assert.deepEqual([exit, out], [2, ""]);
+      assert.match(err, /^gaugelath: \S+: a picture is drawn as \.svg, not as \.\w+\n/);
+      assert.match(err, /gaugelath sheet writes \.pdf, \.png and \.dxf/);
+      assert.deepEqual(readdirSync(place.folder), before);
+    }
     assert.equal(readFileSync(place.path("clean.tileplan"), "utf8"), CLEAN);
+    const plain = await gaugelath(place, ["draw", "clean.tileplan", "-o", "picture"]);
+    assert.deepEqual(plain, { exit: 0, out: "", err: "" });
   });
 
   it("leaves nothing behind where it can't write", async () => {

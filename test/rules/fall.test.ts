@@ -1,6 +1,8 @@
 import assert from "node:assert/strict";
 import { NM_PER } from "../../src/measure/index.js";
-import { drains, fallRatio, leastFall } from "../../src/rules/fall.js";
+import { drains, fallRatio, isOverWater, leastFall, wantedFall } from "../../src/rules/fall.js";
+import { solveClean } from "../support/solve-text.js";
+import { wallText } from "./wall-text.js";
 
 const IN = NM_PER.inch;
 const USUAL = { p: 1, q: 48 };
@@ -38,5 +40,23 @@ describe("the fall of a sill", () => {
     assert.equal(leastFall(3.5 * IN, USUAL, "inch"), (3 * IN) / 32);
     assert.equal(leastFall(89 * NM_PER.mm, USUAL, "mm"), 1.9 * NM_PER.mm);
     assert.equal(leastFall(96 * NM_PER.mm, USUAL, "cm"), 2 * NM_PER.mm);
+  });
+});
+
+describe("what a sill is wanted to fall", () => {
+  const depth = 12 * IN;
+  const planOf = (rules: string) => solveClean(wallText({ plan: rules })).solved;
+
+  it("is told with its figure, the trade's where the plan turns the limit off", () => {
+    const usual = "at least 1/48 of its depth of 12 in, so 1/4 in, towards the room is wanted";
+    assert.equal(wantedFall(planOf(""), { depth, fall: 0 }), usual);
+    assert.equal(wantedFall(planOf("rules {\n fall off\n}"), { depth, fall: 0 }), usual);
+    assert.match(wantedFall(planOf("rules {\n fall 1/24\n}"), { depth, fall: 0 }), /so 1\/2 in/);
+  });
+
+  it("matters over a pan or a tub", () => {
+    const wet = (bottom: string) =>
+      isOverWater(solveClean(wallText({ edges: `bottom ${bottom} movement 1/8` })).plan.walls[0]!);
+    assert.deepEqual(["pan", "tub", "floor", "counter"].map(wet), [true, true, false, false]);
   });
 });

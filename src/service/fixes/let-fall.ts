@@ -8,7 +8,7 @@ import { isAtHead, statementAtHead } from "./statement-at-head.js";
 /** Lets a sill, or a bench's or a curb's top, fall towards the room by the least that drains. */
 export const letFall: Fixer = (state, diagnostic) => {
   const { code, range, wall: name } = diagnostic;
-  if (code !== "opening/flat-sill") return [];
+  if (code !== "opening/flat-sill" && code !== "opening/back-slope") return [];
   const { plan } = state.outcome;
   const wall = plan.walls.find((each) => each.name === name);
   const opening = wall?.openings.find(({ origin }) => isAtHead(origin, range));

@@ -23,10 +23,15 @@ describe("a sill that doesn't drain", () => {
   });
 
   it("has a lesser fall, or one back into the wall, changed to it", () => {
-    for (const fall of ["0", "1/16", "-(1/8 + 1/8)"]) {
-      const { text, codes } = mend(shelf(`    depth 12\n    fall ${fall}\n`), CODE, /fall 1\/4 in/);
+    const back = "opening/back-slope";
+    for (const [fall, code] of [
+      ["0", CODE],
+      ["1/16", CODE],
+      ["-(1/8 + 1/8)", back],
+    ] as const) {
+      const { text, codes } = mend(shelf(`    depth 12\n    fall ${fall}\n`), code, /fall 1\/4 in/);
       assert.ok(text.includes("    fall 1/4\n"), text);
-      assert.ok(!codes.includes(CODE));
+      assert.ok(!codes.includes(CODE) && !codes.includes(back));
     }
   });
 
