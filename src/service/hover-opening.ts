@@ -12,7 +12,7 @@ import {
   type SolvedWall,
   visibleExtent,
 } from "../solver/index.js";
-import { holeFitWords, openingFitWords } from "../sheets/index.js";
+import { holeFitWords, layRound, openingFitWords } from "../sheets/index.js";
 import type { Figures } from "./figures.js";
 import { heading, lines, paragraphs, plain } from "./markdown.js";
 
@@ -54,7 +54,7 @@ function fallWords(fall: Nm | null, figures: Figures): string {
 
 /** Where it would be on the joints, told of one that is off them. */
 function jointLines(wall: SolvedWall, opening: Opening, figures: Figures): string[] {
-  const [lay] = wall.lays;
+  const lay = layRound(wall, opening);
   const fits = lay && openingFits(wall, lay, opening);
   if (!fits || fits.isOn) return [];
   return [...openingFitWords(fits, (nm) => figures.length(nm)), ...chosenNote(lay)];
@@ -75,12 +75,15 @@ const STRIPS: readonly (readonly [Side, string, "width" | "height"])[] = [
 
 function besideLines(wall: SolvedWall, opening: Opening, figures: Figures): string[] {
   const box = wall.region.takeaways.find((takeaway) => takeaway.opening === opening)?.box;
-  const [lay] = wall.lays;
-  if (!box || !lay) return [];
-  return STRIPS.flatMap(([side, words, measure]) => {
-    const strip = stripAt(wall, lay, box, side, measure);
-    return strip ? [`${words}: ${stripWords(strip, lay, measure, figures)}`] : [];
-  });
+  if (!box) return [];
+  return STRIPS.flatMap(([side, words, measure]) =>
+    wall.lays.flatMap((lay) => {
+      const strip = stripAt(lay, box, side, measure);
+      if (!strip) return [];
+      const of = wall.lays.length > 1 ? ` of ${plain(lay.lay.name)}` : "";
+      return [`${words}: ${stripWords(strip, lay, measure, figures)}${of}`];
+    }),
+  );
 }
 
 interface Strip {
@@ -91,10 +94,9 @@ interface Strip {
 /** An L or U cut reaches past the opening's corner: its legs are told by the rules. */
 const REACHING: ReadonlySet<Cut> = new Set(["notch", "slot"]);
 
-/** The sizes of the pieces that end at a side of the opening; null where none does. */
+/** The sizes of a lay's pieces that end at a side of the opening; null where none does. */
 function stripAt(
-  { region }: SolvedWall,
-  { pieces }: SolvedLay,
+  { region, pieces }: SolvedLay,
   box: Box,
   side: Side,
   measure: "width" | "height",
@@ -141,7 +143,7 @@ function stripWords(
 
 /** A hole in figures, and the nearest middles of a tile and of a joint. */
 export function hoverHole(wall: SolvedWall, hole: Hole, figures: Figures): string {
-  const [lay] = wall.lays;
+  const lay = layRound(wall, hole);
   const fits = lay && holeFits(lay, hole);
   return paragraphs([
     heading("hole", hole.name),

@@ -2,11 +2,34 @@ import assert from "node:assert/strict";
 import { stateOf } from "./state-of.js";
 import { wallPlan } from "./plans.js";
 import { run } from "../../src/engine.js";
+import { formatLength } from "../../src/measure/index.js";
+import { holeFits } from "../../src/solver/index.js";
+import { TWO_LAYS } from "../sheets/options/bench.js";
 import { Figures } from "../../src/service/figures.js";
 import { hoverHole, hoverOpening } from "../../src/service/hover-opening.js";
 import { exampleSource, exampleText } from "../support/examples.js";
 
 describe("an opening in figures", () => {
+  it("is told by the lay that it lies in, and what is beside it by each lay that is", () => {
+    const [wall] = stateOf(TWO_LAYS).outcome.solved.walls;
+    const told = (i: number): string =>
+      hoverOpening(wall!, wall!.wall.openings[i]!, new Figures("inch"));
+    // Two field tiles from 12 3/8 to 20 1/2 with the joints beside them are 8 3/8, 1/8 more than the niche
+    // at each side; two courses from 41 to 45 1/8 likewise.
+    assert.match(told(1), /on them at 12 3\/8 in, 41 in/);
+    assert.match(told(1), /under it: .* of field/);
+    assert.doesNotMatch(told(1), /of dado/);
+    assert.doesNotMatch(told(0), /field/);
+    const reaching = TWO_LAYS.replace("at 12 3/8, 40 3/4", "at 12 3/8, 31");
+    const [over] = stateOf(reaching).outcome.solved.walls;
+    const text = hoverOpening(over!, over!.wall.openings[1]!, new Figures("inch"));
+    assert.match(text, /under it: .* of dado/);
+    assert.match(text, /over it: .* of field/);
+    const { tile } = holeFits(wall!.lays[1]!, wall!.wall.holes[0]!);
+    const hole = hoverHole(wall!, wall!.wall.holes[0]!, new Figures("inch"));
+    assert.match(hole, new RegExp(`middle of a tile at ${formatLength(tile!.x, "inch")}`));
+  });
+
   const name = "niche-wall.tileplan";
   const { solved } = run(exampleText(name), exampleSource(name));
   const [wall] = solved.walls;

@@ -1,7 +1,7 @@
 import type { Syntax } from "../../language/index.js";
 import { exactLength, formatLength, type Nm } from "../../measure/index.js";
 import type { Opening, SourceRange } from "../../model/index.js";
-import { tilesWords } from "../../sheets/index.js";
+import { layRound, tilesWords } from "../../sheets/index.js";
 import {
   type OpeningFit,
   openingFits,
@@ -44,7 +44,7 @@ export function windowOntoJoints(state: DocumentState, range: SourceRange): Fix[
 }
 
 function changesOf(state: DocumentState, wall: SolvedWall, opening: Opening): Change[] {
-  const [lay] = wall.lays;
+  const lay = layRound(wall, opening);
   const fits = lay && openingFits(wall, lay, opening);
   if (!fits || fits.isOn) return [];
   const { moved, sized } = fits;

@@ -52,7 +52,7 @@ function* wallJson({ plan }: SolvedPlan, solved: SolvedWall): Generator<string> 
     };
     yield `${i > 0 ? "," : ""}\n${JSON.stringify(json)}`;
   }
-  yield `],\n"wholeTiles":${JSON.stringify(wholeTilesJson(solved, solved.lays[0]!))}}`;
+  yield `],\n"wholeTiles":${JSON.stringify(wholeTilesJson(solved))}}`;
 }
 
 function startJson({ wall, lay, across, up, joint }: LaidOption): object {

@@ -47,7 +47,7 @@ function* wallText({ plan }: SolvedPlan, solved: SolvedWall): Generator<string> 
     yield* lines(`     ${standing(found, i, plan.units)}`, "     ");
   }
   yield* optionTables(plan, found.options);
-  yield* wholeTilesText(solved, solved.lays[0]!, plan.units);
+  yield* wholeTilesText(solved, plan.units);
 }
 
 function* lines(line: string, indent: string): Generator<string> {

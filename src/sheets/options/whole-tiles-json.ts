@@ -4,23 +4,26 @@ import {
   openingFits,
   type OpeningFit,
   type Place,
-  type SolvedLay,
   type SolvedWall,
   stopHeights,
   type WholeSize,
 } from "../../solver/index.js";
+import { layRound, topLay } from "./lay-round.js";
 
-/** Where openings, holes and the wall's top would leave whole tiles, the lay as it is; lengths in mm. */
-export function wholeTilesJson(solved: SolvedWall, lay: SolvedLay): object {
+/** Where openings, holes and the wall's top would leave whole tiles, the lays as they are; lengths in mm. */
+export function wholeTilesJson(solved: SolvedWall): object {
   const { openings, holes } = solved.wall;
-  const stops = stopHeights(solved, lay);
+  const top = topLay(solved);
+  const stops = top && stopHeights(solved, top);
   return {
     openings: openings.flatMap((opening) => {
-      const fits = openingFits(solved, lay, opening);
+      const lay = layRound(solved, opening);
+      const fits = lay && openingFits(solved, lay, opening);
       if (!fits) return [];
       const { isOn, moved, sized, sizes } = fits;
       return {
         name: opening.name,
+        lay: lay.lay.name,
         onJoints: isOn,
         moved: moved && fitJson(moved),
         sized: sized && fitJson(sized),
@@ -28,7 +31,8 @@ export function wholeTilesJson(solved: SolvedWall, lay: SolvedLay): object {
       };
     }),
     holes: holes.map((hole) => {
-      const { tile, joint } = holeFits(lay, hole);
+      const lay = layRound(solved, hole);
+      const { tile = null, joint = null } = lay ? holeFits(lay, hole) : {};
       return { name: hole.name, tile: tile && placeJson(tile), joint: joint && placeJson(joint) };
     }),
     top: stops && {

@@ -9,16 +9,17 @@ import {
 } from "../../solver/index.js";
 import { folded } from "../folded.js";
 import { holeFitWords, openingFitWords, type Print, stopWords } from "./fit-words.js";
+import { layRound, topLay } from "./lay-round.js";
 import { LINE_WIDTH } from "./line-width.js";
 
 const INDENT = "    ";
 
-/** Working back from the tile: what would have to stand where for tiles to stay whole. */
-export function* wholeTilesText(
-  solved: SolvedWall,
-  lay: SolvedLay,
-  units: Unit,
-): Generator<string> {
+/** Working back from the tile: what would have to stand where for tiles to stay whole, lay by lay. */
+export function* wholeTilesText(solved: SolvedWall, units: Unit): Generator<string> {
+  for (const lay of solved.lays) yield* layText(solved, lay, units);
+}
+
+function* layText(solved: SolvedWall, lay: SolvedLay, units: Unit): Generator<string> {
   const print = (nm: number): string => formatLength(nm, units);
   const lines = [
     ...openingLines(solved, lay, print),
@@ -29,7 +30,8 @@ export function* wholeTilesText(
   const start = lay.choice
     ? "from the start chosen now (write it down first)"
     : "its start as it is written";
-  yield `\n  worked back from the tile, ${start}:\n`;
+  const of = solved.lays.length > 1 ? ` of ${lay.lay.name}` : "";
+  yield `\n  worked back from the tile${of}, ${start}:\n`;
   for (const line of lines) {
     for (const part of folded(line, LINE_WIDTH - INDENT.length, "    ")) yield `${INDENT}${part}\n`;
   }
@@ -37,7 +39,7 @@ export function* wholeTilesText(
 
 function openingLines(solved: SolvedWall, lay: SolvedLay, print: Print): string[] {
   return solved.wall.openings.flatMap((opening) => {
-    const fits = openingFits(solved, lay, opening);
+    const fits = layRound(solved, opening) === lay ? openingFits(solved, lay, opening) : null;
     if (!fits) return [];
     const [first, ...more] = openingFitWords(fits, print);
     const { across, up } = fits.sizes;
@@ -48,15 +50,16 @@ function openingLines(solved: SolvedWall, lay: SolvedLay, print: Print): string[
   });
 }
 
-function holeLines({ wall }: SolvedWall, lay: SolvedLay, print: Print): string[] {
-  return wall.holes.flatMap((hole) => {
+function holeLines(solved: SolvedWall, lay: SolvedLay, print: Print): string[] {
+  return solved.wall.holes.flatMap((hole) => {
+    if (layRound(solved, hole) !== lay) return [];
     const words = holeFitWords(holeFits(lay, hole), print);
     return words.length === 0 ? [] : [`hole ${hole.name}: ${words.join("; ")}`];
   });
 }
 
 function stopLines(solved: SolvedWall, lay: SolvedLay, print: Print): string[] {
-  const stops = stopHeights(solved, lay);
+  const stops = topLay(solved) === lay ? stopHeights(solved, lay) : null;
   return stops ? [`the wall: ${stopWords(stops, print)}`] : [];
 }
 

@@ -1,6 +1,7 @@
 import assert from "node:assert/strict";
 import { edited, Plans, wallPlan } from "../plans.js";
 import { stateOf } from "../state-of.js";
+import { TWO_LAYS } from "../../sheets/options/bench.js";
 import { codesOf, mend, mendsOf } from "./mending.js";
 
 const CODE = "opening/off-joint";
@@ -51,6 +52,16 @@ describe("a niche off the joints", () => {
     );
     assert.ok(!codes.includes(CODE));
     assert.match(text, /size 11 15\/16 x 5 15\/16/);
+  });
+
+  it("is moved onto those of the lay that it lies in", () => {
+    const { text, codes } = mend(
+      TWO_LAYS,
+      CODE,
+      /^Move shelf onto the joints: at 12 3\/8 in, 41 in$/,
+    );
+    assert.ok(!codes.includes(CODE));
+    assert.match(text, /at 12 3\/8, 41\n/);
   });
 
   it("keeps the names of lengths that stay as they are", () => {

@@ -54,3 +54,48 @@ export function bench(text: string): Bench {
   assert.ok(wall && found);
   return { solved, wall, options: found.options };
 }
+
+/**
+ * A wainscot of four courses of 8 x 8 tile, 32 x 40 of wall without soft joints, and 4 x 2 tile over it.
+ * The wainscot's tile ends at 8, 16 1/8, 24 1/4 and 32 3/8 up; the field begins a joint over it, at 32 1/2.
+ */
+export const TWO_LAYS = `units inch
+tile dado "8 x 8" {
+  face 8 x 8
+  thickness 3/8
+}
+tile field "4 x 2" {
+  face 4 x 2
+  thickness 3/8
+}
+wall back "Back wall" {
+  size 32 1/2 x 64
+  left free
+  right free
+  bottom free
+  top free
+  niche low {
+    at 8 1/8, 8 1/8
+    size 8 x 8
+  }
+  niche shelf {
+    at 12 3/8, 40 3/4
+    size 8 1/8 x 4 1/8
+  }
+  hole tap at 9, 40 across 1
+  lay dado {
+    bond stack
+    joint 1/8
+    courses 4
+    across full tile from left
+    up full course from bottom
+  }
+  lay field {
+    over dado
+    bond stack
+    joint 1/8
+    across full tile from left
+    up full course from bottom
+  }
+}
+`;

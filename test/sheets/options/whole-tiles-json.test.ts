@@ -1,16 +1,32 @@
 import assert from "node:assert/strict";
 import { wholeTilesJson } from "../../../src/sheets/options/whole-tiles-json.js";
-import { bench, RUNNING } from "./bench.js";
+import { bench, RUNNING, TWO_LAYS } from "./bench.js";
 
 const INCH = 25.4;
 
 describe("wholeTilesJson", () => {
+  it("says of each opening which lay of its wall it lies in", () => {
+    const { openings, top } = wholeTilesJson(bench(TWO_LAYS).wall) as {
+      openings: readonly { name: string; lay: string }[];
+      top: object;
+    };
+    assert.deepEqual(
+      openings.map(({ name, lay }) => [name, lay]),
+      [
+        ["low", "dado"],
+        ["shelf", "field"],
+      ],
+    );
+    assert.deepEqual(top, { whole: false, below: 62.125 * INCH, above: rounded(64.25 * INCH) });
+  });
+
   it("has places and sizes in mm, exactly, and the courses whose joints are met", () => {
     const { wall } = bench(RUNNING);
-    assert.deepEqual(wholeTilesJson(wall, wall.lays[0]!), {
+    assert.deepEqual(wholeTilesJson(wall), {
       openings: [
         {
           name: "shelf",
+          lay: "field",
           onJoints: false,
           moved: {
             at: [12.375 * INCH, 12.6875 * INCH].map(rounded),
