@@ -20,10 +20,14 @@ describe("an opening in figures", () => {
     assert.match(told(1), /under it: .* of field/);
     assert.doesNotMatch(told(1), /of dado/);
     assert.doesNotMatch(told(0), /field/);
-    const reaching = TWO_LAYS.replace("at 12 3/8, 40 3/4", "at 12 3/8, 31");
+    const reaching = TWO_LAYS.replace(
+      /at 12 3\/8, 40 3\/4\n {4}size 8 1\/8/,
+      "at 8 1/8, 31\n    size 8",
+    );
     const [over] = stateOf(reaching).outcome.solved.walls;
     const text = hoverOpening(over!, over!.wall.openings[1]!, new Figures("inch"));
-    assert.match(text, /under it: .* of dado/);
+    // Under it the wainscot's fourth course, from 24 3/8 up.
+    assert.match(text, /under it: pieces 6 5\/8 in high of dado/);
     assert.match(text, /over it: .* of field/);
     const { tile } = holeFits(wall!.lays[1]!, wall!.wall.holes[0]!);
     const hole = hoverHole(wall!, wall!.wall.holes[0]!, new Figures("inch"));
