@@ -2,6 +2,7 @@ import { type Diagnostic, type Opening, OPENING_KINDS } from "../model/index.js"
 import { check } from "../rules/index.js";
 import { layReading } from "../sheets/index.js";
 import type { SolvedPlan, SolvedWall } from "../solver/index.js";
+import { mitredEdges } from "../takeoff/index.js";
 import { alignmentChanges, alignmentsOf, type CommonName } from "./alignments.js";
 import type {
   Alignment,
@@ -141,7 +142,8 @@ function readingOf(wall: SolvedWall | null): WallReading | null {
   const sizes = all.flatMap(({ smallest }) => smallest ?? []);
   const [least] = sizes.sort((a, b) => Math.min(a.width, a.height) - Math.min(b.width, b.height));
   const smallest = least ? { width: least.width, height: least.height } : null;
-  return { courses: sum("courses"), pieces: sum("pieces"), cuts: sum("cuts"), smallest };
+  const { count: mitred } = mitredEdges(wall);
+  return { courses: sum("courses"), pieces: sum("pieces"), cuts: sum("cuts"), mitred, smallest };
 }
 
 type Named = Change<{ readonly name: string }>;

@@ -187,6 +187,8 @@ export interface WallReading {
   readonly courses: number;
   readonly pieces: number;
   readonly cuts: number;
+  /** Edges of tile that are mitred, at outside corners. */
+  readonly mitred: number;
   /** The cut piece whose seen width or height is the smallest; null where none is cut. */
   readonly smallest: { readonly width: Nm; readonly height: Nm } | null;
 }

@@ -142,6 +142,7 @@ function readingLines({ reading }: WallComparison, words: Words): string[] {
   return [
     ...(size(before) === size(after) ? [] : [words.smallest(both)]),
     ...(before.cuts === after.cuts ? [] : [words.cuts(both)]),
+    ...(before.mitred === after.mitred ? [] : [words.mitred(both)]),
   ];
 }
 

@@ -203,6 +203,10 @@ export class Words {
     return `cut pieces: ${before.cuts} -> ${after.cuts}`;
   }
 
+  mitred({ before, after }: Pair<WallReading>): string {
+    return `mitred edges: ${before.mitred} -> ${after.mitred}`;
+  }
+
   /** What was gained, then what was lost; the sides of one opening in one line. */
   alignments(changes: readonly Change<Alignment>[]): string[] {
     return (["after", "before"] as const).flatMap((when) => {

@@ -7,6 +7,7 @@ export type {
   Fence,
   GroutTakeoff,
   Materials,
+  Mitre,
   MortarTakeoff,
   Notch,
   PieceCut,
@@ -22,5 +23,6 @@ export type {
   TrimTakeoff,
   WallCuts,
 } from "./takeoff.js";
+export { mitredEdges } from "./cuts/mitres.js";
 export { mortarBags } from "./materials/mortar.js";
 export { takeoff } from "./plan-takeoff.js";

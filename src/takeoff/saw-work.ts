@@ -17,20 +17,23 @@ const SIDES_OF_A_NOTCH = 4;
 /** The saw's work on all walls, each piece on its own; and the kerf that is reckoned with. */
 export function sawWork({ plan, walls }: SolvedPlan, cuts: readonly WallCuts[]): SawWork {
   const batches = cuts.flatMap((wall) => wall.batches);
+  const mitred = cuts.flatMap((wall) => wall.pieces).flatMap(({ cut }) => cut.mitres);
   const trims = walls.flatMap((wall) => wall.trims).flatMap((run) => run.pieces);
   return {
     passes: batches.reduce((sum, { cut, labels }) => sum + passesOf(cut) * labels.length, 0),
     holes: batches.reduce((sum, { cut, labels }) => sum + cut.holes.length * labels.length, 0),
     mitres: trims.reduce((sum, { mitre }) => sum + mitre.length, 0),
+    mitredEdges: mitred.length,
+    mitreLength: mitred.reduce((sum, { length }) => sum + length, 0),
     kerf: kerfOf(plan),
     kerfStated: (plan.saw?.kerf ?? null) !== null,
   };
 }
 
-/** Straight passes for one piece: through-cuts, slopes, and the sides of its notches. */
-function passesOf({ fences, tapers, notches }: PieceCut): number {
+/** Straight passes for one piece: through-cuts, slopes, mitres, and the sides of its notches. */
+function passesOf({ fences, tapers, notches, mitres }: PieceCut): number {
   return notches.reduce(
     (sum, notch) => sum + SIDES_OF_A_NOTCH - notch.opens.length,
-    fences.length + tapers.length,
+    fences.length + tapers.length + mitres.length,
   );
 }

@@ -19,13 +19,13 @@ export interface WallCuts {
   readonly wall: string;
   /** The wall's letter or letters in labels, such as `B`. */
   readonly mark: string;
-  /** Every cut piece, course by course from the bottom, left to right. */
+  /** Every piece that is cut or mitred, course by course from the bottom, left to right. */
   readonly pieces: readonly CutPiece[];
-  /** Those pieces by equal cuts, in the order of work: rips, crosscuts, corners, tapers, notches, holes. */
+  /** Those pieces by equal cuts, in the order of work: rips, crosscuts, corners, tapers, notches, holes, mitres. */
   readonly batches: readonly Batch[];
 }
 
-/** A piece that is cut from a tile, in the tile's own frame: its lower left corner is 0, 0. */
+/** A piece that is cut from a tile, or mitred, in the tile's own frame: its lower left corner is 0, 0. */
 export interface CutPiece {
   /** Wall, course and place, such as `B-05-03`: what is written on the tile's back. */
   readonly label: string;
@@ -42,7 +42,7 @@ export interface CutPiece {
 
 /** How a piece differs from its tile. Several may apply; a batch is of pieces that are the same in all. */
 export interface PieceCut {
-  readonly kind: "rip" | "crosscut" | "corner" | "taper" | "notch" | "hole";
+  readonly kind: "rip" | "crosscut" | "corner" | "taper" | "notch" | "hole" | "mitre";
   /** The smallest box round the piece, within the tile's face. */
   readonly box: Box;
   /** Straight through-cuts, as the fence is set: how much of the tile stays, measured from a factory edge. */
@@ -53,6 +53,15 @@ export interface PieceCut {
   readonly notches: readonly Notch[];
   /** Round holes and bites. */
   readonly holes: readonly DrilledHole[];
+  /** Edges that are cut back behind the face; they take nothing of it. */
+  readonly mitres: readonly Mitre[];
+}
+
+/** A mitred edge, seen from the front as the piece is laid. */
+export interface Mitre {
+  readonly side: "left" | "right";
+  /** Along the edge. */
+  readonly length: Nm;
 }
 
 export interface Fence {
@@ -229,10 +238,14 @@ export interface MortarTakeoff {
 }
 
 export interface SawWork {
-  /** Straight passes of the saw in all. */
+  /** Straight passes of the saw in all, mitred edges of tile among them. */
   readonly passes: number;
   readonly holes: number;
+  /** Mitred ends of trim. */
   readonly mitres: number;
+  /** Mitred edges of tile, and how long they are together. */
+  readonly mitredEdges: number;
+  readonly mitreLength: Nm;
   /** Kerf reckoned with, nm, and whether the plan states it. */
   readonly kerf: Nm;
   readonly kerfStated: boolean;

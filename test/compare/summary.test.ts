@@ -1,5 +1,7 @@
 import assert from "node:assert/strict";
 import { headline, summarise } from "../../src/compare/index.js";
+import { mitredText } from "../rooms/mitred-text.js";
+import { outsideText } from "../rooms/outside-text.js";
 import { comparisonOf, edited, WALL } from "./wall.js";
 
 type Edit = readonly [string, string];
@@ -546,6 +548,21 @@ Pieces
   54 pieces only moved, left 2 1/16 in
   6 pieces cut differently
   6 pieces new`,
+    );
+  });
+
+  it("a corner that is mitred in place of lapped, and the way back", () => {
+    const section = (before: string, after: string) =>
+      summarise(comparisonOf(before, after)).find(({ title }) => title.startsWith("Smallest cut"))!
+        .lines;
+    // Eight courses on each wall; the pier's ends change, since its tile now goes to the outer face.
+    assert.deepEqual(
+      section(outsideText(), mitredText()).filter((line) => line.includes("mitred")),
+      ["back: mitred edges: 0 -> 8", "pier: mitred edges: 0 -> 8"],
+    );
+    assert.deepEqual(
+      section(mitredText(), outsideText()).filter((line) => line.includes("mitred")),
+      ["back: mitred edges: 8 -> 0", "pier: mitred edges: 8 -> 0"],
     );
   });
 

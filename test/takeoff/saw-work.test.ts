@@ -1,7 +1,9 @@
 import assert from "node:assert/strict";
 import { NM_PER } from "../../src/measure/index.js";
 import { sawWork } from "../../src/takeoff/saw-work.js";
+import { mitredText } from "../rooms/mitred-text.js";
 import { cutWall, mm } from "../support/cut-wall.js";
+import { takeText } from "../support/takeoff-text.js";
 
 function work(...parts: Parameters<typeof cutWall>) {
   const { solved, taken } = cutWall(...parts);
@@ -35,6 +37,13 @@ describe("the saw's work", () => {
     const stock = { plan: ["trim nose {\nface 200 x 20\nthickness 8\n}"] };
     const { holes, mitres } = work(parts, stock);
     assert.deepEqual({ holes, mitres }, { holes: 1, mitres: 8 });
+  });
+
+  it("tells mitred ends of trim from mitred edges of tile", () => {
+    const { solved, taken } = takeText(mitredText());
+    const { mitres, mitredEdges, mitreLength } = sawWork(solved, taken.walls);
+    // Eight courses on each wall, by hand in mitres.test.ts.
+    assert.deepEqual([mitres, mitredEdges, mitreLength], [0, 16, 47.125 * NM_PER.inch]);
   });
 
   it("takes the plan's kerf, else 3/32 in (common practice), and says which", () => {

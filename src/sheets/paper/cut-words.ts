@@ -1,7 +1,7 @@
 import { plainText } from "../../drawing/index.js";
 import type { Nm } from "../../measure/index.js";
 import type { Side } from "../../model/index.js";
-import type { Batch, DrilledHole, Fence, Notch, Taper } from "../../takeoff/index.js";
+import type { Batch, DrilledHole, Fence, Mitre, Notch, Taper } from "../../takeoff/index.js";
 import { sidesWords } from "./words.js";
 
 type Print = (nm: Nm) => string;
@@ -13,16 +13,18 @@ export const KIND_WORDS: Readonly<Record<Batch["cut"]["kind"], string>> = {
   taper: "taper",
   notch: "notch",
   hole: "hole",
+  mitre: "mitre",
 };
 
 /** How one piece of a batch is cut, a sentence a cut; every size from an edge that is named. */
 export function cutSteps(batch: Batch, both: Print): string[] {
-  const { fences, tapers, notches, holes } = batch.cut;
+  const { fences, tapers, notches, holes, mitres } = batch.cut;
   return [
     ...fences.map((fence) => fenceWords(fence, batch, both)),
     ...tapers.map((taper) => taperWords(taper, batch, both)),
     ...notches.map((notch) => notchWords(notch, batch, both)),
     ...holes.map((hole) => holeWords(hole, both)),
+    ...mitres.map((mitre) => mitreWords(mitre, both)),
   ];
 }
 
@@ -79,6 +81,14 @@ function holeWords({ name, fromLeft, fromBottom, across }: DrilledHole, both: Pr
     " and ",
   );
   return `round hole ${plainText(name)}, ${both(across)} across: its centre ${centre}`;
+}
+
+/** The plan knows no corner's angle: the blade leans by half of it. */
+function mitreWords({ side, length }: Mitre, both: Print): string {
+  return (
+    `mitre along the ${side}, ${both(length)}: back from the edge of the face, which stays whole, ` +
+    "by half the corner's angle (45 degrees where that is square)"
+  );
 }
 
 /** A centre may lie outside the tile. */

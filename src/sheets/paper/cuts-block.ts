@@ -1,12 +1,12 @@
 import { plainText } from "../../drawing/index.js";
-import type { Batch, WallCuts } from "../../takeoff/index.js";
+import type { Batch, Mitre, WallCuts } from "../../takeoff/index.js";
 import { NONE, tableOfSome, text } from "./blocks.js";
 import { cutSteps, KIND_WORDS } from "./cut-words.js";
 import type { Ground } from "./ground.js";
 import { labelList } from "./label-list.js";
 import type { Block } from "./paper.js";
 import { counted } from "../counted.js";
-import { sidesWords, titleOf } from "./words.js";
+import { andList, sidesWords, titleOf } from "./words.js";
 
 const COLUMNS = [
   ">Batch",
@@ -18,7 +18,7 @@ const COLUMNS = [
 ] as const;
 
 /** A wall's cuts in batches, each with its fence setting and where its pieces go. */
-export function cutsBlocks({ both }: Ground, cuts: WallCuts): Block[] {
+export function cutsBlocks({ both, length }: Ground, cuts: WallCuts): Block[] {
   if (cuts.batches.length === 0) return [];
   const example = cuts.batches[0]!.labels[0]!;
   const several = new Set(cuts.batches.map((batch) => batch.tile)).size > 1;
@@ -27,6 +27,7 @@ export function cutsBlocks({ both }: Ground, cuts: WallCuts): Block[] {
       `${counted(cuts.pieces.length, "piece")} to cut. A label is wall, course from the bottom, place from ` +
         `the left: write it on the back before it leaves the saw, such as ${example}.`,
     ),
+    ...mitreTexts(cuts, length),
     ...tableOfSome(
       "Cuts, in the order of work",
       COLUMNS,
@@ -40,6 +41,31 @@ export function cutsBlocks({ both }: Ground, cuts: WallCuts): Block[] {
       ]),
     ),
   ];
+}
+
+/** How many edges are mitred of each hand, and how long they are together; nothing where none is. */
+function mitreTexts({ pieces }: WallCuts, length: Ground["length"]): Block[] {
+  const mitres = pieces.flatMap(({ cut }) => cut.mitres);
+  if (mitres.length === 0) return [];
+  const hands = (["left", "right"] as const).flatMap((side) =>
+    handWords(
+      side,
+      mitres.filter((mitre) => mitre.side === side),
+      length,
+    ),
+  );
+  return [
+    text(
+      `Mitred, seen from the front: ${andList(hands)}. Cut square first and mitre last, face up; ` +
+        "the edge is thin, sharp, and breaks when anything leans on it.",
+    ),
+  ];
+}
+
+function handWords(side: string, mitres: readonly Mitre[], length: Ground["length"]): string[] {
+  if (mitres.length === 0) return [];
+  const all = mitres.reduce((sum, mitre) => sum + mitre.length, 0);
+  return [`${counted(mitres.length, `${side} edge`)}, ${length(all)} in all`];
 }
 
 function stepsCell(batch: Batch, both: Ground["both"]): string {

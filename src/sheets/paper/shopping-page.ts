@@ -1,5 +1,5 @@
 import { plainText } from "../../drawing/index.js";
-import type { TileTakeoff } from "../../takeoff/index.js";
+import type { SawWork, TileTakeoff } from "../../takeoff/index.js";
 import { areaWords, moneyWords, percentWords } from "../purchases/amounts.js";
 import { type Purchase, purchasesOf } from "../purchases/purchases.js";
 import { counted } from "../counted.js";
@@ -113,7 +113,12 @@ function sawBlocks({ takeoff: { saw, tiles }, length }: Ground): Block[] {
   return [
     text(
       `${counted(saw.passes, "straight pass", "straight passes")}, ${counted(saw.holes, "hole")}, ` +
-        `${counted(saw.mitres, "mitre")}. Reckoned with a kerf of ${length(saw.kerf)} (${stated}).`,
+        `${counted(saw.mitres, "mitre")}${edgesWords(saw, length)}. Reckoned with a kerf of ${length(saw.kerf)} (${stated}).`,
     ),
   ];
+}
+
+function edgesWords({ mitredEdges, mitreLength }: SawWork, length: Ground["length"]): string {
+  if (mitredEdges === 0) return "";
+  return ` of trim, ${counted(mitredEdges, "mitred edge")} of tile (${length(mitreLength)} in all)`;
 }

@@ -1,12 +1,15 @@
 import type { SolvedPlan } from "../../solver/index.js";
+import { mitredEdges } from "../../takeoff/index.js";
 import { waterOf } from "./water.js";
 
 /** What can hurt in the work that this plan asks for, each with where it is published. */
 export function cautionLines(solved: SolvedPlan): string[] {
   const { wet, glazed } = waterOf(solved.plan);
   const cuts = solved.walls.some(({ lays }) => lays.some(({ pieces }) => pieces.count > 0));
+  const mitred = solved.walls.some((wall) => mitredEdges(wall).count > 0);
   return [
     ...(cuts ? CUTTING : []),
+    ...(mitred ? MITRES : []),
     ...(solved.walls.length > 0 ? BACKING : []),
     ...(wet ? WATER : []),
     ...(glazed ? GLAZING : []),
@@ -18,6 +21,11 @@ const CUTTING = [
   "Cutting tile makes respirable silica dust: cut wet or with extraction, and wear a respirator where the " +
     "table asks for one (OSHA 29 CFR 1926.1153, Table 1).",
   "A saw near water runs on a GFCI, its cord with a drip loop (29 CFR 1926.404(b)(1)).",
+];
+
+const MITRES = [
+  "A mitred edge is thin and sharp, and throws chips and more dust as it is cut: eye protection, gloves that " +
+    "resist cuts when pieces are handled, and nothing stacked or leant on it (common practice).",
 ];
 
 const BACKING = [

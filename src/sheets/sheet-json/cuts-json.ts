@@ -30,6 +30,7 @@ function batchJson({ tile, cut, keeps, labels, beyondSaw }: Batch): object {
       fromBottom: mm(fromBottom),
       across: mm(across),
     })),
+    mitres: cut.mitres.map(({ side, length }) => ({ side, length: mm(length) })),
     keeps,
     labels,
     beyondSaw,

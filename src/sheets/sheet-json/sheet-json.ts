@@ -70,8 +70,11 @@ function wallJson({ solved, takeoff }: SheetFacts, wall: SolvedWall, i: number):
 }
 
 function sawJson({ saw }: Takeoff): string {
-  const { passes, holes, mitres, kerf, kerfStated } = saw;
-  return JSON.stringify({ passes, holes, mitres, kerf: mm(kerf), kerfStated });
+  const { passes, holes, mitres, mitredEdges, mitreLength, kerf, kerfStated } = saw;
+  return JSON.stringify({
+    ...{ passes, holes, mitres, mitredEdges, mitreLength: mm(mitreLength) },
+    ...{ kerf: mm(kerf), kerfStated },
+  });
 }
 
 function* listed<T>(items: readonly T[], text: (item: T, i: number) => string): Generator<string> {

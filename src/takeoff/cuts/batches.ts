@@ -4,8 +4,16 @@ import type { Box } from "../../solver/index.js";
 import type { Batch, CutPiece, PieceCut } from "../takeoff.js";
 import { beyondSaw } from "./beyond-saw.js";
 
-/** The order of work: straight cuts first (common practice). */
-const ORDER: readonly PieceCut["kind"][] = ["rip", "crosscut", "corner", "taper", "notch", "hole"];
+/** The order of work: straight cuts first, and mitres last, since their thin edge breaks in later work (common practice). */
+const ORDER: readonly PieceCut["kind"][] = [
+  "rip",
+  "crosscut",
+  "corner",
+  "taper",
+  "notch",
+  "hole",
+  "mitre",
+];
 
 const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
 
@@ -48,7 +56,7 @@ function settingOf({ cut }: CutPiece, n: number): number {
 
 /** What two pieces that are cut alike have in common: size, cuts, and which edges are the tile's. */
 function cutKey({ tile, cut }: CutPiece): string {
-  const { box, fences, tapers, notches, holes } = cut;
+  const { box, fences, tapers, notches, holes, mitres } = cut;
   const bites = notches.map((notch) => [notch.opens, from(box, notch.box)]);
   const drilled = holes.map((hole) => [
     hole.fromLeft - box.left,
@@ -70,6 +78,7 @@ function cutKey({ tile, cut }: CutPiece): string {
     tapers.map((taper) => [taper.side, taper.from, taper.to, taper.first, taper.last]),
     bites,
     drilled,
+    mitres.map(({ side, length }) => [side, length]),
   ]);
 }
 

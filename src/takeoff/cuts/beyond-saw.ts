@@ -26,8 +26,8 @@ export function beyondSaw({ saw, units }: Plan, tile: Tile, cut: PieceCut): stri
   return words;
 }
 
-/** How long each straight cut is: a rip goes first and leaves the crosscut less to do. */
-function cutLengths({ face }: Tile, { box, fences, tapers }: PieceCut): Nm[] {
+/** How long each straight cut is, mitres too: a rip goes first and leaves the crosscut less to do. */
+function cutLengths({ face }: Tile, { box, fences, tapers, mitres }: PieceCut): Nm[] {
   const isRipped = fences.some(({ along }) => along === "up");
   const straight = fences.map(({ along }) => {
     if (along === "up") return face.across;
@@ -36,5 +36,5 @@ function cutLengths({ face }: Tile, { box, fences, tapers }: PieceCut): Nm[] {
   const sloped = tapers.map(({ from, to, first, last }) =>
     Math.round(Math.hypot(to - from, last - first)),
   );
-  return [...straight, ...sloped];
+  return [...straight, ...sloped, ...mitres.map(({ length }) => length)];
 }

@@ -1,6 +1,7 @@
 import { showsEnd, type Side } from "../../model/index.js";
-import { type Box, pieceBounds, type SolvedLay, type SolvedWall } from "../../solver/index.js";
+import type { Box, SolvedLay, SolvedWall } from "../../solver/index.js";
 import { meetsTile } from "./neighbours.js";
+import { lengthAlong } from "./side-length.js";
 import { stretchAlong } from "./stretch.js";
 import { boundsWithinTile } from "./tile-frame.js";
 
@@ -8,8 +9,8 @@ const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
 
 /**
  * The edges of a piece that have to be its tile's own, because they show: those that face another tile
- * across a field joint, and those along a side of the wall that stays free without trim. What meets a
- * corner, a frame or an opening is covered or sealed, and may be cut.
+ * across a field joint, and those along a side of the wall that stays free, or laps over an outside corner,
+ * without trim. What meets another corner, a frame or an opening is covered or sealed, and may be cut.
  */
 export function factoryEdges(wall: SolvedWall, lay: SolvedLay, i: number): Side[] {
   const own = ownEdges(boundsWithinTile(lay, i), lay);
@@ -30,8 +31,7 @@ export function ownEdges(box: Box, { lattice }: SolvedLay): Side[] {
   return SIDES.filter((side) => box[side] === edge[side]);
 }
 
-function isBare({ wall, region }: SolvedWall, lay: SolvedLay, i: number, side: Side): boolean {
-  const { meets } = wall.edges[side];
-  if (!showsEnd(meets)) return false;
-  return pieceBounds(lay.pieces, i)[side] === region.bounds[side];
+function isBare({ wall }: SolvedWall, lay: SolvedLay, i: number, side: Side): boolean {
+  const isShown = showsEnd(wall.edges[side].meets) && !lay.inner.includes(side);
+  return isShown && lengthAlong(lay, i, side) > 0;
 }

@@ -1,6 +1,7 @@
 import type { Nm } from "../../measure/index.js";
 import type { Tile } from "../../model/index.js";
-import { type Box, cutOf, doublePieceArea, type SolvedPlan } from "../../solver/index.js";
+import { type Box, doublePieceArea, type SolvedPlan } from "../../solver/index.js";
+import { worked } from "../cuts/mitres.js";
 import type { CutPiece, CutTile, TileTakeoff, WallCuts } from "../takeoff.js";
 import { cutTiles } from "./cut-tiles.js";
 import { type Demand, demandOf } from "./demand.js";
@@ -62,15 +63,17 @@ function highestCourse(pieces: readonly CutPiece[]): number {
   return pieces.at(-1)?.course ?? 0;
 }
 
-/** What is set of a tile: whole tiles, and the areas of both sorts in nm², twice over. */
+/** What is set of a tile: whole tiles that need no saw, and the areas of both sorts in nm², twice over. */
 function setOf({ walls }: SolvedPlan, tile: Tile) {
   let whole = 0;
   let doubleCut = 0n;
-  for (const { lay, pieces } of walls.flatMap(({ lays }) => lays)) {
-    if (lay.tile !== tile) continue;
-    for (let i = 0; i < pieces.count; i++) {
-      if (cutOf(pieces, i) === "none") whole++;
-      else doubleCut += doublePieceArea(pieces, i);
+  for (const wall of walls) {
+    for (const laid of wall.lays.filter(({ lay }) => lay.tile === tile)) {
+      const isWorked = worked(wall, laid);
+      for (let i = 0; i < laid.pieces.count; i++) {
+        if (isWorked(i)) doubleCut += doublePieceArea(laid.pieces, i);
+        else whole++;
+      }
     }
   }
   const doubleWhole = BigInt(whole) * 2n * BigInt(tile.face.across) * BigInt(tile.face.up);

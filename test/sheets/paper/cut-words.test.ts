@@ -15,6 +15,7 @@ function steps(cut: Partial<PieceCut>, keeps: Batch["keeps"] = ["left", "bottom"
     tapers: [],
     notches: [],
     holes: [],
+    mitres: [],
     ...cut,
   };
   const batch: Batch = {
@@ -95,9 +96,16 @@ describe("the steps of a cut", () => {
     ]);
   });
 
+  it("tell a mitre by its hand, its length and how the blade leans", () => {
+    assert.deepEqual(steps({ mitres: [{ side: "right", length: inches(4) }] }), [
+      "mitre along the right, 4 in: back from the edge of the face, which stays whole, " +
+        "by half the corner's angle (45 degrees where that is square)",
+    ]);
+  });
+
   it("have a word for each kind", () => {
     assert.deepEqual(Object.keys(KIND_WORDS), [
-      ...["rip", "crosscut", "corner", "taper", "notch", "hole"],
+      ...["rip", "crosscut", "corner", "taper", "notch", "hole", "mitre"],
     ]);
   });
 });

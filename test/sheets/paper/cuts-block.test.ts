@@ -1,7 +1,8 @@
 import assert from "node:assert/strict";
 import { cutsBlocks } from "../../../src/sheets/paper/cuts-block.js";
+import { mitredText } from "../../rooms/mitred-text.js";
 import { wallText } from "../setting-out/plans.js";
-import { benchGround, tableOf, wordsOf } from "./sheet-bench.js";
+import { benchGround, groundFor, tableOf, wordsOf } from "./sheet-bench.js";
 
 describe("the list of cuts", () => {
   // Whole at the left and the bottom; 2 5/8 at the right, 3 1/8 at the top.
@@ -44,6 +45,24 @@ describe("the list of cuts", () => {
       wordsOf(blocks),
       /^15 pieces to cut\. A label is wall, course .* such as B-06-01\./,
     );
+  });
+
+  it("tells how many edges are mitred, of which hand, how long together, and that they come last", () => {
+    const mitred = groundFor(mitredText());
+    const [back, pier] = mitred.takeoff.walls;
+    const words = wordsOf(cutsBlocks(mitred, back!));
+    assert.match(
+      words,
+      /Mitred, seen from the front: 8 right edges, 23 9\/16 in in all\. Cut square first/,
+    );
+    assert.match(wordsOf(cutsBlocks(mitred, pier!)), /8 left edges, 23 9\/16 in in all\./);
+    assert.doesNotMatch(wordsOf(blocks), /[Mm]itre/);
+    const last = tableOf(cutsBlocks(mitred, back!)).rows.at(-1)!;
+    assert.deepEqual(
+      [last[1], last[3], last[4], last[5]],
+      ["mitre", "7", "left, bottom and top", "B-01-10 to B-07-10, every course"],
+    );
+    assert.match(last[2]!, /^mitre along the right, 3 in \(76\.2 mm\)/);
   });
 
   it("tells what the saw can't do", () => {

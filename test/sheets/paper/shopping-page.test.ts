@@ -1,5 +1,6 @@
 import assert from "node:assert/strict";
 import { countWords, shoppingPage } from "../../../src/sheets/paper/shopping-page.js";
+import { mitredText } from "../../rooms/mitred-text.js";
 import { planOf, wallText } from "../setting-out/plans.js";
 import { groundFor, tableOf, wordsOf } from "./sheet-bench.js";
 
@@ -59,6 +60,14 @@ describe("the shopping list", () => {
       wordsOf(page().blocks),
       /kerf of 3\/32 in \(common practice; the plan names none\)/,
     );
+  });
+
+  it("tells mitred edges of tile beside mitred ends of trim", () => {
+    assert.match(
+      wordsOf(shoppingPage(groundFor(mitredText())).blocks),
+      /0 mitres of trim, 16 mitred edges of tile \(47 1\/8 in in all\)/,
+    );
+    assert.doesNotMatch(wordsOf(page().blocks), /of tile \(/);
   });
 
   it("is empty where nothing is laid", () => {

@@ -1,5 +1,7 @@
 import assert from "node:assert/strict";
 import { cautionLines } from "../../../src/sheets/setting-out/cautions.js";
+import { mitredText } from "../../rooms/mitred-text.js";
+import { outsideText } from "../../rooms/outside-text.js";
 import { solveClean } from "../../support/solve-text.js";
 import { laid, wallText } from "./plans.js";
 
@@ -31,5 +33,14 @@ describe("cautions", () => {
     assert.doesNotMatch(told(wallText({ inside: SASH })), /glazing/);
     assert.doesNotMatch(told(wallText({ bottom: "pan" })), /glazing/);
     assert.match(told(wallText({ bottom: "pan", inside: SASH })), /R308\.4\.5, from memory/);
+  });
+
+  it("speak of thin edges where tile is mitred alone (common practice)", () => {
+    const lines = (text: string) => cautionLines(solveClean(text).solved).join("\n");
+    assert.doesNotMatch(lines(outsideText()), /mitred edge/);
+    assert.match(
+      lines(mitredText()),
+      /mitred edge is thin and sharp.*dust.*eye protection, gloves.*\(common practice\)/,
+    );
   });
 });

@@ -16,7 +16,7 @@ describe("cuts as JSON", () => {
     assert.deepEqual(json.batches[1], {
       ...{ tile: "field", kind: "crosscut", box: [0, 0, 66.675, 101.6] },
       fences: [{ along: "across", from: "left", keep: 66.675 }],
-      ...{ tapers: [], notches: [], holes: [], keeps: ["left", "bottom", "top"] },
+      ...{ tapers: [], notches: [], holes: [], mitres: [], keeps: ["left", "bottom", "top"] },
       labels: ["B-01-10", "B-02-10", "B-03-10", "B-04-10", "B-05-10"],
       beyondSaw: [],
     });
@@ -28,13 +28,14 @@ describe("cuts as JSON", () => {
     assert.equal(json.pieces.length, wall!.pieces.length);
   });
 
-  it("tell tapers, notches and holes by their figures", () => {
+  it("tell tapers, notches, holes and mitres by their figures", () => {
     const [batch] = wall!.batches;
     const cut = {
       ...batch!.cut,
       tapers: [{ side: "bottom", from: 0, to: inches(4), first: inches(2), last: inches(3) }],
       notches: [{ opens: ["top"], box: BOX }],
       holes: [{ name: "valve", fromLeft: inches(1), fromBottom: inches(-1), across: inches(2) }],
+      mitres: [{ side: "right", length: inches(4) }],
     } as const;
     const told = cutsJson({ ...wall!, batches: [{ ...batch!, cut }] }) as typeof json;
     assert.deepEqual(told.batches[0]!.tapers, [
@@ -44,6 +45,7 @@ describe("cuts as JSON", () => {
     assert.deepEqual(told.batches[0]!.holes, [
       { name: "valve", fromLeft: 25.4, fromBottom: -25.4, across: 50.8 },
     ]);
+    assert.deepEqual(told.batches[0]!.mitres, [{ side: "right", length: 101.6 }]);
   });
 
   it("tell what a tile and a trim are cut up into", () => {

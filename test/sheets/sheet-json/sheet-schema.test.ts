@@ -2,6 +2,7 @@ import assert from "node:assert/strict";
 import { Ajv } from "ajv";
 import { SHEET_SCHEMA } from "../../../src/sheets/sheet-json/sheet-schema.js";
 import { exampleNames } from "../../support/examples.js";
+import { mitredText } from "../../rooms/mitred-text.js";
 import { planOf, wallText } from "../setting-out/plans.js";
 import { exampleGround, groundFor } from "../paper/sheet-bench.js";
 import { readSheet } from "./read-sheet.js";
@@ -37,11 +38,12 @@ describe("the JSON Schema of a sheet", () => {
     }
   });
 
-  it("holds for a plan with stock facts, a wall too large, a narrow one and one without tile", () => {
+  it("holds for a plan with stock facts, a wall too large, a narrow one, a mitred corner and one without tile", () => {
     for (const text of [
       STOCKED,
       planOf(wallText({ size: "30000 x 30000" })),
       planOf(wallText({ size: "8 x 24" })),
+      mitredText(),
       "units mm\n",
       'wall { "',
     ]) {

@@ -20,8 +20,8 @@ describe("the batches of a wall", () => {
     assert.deepEqual(labels.sort(), pieces.map(({ label }) => label).sort());
   });
 
-  it("come in the order of work: straight cuts, tapers, notches, holes", () => {
-    const order = ["rip", "crosscut", "corner", "taper", "notch", "hole"];
+  it("come in the order of work: straight cuts, tapers, notches, holes, mitres", () => {
+    const order = ["rip", "crosscut", "corner", "taper", "notch", "hole", "mitre"];
     const kinds = batches.map(({ cut }) => order.indexOf(cut.kind));
     assert.deepEqual(
       kinds,

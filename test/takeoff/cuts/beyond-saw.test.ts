@@ -1,5 +1,7 @@
 import assert from "node:assert/strict";
+import { mitredText } from "../../rooms/mitred-text.js";
 import { cutWall } from "../../support/cut-wall.js";
+import { takeText } from "../../support/takeoff-text.js";
 
 const SAW = { plan: ["saw { rip 80 }"] };
 
@@ -32,6 +34,16 @@ describe("what the saw can't do of a cut", () => {
   it("is a round hole", () => {
     const parts = { size: "202 x 50", wall: ["hole arm at 50, 25 across 20"] };
     assert.deepEqual(words(parts, "B-01-01"), ["a round hole is drilled, not sawn"]);
+  });
+
+  it("is a mitre that is longer than the saw's longest cut", () => {
+    // 3 in of mitre, of a piece that is not cut otherwise.
+    const told = (most: string) =>
+      takeText(mitredText().replace("units inch", `units inch\nsaw { rip ${most} }`))
+        .taken.walls[0]!.batches.at(-1)!
+        .beyondSaw.join();
+    assert.equal(told("2 1/2"), "the cut is 3 in long, the saw cuts 2 1/2 in at most");
+    assert.equal(told("3"), "");
   });
 
   it("isn't told of a saw that the plan doesn't name", () => {

@@ -1,6 +1,8 @@
 import assert from "node:assert/strict";
 import { factoryEdges, ownEdges } from "../../../src/takeoff/cuts/factory-edges.js";
 import { pieceId } from "../../../src/solver/index.js";
+import { mitredText } from "../../rooms/mitred-text.js";
+import { outsideText } from "../../rooms/outside-text.js";
 import { ANY, randomSketch } from "../../support/random-sketch.js";
 import { cutWall } from "../../support/cut-wall.js";
 import { facingEdges } from "../../support/facing-edges.js";
@@ -30,6 +32,35 @@ describe("the edges of a piece that have to be its tile's own", () => {
       { plan: ["trim nose {\nface 100 x 20\nthickness 8\n}"] },
     );
     assert.deepEqual(trimmed.piece("B-03-01").factory, ["right", "bottom"]);
+  });
+
+  it("are those that show over an outside corner, and none under one or in a mitre", () => {
+    const ends = (text: string) => {
+      const [back, pier] = takeText(text).taken.walls;
+      // The top course is ripped, so that its end pieces are told.
+      const own = (pieces: typeof back, label: string) =>
+        pieces!.pieces.find((piece) => piece.label.endsWith(label))!.factory;
+      return [own(back, "-08-10"), own(pier, "-08-01")];
+    };
+    assert.deepEqual(ends(outsideText()), [
+      ["left", "right", "bottom"],
+      ["right", "bottom"],
+    ]);
+    assert.deepEqual(ends(mitredText()), [
+      ["left", "bottom"],
+      ["right", "bottom"],
+    ]);
+  });
+
+  it("are those on the upright part of a free side that leans further up", () => {
+    const { piece } = cutWall({
+      size: "204 x 104",
+      wall: [
+        "right free measured 0: -2, 50: -2, 104: 10",
+        "niche shelf {\nat 110, 10\nsize 20 x 20\n}",
+      ],
+    });
+    assert.ok(piece("B-01-02").factory.includes("right"));
   });
 
   it("are among the piece's own edges", () => {

@@ -11,7 +11,7 @@ describe("the cut of a piece", () => {
       "window sash {\nat 60, 80\nsize 60 x 60\nmovement 0\n}",
     ],
   });
-  const kind = (label: string) => pieceCut(cut.laid, cut.piece(label).index).kind;
+  const kind = (label: string) => pieceCut(cut.wall, cut.laid, cut.piece(label).index).kind;
 
   it("is of the kind of its last cut in the order of work", () => {
     assert.equal(kind("B-01-01"), "taper");
@@ -24,7 +24,7 @@ describe("the cut of a piece", () => {
   });
 
   it("has the piece's bounds within its tile", () => {
-    assert.deepEqual(pieceCut(cut.laid, cut.piece("B-04-03").index).box, {
+    assert.deepEqual(pieceCut(cut.wall, cut.laid, cut.piece("B-04-03").index).box, {
       left: 0,
       bottom: 0,
       right: mm(50),
@@ -33,7 +33,11 @@ describe("the cut of a piece", () => {
   });
 
   it("tells all that is cut, not only the last", () => {
-    const { fences, holes, notches, tapers } = pieceCut(cut.laid, cut.piece("B-02-03").index);
+    const { fences, holes, notches, tapers } = pieceCut(
+      cut.wall,
+      cut.laid,
+      cut.piece("B-02-03").index,
+    );
     assert.deepEqual([fences.length, holes.length, notches.length, tapers.length], [1, 1, 0, 0]);
   });
 });
