@@ -1,22 +1,39 @@
 import type { SolvedPlan } from "../solver/index.js";
+import { piecesToCut } from "./cuts/pieces-to-cut.js";
 import { wallCuts } from "./cuts/wall-cuts.js";
 import { wallMarks } from "./labels/wall-marks.js";
 import { materialsOf } from "./materials/materials.js";
-import { sawWork } from "./saw-work.js";
+import { kerfOf, sawWork } from "./saw-work.js";
 import type { Takeoff } from "./takeoff.js";
 import { tileTakeoffs } from "./tiles/tile-takeoff.js";
 import { trimTakeoffs } from "./trims/trim-takeoffs.js";
 
-/** What a solved plan takes: the cuts of each wall, the tiles they come from, and what to buy. */
+/**
+ * What a solved plan takes: the cuts of each wall, the tiles they come from, and what to buy. Each part
+ * is worked out when it is first asked for, since who counts tiles wants no settings of a saw.
+ */
 export function takeoff(solved: SolvedPlan): Takeoff {
-  const marks = wallMarks(solved.plan.walls.map((wall) => wall.name));
-  const walls = solved.walls.map((wall, i) => wallCuts(solved.plan, wall, marks[i]!));
-  const saw = sawWork(solved, walls);
+  const { plan } = solved;
+  const marks = wallMarks(plan.walls.map((wall) => wall.name));
+  const toCut = solved.walls.map((wall, i) => piecesToCut(wall, marks[i]!));
+  const made: { -readonly [Part in keyof Takeoff]?: Takeoff[Part] } = {};
   return {
-    walls,
-    tiles: tileTakeoffs(solved, walls, saw.kerf),
-    trims: trimTakeoffs(solved),
-    materials: materialsOf(solved),
-    saw,
+    get walls() {
+      return (made.walls ??= solved.walls.map((wall, i) =>
+        wallCuts(plan, wall, marks[i]!, toCut[i]!),
+      ));
+    },
+    get tiles() {
+      return (made.tiles ??= tileTakeoffs(solved, toCut, kerfOf(plan)));
+    },
+    get trims() {
+      return (made.trims ??= trimTakeoffs(solved));
+    },
+    get materials() {
+      return (made.materials ??= materialsOf(solved));
+    },
+    get saw() {
+      return (made.saw ??= sawWork(solved, this.walls));
+    },
   };
 }

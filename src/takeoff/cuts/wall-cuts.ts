@@ -1,35 +1,20 @@
 import type { Plan } from "../../model/index.js";
-import { pieceId, type SolvedWall } from "../../solver/index.js";
-import { pieceLabel } from "../labels/piece-label.js";
-import type { CutPiece, WallCuts } from "../takeoff.js";
+import type { SolvedWall } from "../../solver/index.js";
+import type { WallCuts } from "../takeoff.js";
 import { batchesOf } from "./batches.js";
-import { factoryEdges } from "./factory-edges.js";
-import { worked } from "./mitres.js";
 import { pieceCut } from "./piece-cut.js";
+import type { PieceToCut } from "./pieces-to-cut.js";
 
-/** The cuts of one wall. Whole tiles cost nothing but a look. */
-export function wallCuts(plan: Plan, solved: SolvedWall, mark: string): WallCuts {
-  const pieces = cutPieces(solved, mark);
+/** The cuts of one wall, of the pieces that are to be cut there. */
+export function wallCuts(
+  plan: Plan,
+  solved: SolvedWall,
+  mark: string,
+  toCut: readonly PieceToCut[],
+): WallCuts {
+  const pieces = toCut.map(({ lay, label, id, index, course, factory }) => {
+    const cut = pieceCut(solved, lay, index);
+    return { label, id, index, tile: lay.lay.tile, course, cut, factory };
+  });
   return { wall: solved.wall.name, mark, pieces, batches: batchesOf(plan, pieces) };
-}
-
-function cutPieces(solved: SolvedWall, mark: string): CutPiece[] {
-  const cut: CutPiece[] = [];
-  for (const lay of solved.lays) {
-    const { pieces } = lay;
-    const isWorked = worked(solved, lay);
-    for (let i = 0; i < pieces.count; i++) {
-      if (!isWorked(i)) continue;
-      cut.push({
-        label: pieceLabel(mark, lay, i),
-        id: pieceId(lay, i),
-        index: i,
-        tile: lay.lay.tile,
-        course: lay.below + pieces.course[i]!,
-        cut: pieceCut(solved, lay, i),
-        factory: factoryEdges(solved, lay, i),
-      });
-    }
-  }
-  return cut;
 }

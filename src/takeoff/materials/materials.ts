@@ -4,17 +4,19 @@ import { groutOf } from "./grout.js";
 import { membraneOf } from "./membrane.js";
 import { mortarOf } from "./mortar.js";
 import { sealantOf } from "./sealant.js";
-import { setAreas, wallAreas } from "./set-areas.js";
+import { setAreas, sumOfAreas } from "./set-areas.js";
 
 /** What the walls of a plan take besides tile and trim; of a wall that isn't laid, nothing. */
 export function materialsOf({ plan, walls }: SolvedPlan): Materials {
-  const laid = walls.filter(({ lays }) => lays.length > 0);
+  const laid = walls
+    .filter(({ lays }) => lays.length > 0)
+    .map((wall) => ({ wall, areas: wall.lays.map((lay) => setAreas(wall, lay)) }));
   return {
-    grout: laid.flatMap((wall) =>
-      wall.lays.map((lay) => groutOf(wall, lay, setAreas(wall, lay), plan.grout)),
+    grout: laid.flatMap(({ wall, areas }) =>
+      wall.lays.map((lay, i) => groutOf(wall, lay, areas[i]!, plan.grout)),
     ),
-    sealant: laid.flatMap((wall) => sealantOf(wall, plan.walls, plan.sealant)),
-    mortar: laid.map((wall) => mortarOf(plan, wall.wall.name, wallAreas(wall))),
-    membrane: laid.map(membraneOf),
+    sealant: laid.flatMap(({ wall }) => sealantOf(wall, plan.walls, plan.sealant)),
+    mortar: laid.map(({ wall, areas }) => mortarOf(plan, wall.wall.name, sumOfAreas(areas))),
+    membrane: laid.map(({ wall }) => membraneOf(wall)),
   };
 }

@@ -49,9 +49,8 @@ export function setAreas(solved: SolvedWall, lay: SolvedLay): SetAreas {
   };
 }
 
-/** What the lays of a wall cover together. */
-export function wallAreas(solved: SolvedWall): SetAreas {
-  const all = solved.lays.map((lay) => setAreas(solved, lay));
+/** What several lays cover together. */
+export function sumOfAreas(all: readonly SetAreas[]): SetAreas {
   const sum = (part: "tiles" | "trims" | "tileJoints"): bigint =>
     all.reduce((total, areas) => total + areas[part], 0n);
   return {

@@ -10,7 +10,7 @@ import { packRests } from "./pack-rests.js";
 /** Tiles as they are cut up. */
 export interface CutTiles {
   readonly tiles: readonly CutTile[];
-  /** No way of cutting takes fewer tiles. */
+  /** No way of cutting takes fewer tiles. Worked out when it is first asked for. */
   readonly bound: number;
   /** In nm², twice over. */
   readonly doubleKerf: bigint;
@@ -23,9 +23,16 @@ export interface CutTiles {
 export function cutTiles(face: Face, demands: readonly Demand[]): CutTiles {
   const cutting = Cutting.of(face);
   const ends = cutEnds(cutting, demands);
-  const bound = cutBound(face, demands, ends.tiles);
+  let known: number | undefined;
+  const bound = () => (known ??= cutBound(face, demands, ends.tiles));
   const packed = packRests(cutting, ends.left, bound);
-  return { tiles: tilesOf(packed, demands), bound, doubleKerf: packed.doubleKerf };
+  return {
+    tiles: tilesOf(packed, demands),
+    get bound() {
+      return bound();
+    },
+    doubleKerf: packed.doubleKerf,
+  };
 }
 
 /** Tiles, and the pieces of each, in the order of the demands. */

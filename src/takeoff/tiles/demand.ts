@@ -1,5 +1,6 @@
 import type { Nm } from "../../measure/index.js";
-import type { CutPiece } from "../takeoff.js";
+import { pieceBounds } from "../../solver/index.js";
+import type { PieceToCut } from "../cuts/pieces-to-cut.js";
 import { edgesOf, hasEdges, turnedEdges, type Edges, type Turns } from "./edges.js";
 import type { Face } from "./face.js";
 
@@ -22,8 +23,8 @@ export interface Pose {
   readonly needs: Edges;
 }
 
-export function demandOf({ label, cut, factory }: CutPiece, course: number): Demand {
-  const { left, bottom, right, top } = cut.box;
+export function demandOf({ lay, label, index, factory }: PieceToCut, course: number): Demand {
+  const { left, bottom, right, top } = pieceBounds(lay.pieces, index);
   return {
     label,
     course,

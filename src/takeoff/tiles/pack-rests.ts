@@ -36,9 +36,13 @@ const RULES: readonly ("larger" | FirstCut)[] = ["larger", "upright", "level"];
 /**
  * Cuts pieces from what is left of the tiles, and from new ones when nothing suits: the rest that is
  * filled best, cut through from edge to edge. Tries several orders and keeps the one that takes the
- * fewest tiles; stops at `bound`, below which there is none.
+ * fewest tiles; stops at `bound`, below which there is none, and isn't asked for when no tile had to be begun.
  */
-export function packRests(cutting: Cutting, demands: readonly Demand[], bound: number): Cutting {
+export function packRests(
+  cutting: Cutting,
+  demands: readonly Demand[],
+  bound: () => number,
+): Cutting {
   if (demands.length === 0) return cutting;
   let best: Cutting | null = null;
   for (const order of ORDERS) {
@@ -48,7 +52,8 @@ export function packRests(cutting: Cutting, demands: readonly Demand[], bound: n
     for (const rule of RULES) {
       const packed = packInOrder(cutting.copy(), items, rule);
       if (!best || packed.tiles < best.tiles) best = packed;
-      if (best.tiles <= bound || demands.length > FEW) return best;
+      if (best.tiles === cutting.tiles || demands.length > FEW) return best;
+      if (best.tiles <= bound()) return best;
     }
   }
   return best!;

@@ -2,39 +2,46 @@ import type { Nm } from "../../measure/index.js";
 import type { Tile } from "../../model/index.js";
 import { type Box, doublePieceArea, type SolvedPlan } from "../../solver/index.js";
 import { worked } from "../cuts/mitres.js";
-import type { CutPiece, CutTile, TileTakeoff, WallCuts } from "../takeoff.js";
+import type { PieceToCut } from "../cuts/pieces-to-cut.js";
+import type { CutTile, TileTakeoff } from "../takeoff.js";
 import { cutTiles } from "./cut-tiles.js";
 import { type Demand, demandOf } from "./demand.js";
 import { purchaseOf } from "./purchase.js";
 
-/** What every tile of the plan takes that is laid somewhere, in the order of the plan. */
+/**
+ * What every tile of the plan takes that is laid somewhere, in the order of the plan. `toCut` are the
+ * pieces to cut of each wall.
+ */
 export function tileTakeoffs(
   solved: SolvedPlan,
-  cuts: readonly WallCuts[],
+  toCut: readonly (readonly PieceToCut[])[],
   kerf: Nm,
 ): TileTakeoff[] {
   return solved.plan.tiles.flatMap((tile) => {
     const laid = solved.walls.some(({ lays }) => lays.some(({ lay }) => lay.tile === tile));
-    return laid ? [tileTakeoff(solved, tile, cuts, kerf)] : [];
+    return laid ? [tileTakeoff(solved, tile, toCut, kerf)] : [];
   });
 }
 
 function tileTakeoff(
   solved: SolvedPlan,
   tile: Tile,
-  cuts: readonly WallCuts[],
+  toCut: readonly (readonly PieceToCut[])[],
   kerf: Nm,
 ): TileTakeoff {
   const { face, directional } = tile;
-  const demands = demandsOf(tile, cuts);
-  const { tiles, bound, doubleKerf } = cutTiles({ ...face, directional, kerf }, demands);
+  const demands = demandsOf(tile, toCut);
+  const cutUp = cutTiles({ ...face, directional, kerf }, demands);
+  const { tiles, doubleKerf } = cutUp;
   const counts = setOf(solved, tile);
   const needed = counts.whole + tiles.length;
   return {
     tile,
     whole: counts.whole,
     cut: tiles,
-    cutBound: bound,
+    get cutBound() {
+      return cutUp.bound;
+    },
     needed,
     ...purchaseOf(tile, needed),
     doubleArea: {
@@ -47,19 +54,19 @@ function tileTakeoff(
 }
 
 /** The cut pieces of a tile on all walls; courses are counted through, wall after wall. */
-function demandsOf(tile: Tile, cuts: readonly WallCuts[]): Demand[] {
+function demandsOf(tile: Tile, toCut: readonly (readonly PieceToCut[])[]): Demand[] {
   let below = 0;
-  return cuts.flatMap(({ pieces }) => {
+  return toCut.flatMap((pieces) => {
     const base = below;
     below += highestCourse(pieces);
     return pieces
-      .filter((piece) => piece.tile === tile)
+      .filter(({ lay }) => lay.lay.tile === tile)
       .map((piece) => demandOf(piece, base + piece.course));
   });
 }
 
 /** Pieces are listed course by course, so the last one's is the highest. */
-function highestCourse(pieces: readonly CutPiece[]): number {
+function highestCourse(pieces: readonly PieceToCut[]): number {
   return pieces.at(-1)?.course ?? 0;
 }
 

@@ -1,23 +1,22 @@
 import assert from "node:assert/strict";
+import { piecesToCut } from "../../../src/takeoff/cuts/pieces-to-cut.js";
 import { wallCuts } from "../../../src/takeoff/cuts/wall-cuts.js";
 import { cutWall } from "../../support/cut-wall.js";
 
 describe("the cuts of a wall", () => {
   const { plan, wall, laid } = cutWall({ size: "254 x 130" });
-  const cuts = wallCuts(plan, wall, "M");
+  const cuts = wallCuts(plan, wall, "M", piecesToCut(wall, "M"));
 
-  it("list every cut piece, course by course, and no whole tile", () => {
-    assert.deepEqual(
-      cuts.pieces.map(({ label }) => label),
-      ["M-01-03", "M-02-03", "M-03-01", "M-03-02", "M-03-03"],
-    );
-    assert.equal(laid.pieces.count, 9);
-  });
-
-  it("name the piece of the solved plan that each is", () => {
-    const last = cuts.pieces.at(-1)!;
-    assert.deepEqual([last.id, last.index, last.course], ["back/3/3", 8, 3]);
-    assert.equal(last.tile, laid.lay.tile);
+  it("say of each piece which tile it is cut from, and how", () => {
+    const kinds = cuts.pieces.map(({ label, cut }) => [label, cut.kind]);
+    assert.deepEqual(kinds, [
+      ["M-01-03", "crosscut"],
+      ["M-02-03", "crosscut"],
+      ["M-03-01", "rip"],
+      ["M-03-02", "rip"],
+      ["M-03-03", "corner"],
+    ]);
+    assert.ok(cuts.pieces.every(({ tile }) => tile === laid.lay.tile));
   });
 
   it("bear the wall's name and mark", () => {

@@ -1,4 +1,5 @@
 import assert from "node:assert/strict";
+import { piecesToCut } from "../../../src/takeoff/cuts/pieces-to-cut.js";
 import { demandOf, posesOf } from "../../../src/takeoff/tiles/demand.js";
 import { EDGE } from "../../../src/takeoff/tiles/edges.js";
 import { cutWall, mm } from "../../support/cut-wall.js";
@@ -9,8 +10,8 @@ const crosscut = { ...corner, height: 50, needs: EDGE.left | EDGE.bottom | EDGE.
 
 describe("what a piece demands", () => {
   it("is its bounds and the edges that show", () => {
-    const { piece } = cutWall({ size: "254 x 130" });
-    assert.deepEqual(demandOf(piece("B-03-03"), 7), {
+    const { wall } = cutWall({ size: "254 x 130" });
+    assert.deepEqual(demandOf(piecesToCut(wall, "B").at(-1)!, 7), {
       label: "B-03-03",
       course: 7,
       width: mm(50),

@@ -22,33 +22,41 @@ describe("pieces packed into what is left", () => {
     const [small, large] = [cutting.openTile(), cutting.openTile()];
     cutting.shelf.lay({ ...large, own: 0 });
     cutting.shelf.lay({ ...small, own: 0, box: { left: 0, bottom: 0, right: 30, top: 20 } });
-    const packed = packRests(cutting, pieces(1, 28, 18), 2);
+    const packed = packRests(cutting, pieces(1, 28, 18), () => 2);
     assert.deepEqual([packed.tiles, packed.placed[0]!.tile], [2, small.tile]);
   });
 
   it("come from a rest with the edges that they need alone", () => {
     const cutting = Cutting.of(FACE);
     cutting.shelf.lay({ ...cutting.openTile(), own: EDGE.top });
-    assert.equal(packRests(cutting, pieces(1, 28, 18, EDGE.left | EDGE.top), 1).tiles, 2);
+    assert.equal(packRests(cutting, pieces(1, 28, 18, EDGE.left | EDGE.top), () => 1).tiles, 2);
   });
 
   it("fill tiles as full as they go", () => {
-    assert.equal(packRests(Cutting.of(FACE), pieces(8, 49, 24), 2).tiles, 2);
+    assert.equal(packRests(Cutting.of(FACE), pieces(8, 49, 24), () => 2).tiles, 2);
     const strips = [...pieces(3, 55, 50), ...pieces(3, 43, 50)].map((piece) => ({
       ...piece,
       needs: EDGE.bottom | EDGE.top,
     }));
-    assert.equal(packRests(Cutting.of(FACE), strips, 3).tiles, 3);
+    assert.equal(packRests(Cutting.of(FACE), strips, () => 3).tiles, 3);
+  });
+
+  it("ask for the bound only where a tile had to be begun", () => {
+    const cutting = Cutting.of(FACE);
+    cutting.shelf.lay(cutting.openTile());
+    const unasked = () => assert.fail("asked");
+    assert.equal(packRests(cutting, pieces(1, 28, 18), unasked).tiles, 1);
+    assert.throws(() => packRests(Cutting.of(FACE), pieces(1, 28, 18), unasked), /asked/);
   });
 
   it("leave the tiles that they were given as they are", () => {
     const cutting = Cutting.of(FACE);
-    packRests(cutting, pieces(3, 49, 24), 1);
+    packRests(cutting, pieces(3, 49, 24), () => 1);
     assert.deepEqual([cutting.tiles, cutting.placed.length], [0, 0]);
   });
 
   it("are packed in another order when the first takes too many tiles", () => {
     const mixed = [...pieces(2, 70, 24), ...pieces(2, 28, 24), ...pieces(2, 49, 24)];
-    assert.equal(packRests(Cutting.of(FACE), mixed, 2).tiles, 2);
+    assert.equal(packRests(Cutting.of(FACE), mixed, () => 2).tiles, 2);
   });
 });

@@ -1,4 +1,5 @@
 import assert from "node:assert/strict";
+import { piecesToCut } from "../../../src/takeoff/cuts/pieces-to-cut.js";
 import { tileTakeoffs } from "../../../src/takeoff/tiles/tile-takeoff.js";
 import { cutWall, mm } from "../../support/cut-wall.js";
 import { takeText } from "../../support/takeoff-text.js";
@@ -6,8 +7,8 @@ import { takeText } from "../../support/takeoff-text.js";
 describe("what a tile takes", () => {
   it("is its whole tiles and the tiles that are cut", () => {
     // Two crosscuts of 50 don't share a tile, since the saw takes 2; two rips of 24 do.
-    const { solved, taken } = cutWall({ size: "254 x 128" }, { plan: ["saw { kerf 2 }"] });
-    const [tile] = tileTakeoffs(solved, taken.walls, mm(2));
+    const { solved, wall } = cutWall({ size: "254 x 128" }, { plan: ["saw { kerf 2 }"] });
+    const [tile] = tileTakeoffs(solved, [piecesToCut(wall, "B")], mm(2));
     assert.equal(tile!.whole, 4);
     assert.deepEqual(
       tile!.cut.map(({ pieces }) => pieces.map(({ label }) => label)),
@@ -17,8 +18,9 @@ describe("what a tile takes", () => {
   });
 
   it("comes to the faces of the tiles that are needed", () => {
-    const { solved, taken } = cutWall({ size: "254 x 128" }, { plan: ["saw { kerf 2 }"] });
-    const { set, offcuts, kerf, cutOut } = tileTakeoffs(solved, taken.walls, mm(2))[0]!.doubleArea;
+    const { solved, wall } = cutWall({ size: "254 x 128" }, { plan: ["saw { kerf 2 }"] });
+    const { set, offcuts, kerf, cutOut } = tileTakeoffs(solved, [piecesToCut(wall, "B")], mm(2))[0]!
+      .doubleArea;
     const square = (area: bigint) => Number(area) / 2 / mm(1) / mm(1);
     assert.equal(square(set), 250 * 124);
     assert.equal(square(cutOut), 0);
