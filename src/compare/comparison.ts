@@ -72,6 +72,7 @@ export type FactName =
   | "size"
   | "place"
   | "diameter"
+  | "plate"
   | "face"
   | "thickness"
   | "variation"

@@ -36,11 +36,17 @@ export function holeFacts({ before, after }: Change<Hole>): Fact[] {
   return [
     ...factOf(of, "place", place(before), place(after)),
     ...factOf(of, "diameter", length(before.across), length(after.across)),
+    ...factOf(of, "plate", plate(before), plate(after)),
   ];
 }
 
 function place({ at }: Opening | Hole): Value {
   return { kind: "place", x: at.x, y: at.y };
+}
+
+function plate({ plate: covering }: Hole): Value | null {
+  if (!covering) return null;
+  return covering.kind === "round" ? length(covering.across) : size(covering.across, covering.up);
 }
 
 function frame({ frame: round }: Opening): Value | null {

@@ -97,7 +97,14 @@ export interface HoleScene {
   readonly name: string;
   readonly middle: Place;
   readonly radius: number;
+  /** The rim of what covers it; null without a plate. */
+  readonly plate: PlateScene | null;
 }
+
+/** A plate round a hole's middle: its radius, or half of its width and height. */
+export type PlateScene =
+  | { readonly kind: "round"; readonly radius: number }
+  | { readonly kind: "square"; readonly halfAcross: number; readonly halfUp: number };
 
 /** A strip that another wall's tile covers. */
 export interface Hidden {

@@ -327,6 +327,7 @@ const BUILD: Readonly<Record<string, Build>> = {
     x: tree.length(node, "x"),
     y: tree.length(node, "y"),
     across: tree.length(node, "across"),
+    plate: buildPlate(node, tree),
   }),
   lay: (node, tree, stated) => ({
     kind: "lay",
@@ -483,4 +484,11 @@ function buildUp(node: CstNode, tree: TreeBuilder): S.UpStatement["choice"] {
     relation: tokenAt(full, "relation")!.image as "under" | "over",
     name: wordOf(tokenAt(full, "Name")!),
   };
+}
+
+function buildPlate(hole: CstNode, tree: TreeBuilder): S.WrittenPlate | null {
+  const plate = nodeAt(hole, "plate");
+  if (!plate) return null;
+  const up = tree.optionalLength(plate, "up");
+  return { across: tree.length(plate, "across"), up, ...spanOf(plate) };
 }

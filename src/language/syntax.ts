@@ -323,6 +323,13 @@ export interface HoleStatement extends Stated<"hole"> {
   readonly x: Expression;
   readonly y: Expression;
   readonly across: Expression;
+  readonly plate: WrittenPlate | null;
+}
+
+/** `plate 6 1/2` is round, `plate 6 x 4` has four sides. */
+export interface WrittenPlate extends Span {
+  readonly across: Expression;
+  readonly up: Expression | null;
 }
 
 /** Its name is the tile's. */

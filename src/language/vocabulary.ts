@@ -222,6 +222,7 @@ export const WORD = {
   pressed: inner("pressed"),
   rectified: inner("rectified"),
   across: inner("across"),
+  plate: inner("plate"),
   off: inner("off"),
   pan: inner("pan"),
   tub: inner("tub"),

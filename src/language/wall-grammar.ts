@@ -217,6 +217,20 @@ export class WallGrammar extends LayGrammar {
     this.CONSUME(T.LineEnd);
   });
 
+  /** Round, or across x up. */
+  protected readonly plate = this.RULE(
+    "plate",
+    () => {
+      this.CONSUME(WORD.plate);
+      this.SUBRULE(this.expression, { LABEL: "across" });
+      this.OPTION(() => {
+        this.OR([{ ALT: () => this.CONSUME(WORD.x) }, { ALT: () => this.CONSUME(T.TightTimes) }]);
+        this.SUBRULE2(this.expression, { LABEL: "up" });
+      });
+    },
+    INSIDE_A_LINE,
+  );
+
   protected readonly hole = this.RULE("hole", () => {
     this.CONSUME(START.hole.token);
     this.CONSUME(T.Name);
@@ -226,6 +240,7 @@ export class WallGrammar extends LayGrammar {
     this.SUBRULE2(this.expression, { LABEL: "y" });
     this.CONSUME(WORD.across);
     this.SUBRULE3(this.expression, { LABEL: "across" });
+    this.OPTION(() => this.SUBRULE(this.plate));
     this.CONSUME(T.LineEnd);
   });
 

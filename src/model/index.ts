@@ -21,7 +21,7 @@ export type {
   UpStart,
 } from "./lay.js";
 export type { Limit, LimitEntry, LimitName, Limits, LimitShape } from "./limits.js";
-export type { Frame, Hole, Inside, Opening, OpeningKind } from "./opening.js";
+export type { Frame, Hole, Inside, Opening, OpeningKind, Plate } from "./opening.js";
 export type { Corner, Leg, Step } from "./outline.js";
 export type { Plan } from "./plan.js";
 export type { Origin, Position, SourceRange } from "./source.js";
@@ -40,5 +40,5 @@ export type { Tile, Trim } from "./tile.js";
 export type { Wall } from "./wall.js";
 export type { Range, WallOpening, Wanted, Wish } from "./wish.js";
 export { edgeTrim, endsTile, isCorner, showsEnd } from "./edge.js";
-export { isSolid, mayHaveDepth, OPENING_KINDS } from "./opening.js";
+export { isSolid, mayHaveDepth, OPENING_KINDS, plateReach, plateSize } from "./opening.js";
 export { halfLimit, LIMITS, sliverLimit } from "./limits.js";

@@ -34,11 +34,13 @@ export const LIMITS = {
   clear: { shape: "length", about: "how clear of field joints a frame's joint stays" },
   ends: { shape: "length", about: "how much the two ends of a course may differ" },
   hole: { shape: "length", about: "how near a tile's edge a hole may be" },
+  plate: { shape: "length", about: "how far a plate laps over its hole, all round" },
   bare: { shape: "switch", about: "whether a cut edge on a free side without trim is told" },
   niche: { shape: "switch", about: "whether a niche off the joints is told" },
   taper: { shape: "ratio", about: "the largest taper of a piece, of its narrowest width" },
   rake: { shape: "switch", about: "whether a side out of level that leaves its course is told" },
   courses: { shape: "length", about: "how much the courses of two walls may miss at a corner" },
+  band: { shape: "length", about: "how far a band may be off its height on the next wall" },
   wrap: {
     shape: "length",
     about: "how far a corner's first tile may be off the bond that goes on round it",

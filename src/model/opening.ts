@@ -60,11 +60,33 @@ export function mayHaveDepth({ kind }: Pick<Opening, "kind">): boolean {
   return kind === "niche" || kind === "window" || kind === "bench" || kind === "curb";
 }
 
-/** A round hole: `hole NAME at X, Y across D`. */
+/** What covers a hole once all is set, its middle on the hole's: a round plate, or one with four sides. */
+export type Plate =
+  | { readonly kind: "round"; readonly across: Nm }
+  | { readonly kind: "square"; readonly across: Nm; readonly up: Nm };
+
+/** A round hole: `hole NAME at X, Y across D`, and what covers it. */
 export interface Hole {
   readonly name: string;
   readonly at: { readonly x: Nm; readonly y: Nm };
   /** Its diameter. */
   readonly across: Nm;
+  /** null where the plan states none. */
+  readonly plate: Plate | null;
   readonly origin: Origin;
+}
+
+/** How wide and how high a plate is. */
+export function plateSize(plate: Plate): { readonly across: Nm; readonly up: Nm } {
+  return { across: plate.across, up: plate.kind === "round" ? plate.across : plate.up };
+}
+
+/** How far a hole's plate reaches from its middle, each way, rounded up to the nanometre; 0 without one. */
+export function plateReach({ plate }: Pick<Hole, "plate">): {
+  readonly across: Nm;
+  readonly up: Nm;
+} {
+  if (!plate) return { across: 0, up: 0 };
+  const { across, up } = plateSize(plate);
+  return { across: Math.ceil(across / 2), up: Math.ceil(up / 2) };
 }

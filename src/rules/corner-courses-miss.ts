@@ -1,4 +1,5 @@
 import { moduleUp, type SolvedPlan } from "../solver/index.js";
+import { bandsOf } from "./band.js";
 import { type Corner, cornersOver } from "./corner.js";
 import { twiceMiss } from "./course-miss.js";
 import type { Finding, Rule } from "./rule.js";
@@ -17,8 +18,16 @@ export const cornerCoursesMiss: Rule = {
   title: "the courses of two walls are not at one height at their corner",
   source: COURSES.source,
   limit: "courses",
-  check: (wall, plan) => cornersOver(wall, plan).flatMap((corner) => findMiss(plan, corner)),
+  check: (wall, plan) =>
+    cornersOver(wall, plan)
+      .filter((corner) => !isAtBand(corner))
+      .flatMap((corner) => findMiss(plan, corner)),
 };
+
+/** A band meets the other wall's band, if any: `band/height` tells of it. */
+function isAtBand({ over, under }: Corner): boolean {
+  return [over, under].some(({ wall, lay }) => bandsOf(wall).some((band) => band.lay === lay));
+}
 
 function findMiss(plan: SolvedPlan, corner: Corner): Finding[] {
   const { over, under, edge } = corner;

@@ -31,8 +31,18 @@ export interface Corner {
 
 const END_SIDES: readonly EndSide[] = ["left", "right"];
 
-/** The corners at which this wall's tile covers another's, so that each corner is looked at once. */
-export function cornersOver(wall: SolvedWall, { plan, walls }: SolvedPlan): Corner[] {
+/** Two walls at a corner that both agree on, seen from the one whose tile covers the other's. */
+export interface WallCorner {
+  readonly side: EndSide;
+  readonly edge: Edge;
+  readonly other: SolvedWall;
+  /** The other wall's side, and its edge. */
+  readonly answer: EndSide;
+  readonly back: Edge;
+}
+
+/** The corners of walls at which this one's tile covers another's, so that each is looked at once. */
+export function wallCornersOver(wall: SolvedWall, { walls }: SolvedPlan): WallCorner[] {
   return END_SIDES.flatMap((side) => {
     const edge = wall.wall.edges[side];
     const { meets } = edge;
@@ -41,15 +51,22 @@ export function cornersOver(wall: SolvedWall, { plan, walls }: SolvedPlan): Corn
     const answer = side === "left" ? "right" : "left";
     const back = other?.wall.edges[answer];
     if (!other || !back || !answers(back.meets, meets, wall.wall.name)) return [];
-    return laysAt(wall, side).flatMap((lay) => {
+    return [{ side, edge, other, answer, back }];
+  });
+}
+
+/** The corners at which a lay of this wall meets one of another's, lay by lay. */
+export function cornersOver(wall: SolvedWall, plan: SolvedPlan): Corner[] {
+  return wallCornersOver(wall, plan).flatMap(({ side, edge, other, answer, back }) =>
+    laysAt(wall, side).flatMap((lay) => {
       const otherLay = mostBeside(lay, laysAt(other, answer));
       if (!otherLay) return [];
       const joint = { edge: back, joint: otherLay.joint };
-      const gap = cornerGap(plan, { edge, joint: lay.joint }, joint);
+      const gap = cornerGap(plan.plan, { edge, joint: lay.joint }, joint);
       const under = { wall: other, lay: otherLay, side: answer } as const;
       return [{ over: { wall, lay, side }, under, edge, gap }];
-    });
-  });
+    }),
+  );
 }
 
 /** A corner is told of the wall that laps over; of a mitre's walls, of the one at the right of the corner. */

@@ -1,5 +1,5 @@
 import { scaleRounded, type Nm } from "../measure/index.js";
-import type { Bond } from "../model/index.js";
+import type { Bond, Lay } from "../model/index.js";
 import type { Rule } from "./rule.js";
 import { lengthLimit, LIPPAGE, lippageAt } from "./trade.js";
 import { length, lengthOff } from "./words.js";
@@ -18,11 +18,9 @@ export const lippageExpected: Rule = {
   limit: "lippage",
   check: (wall, plan) =>
     wall.lays.flatMap(({ lay, joint }) => {
-      const { face, warpage } = lay.tile;
-      // The longest edge's bow is told; where courses run across it, it doesn't lie along them.
-      const bow = face.across < face.up ? 0 : (warpage ?? 0);
+      const bow = bowAlong(lay);
       const allowed = lengthLimit(plan.plan.limits, "lippage", lippageAt(joint));
-      const expected = lippageOf(bow, lay.bond);
+      const expected = expectedLippage(lay);
       if (expected <= allowed) return [];
       return [
         {
@@ -36,6 +34,16 @@ export const lippageExpected: Rule = {
       ];
     }),
 };
+
+/** The longest edge's bow is told; where courses run across it, it doesn't lie along them. */
+function bowAlong({ tile: { face, warpage } }: Pick<Lay, "tile">): Nm {
+  return face.across < face.up ? 0 : (warpage ?? 0);
+}
+
+/** How far edges of a lay's tile stand proud of each other by its warpage alone; 0 where none is stated. */
+export function expectedLippage(lay: Pick<Lay, "tile" | "bond">): Nm {
+  return lippageOf(bowAlong(lay), lay.bond);
+}
 
 /**
  * How far a bowed edge stands over its own ends at the place where the neighbour ends: along a

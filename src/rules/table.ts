@@ -1,3 +1,5 @@
+import { bandCutThrough } from "./band-cut-through.js";
+import { bandHeight } from "./band-height.js";
 import { balanceUnequalEnds } from "./balance-unequal-ends.js";
 import { bondOffsetOverThird } from "./bond-offset-over-third.js";
 import { cornerBondBroken } from "./corner-bond-broken.js";
@@ -10,6 +12,9 @@ import { cutUnderHalf } from "./cut-under-half.js";
 import { edgeBare } from "./edge-bare.js";
 import { edgeRake } from "./edge-rake.js";
 import { holeNearEdge } from "./hole-near-edge.js";
+import { holePlateOver } from "./hole-plate-over.js";
+import { holePlateRim } from "./hole-plate-rim.js";
+import { holePlateSmall } from "./hole-plate-small.js";
 import { jointLongTile } from "./joint-long-tile.js";
 import { jointStacked } from "./joint-stacked.js";
 import { jointTooNarrow } from "./joint-too-narrow.js";
@@ -46,8 +51,13 @@ export const TRADE_RULES: readonly Rule[] = [
   movementTooFar,
   cornerCoursesMiss,
   cornerBondBroken,
+  bandHeight,
+  bandCutThrough,
   balanceUnequalEnds,
   holeNearEdge,
+  holePlateSmall,
+  holePlateOver,
+  holePlateRim,
   edgeBare,
   edgeRake,
   trimTooThin,

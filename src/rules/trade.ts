@@ -77,6 +77,9 @@ export const ENDS = {
 /** The least tile between a round hole and the tile's edge (common practice). */
 export const HOLE_CLEAR: Nm = INCH / 2;
 
+/** How far a plate laps over its hole all round, so that no edge of it shows (common practice). */
+export const PLATE_LAP: Nm = INCH / 4;
+
 /** A taper shows when the piece is narrow: 5 mm hides in 140 mm and shows in 20 mm. */
 export const TAPER = {
   most: { p: 1, q: 10 },
@@ -89,6 +92,9 @@ export const CUT_COURSE_SOURCE =
 
 /** Courses of adjoining walls are at one height; the standard names no allowance. */
 export const COURSES = { mostMiss: 0, source: CUT_COURSE_SOURCE } as const;
+
+/** Bands of adjoining walls are at one height, as their courses are; the standard names no allowance. */
+export const BANDS = { mostOff: 0, source: CUT_COURSE_SOURCE } as const;
 
 /** A bond that goes on round a corner may be off by as much as two end cuts may differ (common practice). */
 export const WRAP_OFF: Nm = INCH / 8;

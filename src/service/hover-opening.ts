@@ -6,13 +6,14 @@ import {
   cutOf,
   frameOuter,
   holeFits,
+  layRound,
   openingFits,
   pieceBounds,
   type SolvedLay,
   type SolvedWall,
   visibleExtent,
 } from "../solver/index.js";
-import { holeFitWords, layRound, openingFitWords } from "../sheets/index.js";
+import { holeFitWords, openingFitWords, plateWords } from "../sheets/index.js";
 import type { Figures } from "./figures.js";
 import { heading, lines, paragraphs, plain } from "./markdown.js";
 
@@ -145,9 +146,13 @@ function stripWords(
 export function hoverHole(wall: SolvedWall, hole: Hole, figures: Figures): string {
   const lay = layRound(wall, hole);
   const fits = lay && holeFits(lay, hole);
+  const { plate } = hole;
   return paragraphs([
     heading("hole", hole.name),
-    `${figures.length(hole.across)} across, centre ${figures.length(hole.at.x)} from the left and ${figures.length(hole.at.y)} up`,
+    lines([
+      `${figures.length(hole.across)} across, centre ${figures.length(hole.at.x)} from the left and ${figures.length(hole.at.y)} up`,
+      plate && `covered by a plate of ${plateWords(plate, (nm) => figures.length(nm))}`,
+    ]),
     lines(fits ? [...holeFitWords(fits, (nm) => figures.length(nm)), ...chosenNote(lay)] : []),
   ]);
 }

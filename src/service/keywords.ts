@@ -83,6 +83,8 @@ const HELP: Readonly<Record<string, string>> = {
   running: "Each course is shifted by a part of a module: `running 1/2`, `running 1/3`.",
   across: "How course 1 starts across the wall; left out, the solver chooses.",
   "hole across": "The hole's diameter.",
+  plate:
+    "What covers the hole once all is set, its middle on the hole's: `plate 6 1/2` is round, `plate 6 x 4` has four sides.",
   up: "Where the courses stand; left out, the solver chooses.",
   full: "A whole tile or course: `full tile from left`, `full course from bottom`.",
   "across tile": "The middle of a tile stands at the place that is named.",

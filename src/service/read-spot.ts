@@ -1,5 +1,6 @@
 import type { Nm } from "../measure/index.js";
-import type { Origin } from "../model/index.js";
+import type { Hole, Origin } from "../model/index.js";
+import { plateWords } from "../sheets/index.js";
 import {
   boundsOf,
   type Box,
@@ -110,11 +111,16 @@ function readHole({ region }: SolvedWall, { x, y }: Spot, figures: Figures): Rea
     facts: [
       ["across", figures.length(hole.across)],
       ["centre", `${figures.length(hole.at.x)}, ${figures.length(hole.at.y)} up`],
+      ...plateFact(hole, figures),
     ],
     shape: { outline: ringOf(box), holes: [] },
     piece: null,
     origin: hole.origin,
   };
+}
+
+function plateFact({ plate }: Hole, figures: Figures): [string, string][] {
+  return plate ? [["plate", plateWords(plate, (nm) => figures.length(nm))]] : [];
 }
 
 function readTrim({ trims }: SolvedWall, spot: Spot, figures: Figures): Read | null {

@@ -80,7 +80,7 @@ export function expressionsOf(statement: Syntax.Statement): readonly Syntax.Expr
     case "wish":
       return statement.wish.wanted === "no-cut" ? [statement.wish.under] : [];
     case "hole":
-      return [statement.x, statement.y, statement.across];
+      return [statement.x, statement.y, statement.across, ...plateLengths(statement)];
     case "bond":
       return statement.offset ? [statement.offset] : [];
     case "joint":
@@ -112,4 +112,9 @@ export function* leavesOf(
       yield* leavesOf(expression.first);
       for (const { operand } of expression.rest) yield* leavesOf(operand);
   }
+}
+
+function plateLengths({ plate }: Syntax.HoleStatement): Syntax.Expression[] {
+  if (!plate) return [];
+  return plate.up ? [plate.across, plate.up] : [plate.across];
 }

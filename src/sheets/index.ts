@@ -5,7 +5,7 @@ export type { SheetFacts } from "./sheet-json/sheet-json.js";
 export type { MaterialsToBuy } from "./purchases/materials-to-buy.js";
 export type { LayReading, SmallestCut } from "./reading.js";
 export { choiceText } from "./choice-text.js";
-export { layRound } from "./options/lay-round.js";
+export { plateWords } from "./plate-words.js";
 export { holeFitWords, openingFitWords, tilesWords } from "./options/fit-words.js";
 export { findingJson } from "./finding-json.js";
 export { layReading } from "./reading.js";

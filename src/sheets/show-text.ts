@@ -10,6 +10,7 @@ import {
   type TrimRun,
 } from "../solver/index.js";
 import { counted } from "./counted.js";
+import { plateWords } from "./plate-words.js";
 import { layReading } from "./reading.js";
 import { acrossWords, upWords } from "./start-words.js";
 
@@ -44,8 +45,9 @@ function* wallText(solved: SolvedWall, units: Unit): Generator<string> {
     const place = `at ${length(at.x)}, ${length(at.y)}`;
     yield `  ${kind} ${name} ${place}, ${length(size.across)} x ${length(size.up)}\n`;
   }
-  for (const { name, at, across } of wall.holes) {
-    yield `  hole ${name} at ${length(at.x)}, ${length(at.y)}, ${length(across)} across\n`;
+  for (const { name, at, across, plate } of wall.holes) {
+    const covered = plate ? `, plate ${plateWords(plate, length)}` : "";
+    yield `  hole ${name} at ${length(at.x)}, ${length(at.y)}, ${length(across)} across${covered}\n`;
   }
   if (refused) yield `  not laid: it asks for ${refused.pieces} pieces\n`;
   for (const lay of lays) yield* layText(solved, lay, units);

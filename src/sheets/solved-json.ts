@@ -1,5 +1,5 @@
 import { type Nm, toMillimetres } from "../measure/index.js";
-import type { Bond, Diagnostic, Plan } from "../model/index.js";
+import type { Bond, Diagnostic, Hole, Plan } from "../model/index.js";
 import {
   cutOf,
   doublePieceArea,
@@ -20,6 +20,7 @@ import {
 import { squareMillimetres } from "./area.js";
 import { wishJson } from "./options/room-json.js";
 import { findingJson } from "./finding-json.js";
+import { plateJson } from "./plate-json.js";
 import { acrossJson, upJson } from "./start-json.js";
 
 /** The number of the format; it goes up when a key changes its meaning or goes away. */
@@ -69,6 +70,7 @@ function* wallJson(solved: SolvedWall): Generator<string> {
     }));
     yield `"legs":${JSON.stringify(legs)},\n`;
   }
+  if (wall.holes.length > 0) yield `"holes":${JSON.stringify(wall.holes.map(holeJson))},\n`;
   yield `"refused":${JSON.stringify(refused)},\n"lays":[`;
   yield* separated(solved.lays, (lay) => layJson(solved, lay));
   yield `],\n"trims":[`;
@@ -76,6 +78,12 @@ function* wallJson(solved: SolvedWall): Generator<string> {
     yield JSON.stringify(trimJson(run));
   });
   yield `]}`;
+}
+
+/** What is cut out of the tile there, and the plate that is to cover it. */
+function holeJson({ name, at, across, plate }: Hole): object {
+  const covered = plate ? { plate: plateJson(plate) } : {};
+  return { name, at: [mm(at.x), mm(at.y)], across: mm(across), ...covered };
 }
 
 function* layJson(wall: SolvedWall, solved: SolvedLay): Generator<string> {

@@ -79,6 +79,7 @@ export { roomOptions, wishOutcomes, worseIn } from "./room-options.js";
 export { measureRoom } from "./room/index.js";
 export { solve } from "./solve.js";
 export { holeFits } from "./whole-tiles/hole-fits.js";
+export { layRound, topLay } from "./whole-tiles/lay-round.js";
 export { offJoint } from "./whole-tiles/joints-met.js";
 export { openingFits } from "./whole-tiles/opening-fits.js";
 export { stopHeights } from "./whole-tiles/stop-heights.js";

@@ -1,5 +1,5 @@
 import type { Nm } from "../measure/index.js";
-import type { Side, Tile, Trim } from "../model/index.js";
+import type { Side, Plate, Tile, Trim } from "../model/index.js";
 import type { Box } from "../solver/index.js";
 
 /** What a whole plan takes: how each piece is cut, which tile it comes from, and what to buy. */
@@ -96,6 +96,8 @@ export interface DrilledHole {
   readonly fromLeft: Nm;
   readonly fromBottom: Nm;
   readonly across: Nm;
+  /** What covers it; null where the plan states none. */
+  readonly plate: Plate | null;
 }
 
 /** Pieces that are cut alike: the saw is set once for all of them. */

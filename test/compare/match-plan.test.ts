@@ -51,7 +51,13 @@ describe("matchOpenings", () => {
   });
 
   it("does the same for holes", () => {
-    const hole = { name: "spout", at: { x: 1, y: 2 }, across: 3, origin: niche!.origin };
+    const hole = {
+      name: "spout",
+      at: { x: 1, y: 2 },
+      across: 3,
+      plate: null,
+      origin: niche!.origin,
+    };
     assert.deepEqual(namesOf(matchHoles([hole], [{ ...hole, name: "arm" }])), [["spout", "arm"]]);
     assert.equal(
       matchHoles([hole], [{ ...hole, name: "arm", at: { x: 9, y: 9 }, across: 4 }]).length,

@@ -25,11 +25,27 @@ describe("openingFacts", () => {
   });
 
   it("tells a hole's place and diameter", () => {
-    const hole = { name: "spout", at: { x: 1, y: 2 }, across: 3, origin: before.origin };
+    const hole = {
+      name: "spout",
+      at: { x: 1, y: 2 },
+      across: 3,
+      plate: null,
+      origin: before.origin,
+    };
     const moved = { ...hole, at: { x: 2, y: 2 }, across: 4 };
     assert.deepEqual(
       holeFacts({ before: hole, after: moved }).map(({ name }) => name),
       ["place", "diameter"],
     );
+    const plate = { kind: "round", across: 9 } as const;
+    const [covered, ...others] = holeFacts({ before: hole, after: { ...hole, plate } });
+    assert.deepEqual(others, []);
+    assert.deepEqual(
+      [covered!.name, covered!.before, covered!.after],
+      ["plate", null, { kind: "length", nm: 9 }],
+    );
+    const square = { kind: "square", across: 9, up: 6 } as const;
+    const [other] = holeFacts({ before: { ...hole, plate }, after: { ...hole, plate: square } });
+    assert.deepEqual(other!.after, { kind: "size", across: 9, up: 6 });
   });
 });

@@ -137,6 +137,15 @@ describe("the syntax tree", () => {
       x: "1",
       y: "2",
       across: "3",
+      plate: null,
+    });
+    assert.deepEqual(statement("wall w {\n  hole v at 1, 2 across 3 plate 4 x 5\n}\n", 0, 0), {
+      kind: "hole",
+      name: "v",
+      x: "1",
+      y: "2",
+      across: "3",
+      plate: { across: "4", up: "5" },
     });
     assert.deepEqual(statement("rules {\n half off, sliver 1\n}\n", 0, 1), {
       kind: "limit",

@@ -16,6 +16,8 @@ describe("the grammar of a wall", () => {
       "syntax/unexpected [movment] found `movment`, wanted the end of the line; did you mean `movement`?",
     "right free trim": "syntax/unexpected [] found the end of the line, wanted a name",
     "hole valve 30, 44": "syntax/unexpected [30] found `30`, wanted `at`",
+    "hole valve at 30, 44 across 4 plate":
+      "syntax/unexpected [] found the end of the line, wanted a length",
     "hole valve at 30, 44": "syntax/unexpected [] found the end of the line, wanted `across`",
   };
   for (const [line, wanted] of Object.entries(lines)) {

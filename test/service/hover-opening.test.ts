@@ -7,6 +7,8 @@ import { holeFits } from "../../src/solver/index.js";
 import { TWO_LAYS } from "../sheets/options/bench.js";
 import { Figures } from "../../src/service/figures.js";
 import { hoverHole, hoverOpening } from "../../src/service/hover-opening.js";
+import { bandText, LAYS } from "../rules/band-text.js";
+import { solveClean } from "../support/solve-text.js";
 import { exampleSource, exampleText } from "../support/examples.js";
 
 describe("an opening in figures", () => {
@@ -49,6 +51,21 @@ describe("an opening in figures", () => {
     assert.match(text, /60 mm across, centre 1205 mm from the left and 1060 mm up/);
     assert.match(text, /middle of a tile at 1205 mm, 1053 mm/);
     assert.match(text, /middle of a joint at 1205 mm, 903 mm/);
+  });
+
+  it("tells of a hole's plate, and looks for whole tiles in the lay that it is in", () => {
+    const text = bandText({
+      back: "  hole low at 30, 12 across 2 plate 6 x 4\n  hole high at 30, 34 across 2",
+      backLays: LAYS.replace("rest of field", "rest of pencil"),
+    });
+    const [back] = solveClean(text).solved.walls;
+    const of = (i: number) => hoverHole(back!, back!.wall.holes[i]!, new Figures("inch"));
+    assert.match(of(0), /covered by a plate of 6 in x 4 in/);
+    // Tiles of 6 in with joints of 1/8 in: the fifth one's middle is at 27 1/2 in.
+    assert.match(of(0), /middle of a tile at 27 1\/2 in, 10 7\/8 in/);
+    // Pencils of 12 x 1/2 in begin at 26 1/8 in up: the thirteenth one's middle is 12 modules over 26 3/8 in.
+    assert.match(of(1), /middle of a tile at 30 1\/4 in, 33 7\/8 in/);
+    assert.ok(!of(1).includes("covered"));
   });
 
   it("tells how deep it is and how its sill or top falls", () => {

@@ -70,4 +70,15 @@ describe("what stands at a spot", () => {
     assert.equal(titleAt(1205 - 29), "Hole spout");
     assert.match(titleAt(1205 + 31) ?? "", /^Course 4, piece 3$/);
   });
+
+  it("tells what covers a hole", () => {
+    const plans = new Plans();
+    const document = plans.open(
+      exampleText("niche-wall.tileplan").replace(/(hole spout .*)/, "$1 plate 90 x 70"),
+    );
+    const { uri, version } = document;
+    const question = { uri, version, wall: "north", x: 1205, y: -1060 };
+    const facts = factsOf(plans.service.spot(document, question, "plan"));
+    assert.equal(facts.plate, "90 mm x 70 mm");
+  });
 });

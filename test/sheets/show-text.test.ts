@@ -26,7 +26,7 @@ wall back "Back wall" {
     frame nose butt
     movement 1/8
   }
-  hole spout at 4, 4 across 1
+  hole spout at 4, 4 across 1 plate 2 x 3
   lay field {
     bond stack
     joint 1/8
@@ -56,7 +56,7 @@ describe("showText", () => {
       "  right free trim nose",
       "  top ceiling",
       "  window light at 12 3/8 in, 8 3/8 in, 8 in x 8 in",
-      "  hole spout at 4 in, 4 in, 1 in across",
+      "  hole spout at 4 in, 4 in, 1 in across, plate 2 in x 3 in",
     ]) {
       assert.ok(text.includes(`${line}\n`), line);
     }

@@ -24,6 +24,7 @@ interface PlanJson {
     name: string;
     size: [number, number];
     refused: unknown;
+    holes?: object[];
     lays: {
       tile: string;
       bond: string;
@@ -108,6 +109,16 @@ describe("solvedJson", () => {
     const free = WALL.replace("right wall movement 1/8", "right free trim nose");
     const edges = json(free).walls[0]!.trims.map(({ edge }) => edge);
     assert.ok(edges.includes("right"));
+  });
+
+  it("has a wall's holes as they are cut, with the plates that cover them", () => {
+    const lines = "hole valve at 10, 20 across 3 plate 5\n  hole arm at 30, 20 across 1";
+    const [back, side] = json(WALL.replace("window sash", `${lines}\n  window sash`)).walls;
+    assert.deepEqual(back!.holes, [
+      { name: "valve", at: [254, 508], across: 76.2, plate: { across: 127 } },
+      { name: "arm", at: [762, 508], across: 25.4 },
+    ]);
+    assert.equal(side!.holes, undefined);
   });
 
   it("has the findings", () => {

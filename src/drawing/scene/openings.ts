@@ -1,8 +1,10 @@
+import type { Nm } from "../../measure/index.js";
+import type { Plate } from "../../model/index.js";
 import type { SolvedWall } from "../../solver/index.js";
 import { boxWithin, lineHeight, makeLabel } from "../labels.js";
 import { across, down, pictureBox, rounded } from "../picture.js";
 import { plainText } from "../plain-text.js";
-import type { HoleScene, Label, OpeningScene, PictureBox } from "../scene.js";
+import type { HoleScene, Label, OpeningScene, PictureBox, PlateScene } from "../scene.js";
 import { textWidth } from "../text-metrics.js";
 import { openingBox } from "./ground.js";
 import type { Setting } from "./setting.js";
@@ -20,7 +22,22 @@ export function holeScenes({ region }: SolvedWall): HoleScene[] {
     name: hole.name,
     middle: { x: across(hole.at.x), y: down(hole.at.y) },
     radius: rounded(hole.across / 2e6),
+    plate: hole.plate && plateScene(hole.plate),
   }));
+}
+
+function plateScene(plate: Plate): PlateScene {
+  if (plate.kind === "round") return { kind: "round", radius: rounded(plate.across / 2e6) };
+  const [halfAcross, halfUp] = [rounded(plate.across / 2e6), rounded(plate.up / 2e6)];
+  return { kind: "square", halfAcross, halfUp };
+}
+
+/** The room that a hole takes in the picture, with its plate. */
+export function holeRoom({ middle: { x, y }, radius, plate }: HoleScene): PictureBox {
+  const [across, up] =
+    plate?.kind === "square" ? [plate.halfAcross, plate.halfUp] : [plate?.radius, plate?.radius];
+  const [wide, high] = [Math.max(radius, across ?? 0), Math.max(radius, up ?? 0)];
+  return { left: x - wide, right: x + wide, top: y - high, bottom: y + high };
 }
 
 /** A name that has to be shown, and where it may stand inside what it names. */
@@ -45,15 +62,23 @@ export function namedThings(solved: SolvedWall, setting: Setting): NamedThing[] 
       around: inside,
     };
   });
-  const holes = solved.region.roundHoles.map(({ hole, box }): NamedThing => {
+  const scenes = holeScenes(solved);
+  const holes = solved.region.roundHoles.map(({ hole }, i): NamedThing => {
     const name = `hole ${plainText(hole.name)}`;
+    const measure = `${length(hole.across)} across`;
+    const plates = hole.plate ? [[name, measure, `plate ${plateWords(hole.plate, length)}`]] : [];
     return {
-      wordings: [[name, `${length(hole.across)} across`], [name]],
+      wordings: [...plates, [name, measure], [name]],
       inside: null,
-      around: pictureBox(box),
+      around: holeRoom(scenes[i]!),
     };
   });
   return [...openings, ...holes];
+}
+
+function plateWords(plate: Plate, length: (nm: Nm) => string): string {
+  const across = length(plate.across);
+  return plate.kind === "round" ? across : `${across} × ${length(plate.up)}`;
 }
 
 /** The lines of a wording, stacked round a middle. */

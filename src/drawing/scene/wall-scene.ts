@@ -8,7 +8,7 @@ import { bareOutline, groundBands, hiddenStrips } from "./ground.js";
 import { wallHeadings } from "./headings.js";
 import { wallMargins } from "./margins.js";
 import { findingMarks } from "./marks.js";
-import { holeScenes, namedThings, openingScenes } from "./openings.js";
+import { holeRoom, holeScenes, namedThings, openingScenes } from "./openings.js";
 import { pieceGroups } from "./pieces.js";
 import type { Setting } from "./setting.js";
 import { trimScenes } from "./trims.js";
@@ -67,12 +67,7 @@ export function roomOf(scene: Omit<WallScene, "at">, em: number): PictureBox {
     ...scene.labels.map((label) => label.box),
     ...scene.badges.map(badgeBox),
     ...scene.openings.map((opening) => opening.box),
-    ...scene.holes.map(({ middle, radius }) => ({
-      left: middle.x - radius,
-      right: middle.x + radius,
-      top: middle.y - radius,
-      bottom: middle.y + radius,
-    })),
+    ...scene.holes.map(holeRoom),
     ...[...scene.lines.map((l) => l.points), ...scene.dimensions.map((d) => d.extensions)]
       .filter((points) => points.length > 0)
       .map(boundsOfPoints),

@@ -1,7 +1,7 @@
 import type { Dom } from "@svgdotjs/svg.js";
 import { isSolid } from "../../model/index.js";
 import { idPart } from "../plain-text.js";
-import type { OpeningScene, Points, TrimScene, WallScene } from "../scene.js";
+import type { OpeningScene, Place, PlateScene, Points, TrimScene, WallScene } from "../scene.js";
 import { fillAndStroke, fillOf, strokeOf, type ToneName } from "../theme.js";
 import { boxRing, rounded } from "../picture.js";
 import { dashes } from "./dashes.js";
@@ -113,9 +113,9 @@ function drawWindowSign(group: Dom, { box }: OpeningScene, inset: number, em: nu
   });
 }
 
-/** Round holes, with a cross at the middle. */
+/** Round holes, with a cross at the middle; a plate is the thin dashed rim of what covers the tile there. */
 export function drawHoles(into: Dom, wall: WallScene, em: number): void {
-  for (const { name, middle, radius } of wall.holes) {
+  for (const { name, middle, radius, plate } of wall.holes) {
     const group = add(into, "g", { id: `gl-${idPart(wall.name)}-hole-${idPart(name)}` });
     add(group, "circle", {
       ...fillAndStroke("paper", "ink"),
@@ -132,5 +132,27 @@ export function drawHoles(into: Dom, wall: WallScene, em: number): void {
       "stroke-width": 0.03 * em,
       d: cross.join("").replace(/-?\d+\.\d+/g, (n) => String(rounded(Number(n)))),
     });
+    if (plate) drawPlate(group, middle, plate, em);
   }
+}
+
+function drawPlate(into: Dom, { x, y }: Place, plate: PlateScene, em: number): void {
+  const line = {
+    ...strokeOf("ink"),
+    "stroke-width": 0.06 * em,
+    "stroke-dasharray": dashes([0.3, 0.1, 0.08, 0.1], em),
+    "data-kind": "plate",
+  };
+  if (plate.kind === "round") {
+    add(into, "circle", { ...line, cx: x, cy: y, r: plate.radius });
+    return;
+  }
+  const { halfAcross, halfUp } = plate;
+  const box = {
+    left: rounded(x - halfAcross),
+    right: rounded(x + halfAcross),
+    top: rounded(y - halfUp),
+    bottom: rounded(y + halfUp),
+  };
+  add(into, "path", { ...line, d: boxPath(box) });
 }

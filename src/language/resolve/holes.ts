@@ -1,12 +1,13 @@
 import type { Nm } from "../../measure/index.js";
 import { formatLength } from "../../measure/index.js";
-import type { Hole, Opening } from "../../model/index.js";
-import type { HoleStatement } from "../syntax.js";
+import type { Hole, Opening, Plate } from "../../model/index.js";
+import type { HoleStatement, WrittenPlate } from "../syntax.js";
 import { lengthOf } from "./lengths.js";
 import { Names } from "./names.js";
 import type { ResolvedOpenings } from "./openings.js";
 import type { PlanCode } from "./plan-code.js";
 import { placeOf } from "./report.js";
+import type { Scope } from "./scope.js";
 import type { WallDraft } from "./wall-draft.js";
 import { withinCount } from "./within-count.js";
 
@@ -29,13 +30,25 @@ function resolveHole(statement: HoleStatement, { scope, name: wall }: WallDraft)
   const x = lengthOf(statement.x, "any", scope, wall);
   const y = lengthOf(statement.y, "any", scope, wall);
   const across = lengthOf(statement.across, "positive", scope, wall);
+  const plate = statement.plate && resolvePlate(statement.plate, scope, wall);
   if (x === null || y === null || across === null) return null;
   return {
     name: statement.name.text,
     at: { x, y },
     across,
+    plate,
     origin: scope.report.origin(statement),
   };
+}
+
+/** One that can't be understood is left out: the hole is cut all the same. */
+function resolvePlate({ across, up }: WrittenPlate, scope: Scope, wall: string): Plate | null {
+  const width = lengthOf(across, "positive", scope, wall);
+  const height = up && lengthOf(up, "positive", scope, wall);
+  if (width === null || (up && height === null)) return null;
+  return height === null
+    ? { kind: "round", across: width }
+    : { kind: "square", across: width, up: height };
 }
 
 function stands(

@@ -5,14 +5,18 @@ import { answerCorner } from "./answer-corner.js";
 import { carryBond } from "./carry-bond.js";
 import { centreOnOpening } from "./centre-on-opening.js";
 import { closeBlock } from "./close-block.js";
+import { coverHole } from "./cover-hole.js";
 import { didYouMean } from "./did-you-mean.js";
 import { dropAllow } from "./drop-allow.js";
 import type { Fix, Fixer } from "./fix.js";
 import { keepInCourse } from "./keep-in-course.js";
 import { letFall } from "./let-fall.js";
+import { meetBands } from "./meet-bands.js";
 import { meetCourses } from "./meet-courses.js";
 import { missingStatement } from "./missing-statement.js";
+import { moveHole } from "./move-hole.js";
 import { moveStart } from "./move-start.js";
+import { offBand } from "./off-band.js";
 import { ontoJoints, windowOntoJoints } from "./onto-joints.js";
 import { plainCharacter } from "./plain-character.js";
 import { softJoint } from "./soft-joint.js";
@@ -37,6 +41,10 @@ const FIXERS: readonly Fixer[] = [
   centreOnOpening,
   ontoJoints,
   letFall,
+  meetBands,
+  moveHole,
+  offBand,
+  coverHole,
   dropAllow,
   allowFinding,
 ];

@@ -1,8 +1,9 @@
 import type { Syntax } from "../../language/index.js";
 import { exactLength, formatLength, type Nm } from "../../measure/index.js";
 import type { Opening, SourceRange } from "../../model/index.js";
-import { layRound, tilesWords } from "../../sheets/index.js";
+import { tilesWords } from "../../sheets/index.js";
 import {
+  layRound,
   type OpeningFit,
   openingFits,
   type SolvedLay,

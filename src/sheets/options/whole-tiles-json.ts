@@ -1,14 +1,15 @@
 import { type Nm, toMillimetres } from "../../measure/index.js";
 import {
   holeFits,
+  layRound,
   openingFits,
   type OpeningFit,
   type Place,
   type SolvedWall,
   stopHeights,
+  topLay,
   type WholeSize,
 } from "../../solver/index.js";
-import { layRound, topLay } from "./lay-round.js";
 
 /** Where openings, holes and the wall's top would leave whole tiles, the lays as they are; lengths in mm. */
 export function wholeTilesJson(solved: SolvedWall): object {

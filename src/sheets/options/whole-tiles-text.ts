@@ -1,15 +1,16 @@
 import { formatLength, type Unit } from "../../measure/index.js";
 import {
   holeFits,
+  layRound,
   openingFits,
   type SolvedLay,
   type SolvedWall,
   stopHeights,
+  topLay,
   type WholeSize,
 } from "../../solver/index.js";
 import { folded } from "../folded.js";
 import { holeFitWords, openingFitWords, type Print, stopWords } from "./fit-words.js";
-import { layRound, topLay } from "./lay-round.js";
 import { LINE_WIDTH } from "./line-width.js";
 
 const INDENT = "    ";

@@ -1,3 +1,4 @@
+import { plateWords } from "../plate-words.js";
 import { plainText } from "../../drawing/index.js";
 import type { Nm } from "../../measure/index.js";
 import type { Side } from "../../model/index.js";
@@ -76,11 +77,13 @@ function edge(side: Side, { keeps }: Batch): string {
   return keeps.includes(side) ? `${side} factory edge` : `${side} edge`;
 }
 
-function holeWords({ name, fromLeft, fromBottom, across }: DrilledHole, both: Print): string {
+function holeWords(hole: DrilledHole, both: Print): string {
+  const { name, fromLeft, fromBottom, across, plate } = hole;
   const centre = [outwards(fromLeft, "left", both), outwards(fromBottom, "bottom", both)].join(
     " and ",
   );
-  return `round hole ${plainText(name)}, ${both(across)} across: its centre ${centre}`;
+  const covered = plate ? `; a plate of ${plateWords(plate, both)} will cover it` : "";
+  return `round hole ${plainText(name)}, ${both(across)} across: its centre ${centre}${covered}`;
 }
 
 /** The plan knows no corner's angle: the blade leans by half of it. */

@@ -1,3 +1,4 @@
+import { plateJson } from "../plate-json.js";
 import { toMillimetres as mm } from "../../measure/index.js";
 import type { Box } from "../../solver/index.js";
 import type { Batch, CutTile, TrimCut, WallCuts } from "../../takeoff/index.js";
@@ -24,11 +25,12 @@ function batchJson({ tile, cut, keeps, labels, beyondSaw }: Batch): object {
       last: mm(last),
     })),
     notches: cut.notches.map(({ opens, box }) => ({ opens, box: boxJson(box) })),
-    holes: cut.holes.map(({ name, fromLeft, fromBottom, across }) => ({
+    holes: cut.holes.map(({ name, fromLeft, fromBottom, across, plate }) => ({
       name,
       fromLeft: mm(fromLeft),
       fromBottom: mm(fromBottom),
       across: mm(across),
+      ...(plate ? { plate: plateJson(plate) } : {}),
     })),
     mitres: cut.mitres.map(({ side, length }) => ({ side, length: mm(length) })),
     keeps,

@@ -21,6 +21,7 @@ export function holesOf(lay: SolvedLay, i: number): DrilledHole[] {
     fromLeft: hole.at.x - frame.left,
     fromBottom: hole.at.y - frame.bottom,
     across: hole.across,
+    plate: hole.plate,
   }));
 }
 

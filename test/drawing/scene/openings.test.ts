@@ -1,6 +1,7 @@
 import assert from "node:assert/strict";
 import { boxWithin } from "../../../src/drawing/labels.js";
 import {
+  holeRoom,
   holeScenes,
   labelsInside,
   namedThings,
@@ -25,8 +26,31 @@ describe("openings and holes", () => {
       },
     ]);
     assert.deepEqual(holeScenes(solved), [
-      { name: "valve", middle: { x: 762, y: -508 }, radius: 31.75 },
+      { name: "valve", middle: { x: 762, y: -508 }, radius: 31.75, plate: null },
     ]);
+  });
+
+  it("have a plate round their middle, which counts to their room and is told", () => {
+    const of = (plate: string) => {
+      const { solved: wall, setting: own } = solvedWallOf(
+        planOf(wallText(`  hole valve at 30, 20 across 2 1/2 plate ${plate}`)),
+      );
+      return { scene: holeScenes(wall)[0]!, thing: namedThings(wall, own)[0]! };
+    };
+    const round = of("6");
+    assert.deepEqual(round.scene.plate, { kind: "round", radius: 76.2 });
+    assert.deepEqual(round.thing.wordings[0], ["hole valve", "2 1/2 across", "plate 6"]);
+    assert.deepEqual(round.thing.around, holeRoom(round.scene));
+    const square = of("6 x 2");
+    assert.deepEqual(square.scene.plate, { kind: "square", halfAcross: 76.2, halfUp: 25.4 });
+    assert.equal(square.thing.wordings[0]![2], "plate 6 × 2");
+    // As high as the hole of 2 1/2 in, which its plate leaves bare.
+    assert.deepEqual(holeRoom(square.scene), {
+      left: 685.8,
+      right: 838.2,
+      top: -539.75,
+      bottom: -476.25,
+    });
   });
 
   it("are plainly named, with their sizes", () => {

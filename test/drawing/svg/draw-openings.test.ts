@@ -35,6 +35,21 @@ describe("drawing openings", () => {
     assert.ok(svg.includes('cx="508" cy="-381" r="38.1"'));
   });
 
+  it("draws a plate as a thin dashed rim", () => {
+    const of = (plate: string) => {
+      const wall = wallOf(planOf(wallText(`  hole valve at 20, 15 across 3 plate ${plate}`)));
+      return drawn((into) => drawHoles(into, wall, 10));
+    };
+    const dashed = 'stroke-dasharray="3 1 0.8 1"';
+    assert.ok(of("6").includes('cx="508" cy="-381" r="76.2"') && of("6").includes(dashed));
+    const square = of("6 x 4");
+    assert.equal(square.match(/<circle/g)!.length, 1);
+    assert.ok(
+      square.includes("M431.8 -330.2H584.2V-431.8H431.8z") && square.includes(dashed),
+      square,
+    );
+  });
+
   it("draws frames by side, cut lengths apart from whole ones", () => {
     const framed = opening("window").replace("movement", "frame nose mitre\n    movement");
     const wall = wallOf(planOf(wallText(framed)));

@@ -14,6 +14,21 @@ describe("a hole", () => {
     );
   });
 
+  it("may have a round plate, or one with four sides", () => {
+    const plate = (text: string) =>
+      wallOf(`  hole v at 30, 44 across 4 plate ${text}`).holes[0]!.plate;
+    assert.deepEqual(plate("6 1/2"), { kind: "round", across: 6.5 * INCH });
+    assert.deepEqual(plate("6 1/2 x 4"), { kind: "square", across: 6.5 * INCH, up: 4 * INCH });
+    assert.deepEqual(plate("6x4"), { kind: "square", across: 6 * INCH, up: 4 * INCH });
+    assert.equal(wallOf("  hole v at 30, 44 across 4").holes[0]!.plate, null);
+  });
+
+  it("is cut all the same where its plate can't be understood", () => {
+    const text = "  hole v at 30, 44 across 4 plate 0 x 4";
+    assert.match(toldOf(text)[0]!, /\[0\] found/);
+    assert.equal(wallOf(text).holes[0]!.plate, null);
+  });
+
   it("may touch the wall's sides, but not reach over them", () => {
     assert.deepEqual(toldOf("  hole v at 2, 2 across 4\n  hole w at 58, 94 across 4"), []);
     assert.deepEqual(toldOf("  hole v at 2, 2 across 4.000001"), [

@@ -89,10 +89,15 @@ describe("the steps of a cut", () => {
       across: inches(1.5),
       fromLeft: inches(1),
       fromBottom: inches(-0.5),
+      plate: null,
     };
-    assert.deepEqual(steps({ holes: [hole] }), [
+    const words =
       "round hole valve, 1 1/2 in across: its centre 1 in from the tile's own left edge " +
-        "and 1/2 in outside the tile's own bottom edge",
+      "and 1/2 in outside the tile's own bottom edge";
+    assert.deepEqual(steps({ holes: [hole] }), [words]);
+    const plate = { kind: "square", across: inches(4), up: inches(6) } as const;
+    assert.deepEqual(steps({ holes: [{ ...hole, plate }] }), [
+      `${words}; a plate of 4 in x 6 in will cover it`,
     ]);
   });
 

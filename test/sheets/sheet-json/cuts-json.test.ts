@@ -34,7 +34,12 @@ describe("cuts as JSON", () => {
       ...batch!.cut,
       tapers: [{ side: "bottom", from: 0, to: inches(4), first: inches(2), last: inches(3) }],
       notches: [{ opens: ["top"], box: BOX }],
-      holes: [{ name: "valve", fromLeft: inches(1), fromBottom: inches(-1), across: inches(2) }],
+      holes: [
+        {
+          ...{ name: "valve", fromLeft: inches(1), fromBottom: inches(-1), across: inches(2) },
+          plate: { kind: "round", across: inches(3) },
+        },
+      ],
       mitres: [{ side: "right", length: inches(4) }],
     } as const;
     const told = cutsJson({ ...wall!, batches: [{ ...batch!, cut }] }) as typeof json;
@@ -43,7 +48,10 @@ describe("cuts as JSON", () => {
     ]);
     assert.deepEqual(told.batches[0]!.notches, [{ opens: ["top"], box: [0, 25.4, 50.8, 101.6] }]);
     assert.deepEqual(told.batches[0]!.holes, [
-      { name: "valve", fromLeft: 25.4, fromBottom: -25.4, across: 50.8 },
+      {
+        ...{ name: "valve", fromLeft: 25.4, fromBottom: -25.4, across: 50.8 },
+        plate: { across: 76.2 },
+      },
     ]);
     assert.deepEqual(told.batches[0]!.mitres, [{ side: "right", length: 101.6 }]);
   });

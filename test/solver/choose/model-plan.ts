@@ -147,6 +147,7 @@ export function oneWall(given: Given): OneWall {
       name: `valve-${i}`,
       at: { x, y },
       across,
+      plate: null,
       origin: NOWHERE,
     })),
     lays: [lay],

@@ -11,16 +11,16 @@ describe("the round holes of a piece", () => {
 
   it("are told by their centres from the tile's left and bottom edges", () => {
     assert.deepEqual(holes("B-02-03"), [
-      { name: "arm", fromLeft: mm(26), fromBottom: mm(23), across: mm(20) },
+      { name: "arm", fromLeft: mm(26), fromBottom: mm(23), across: mm(20), plate: null },
     ]);
   });
 
   it("may have their centres outside the tile", () => {
     assert.deepEqual(holes("B-01-01"), [
-      { name: "valve", fromLeft: mm(101), fromBottom: mm(20), across: mm(30) },
+      { name: "valve", fromLeft: mm(101), fromBottom: mm(20), across: mm(30), plate: null },
     ]);
     assert.deepEqual(holes("B-01-02"), [
-      { name: "valve", fromLeft: mm(-1), fromBottom: mm(20), across: mm(30) },
+      { name: "valve", fromLeft: mm(-1), fromBottom: mm(20), across: mm(30), plate: null },
     ]);
   });
 

@@ -1,8 +1,8 @@
 import assert from "node:assert/strict";
-import { layRound, topLay } from "../../../src/sheets/options/lay-round.js";
+import { layRound, topLay } from "../../../src/solver/whole-tiles/lay-round.js";
 import type { SolvedWall } from "../../../src/solver/index.js";
 import { solveClean } from "../../support/solve-text.js";
-import { bench, STATED, TWO_LAYS } from "./bench.js";
+import { bench, STATED, TWO_LAYS } from "../../sheets/options/bench.js";
 
 const round = (wall: SolvedWall, name: string): string | undefined => {
   const { openings, holes } = wall.wall;

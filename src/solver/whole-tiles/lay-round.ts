@@ -1,5 +1,6 @@
 import type { Hole, Opening } from "../../model/index.js";
-import type { Box, SolvedLay, SolvedWall } from "../../solver/index.js";
+import type { Box } from "../box.js";
+import type { SolvedLay, SolvedWall } from "../solved.js";
 
 /**
  * The lay that an opening or a hole lies in: of the wall's lays the one that has most of what it
