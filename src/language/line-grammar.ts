@@ -24,7 +24,7 @@ const LENGTH_WANTED = "a length";
 export class LineGrammar extends CstParser {
   constructor(options: GrammarOptions) {
     super(TOKENS, {
-      recoveryEnabled: true,
+      recoveryEnabled: options.recovers,
       maxLookahead: 1,
       nodeLocationTracking: "onlyOffset",
       skipValidations: options.skipValidations,
@@ -162,4 +162,6 @@ export class LineGrammar extends CstParser {
 export interface GrammarOptions {
   /** Chevrotain's checks of the grammar itself; a test runs with them, a plan's reader has no time for them. */
   readonly skipValidations: boolean;
+  /** Whether the statements after an error are read too. What that takes is as much work as reading a plan. */
+  readonly recovers: boolean;
 }

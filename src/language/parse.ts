@@ -4,7 +4,7 @@ import { layOut } from "./layout.js";
 import type { LineTable } from "./line-table.js";
 import { tableLines } from "./line-table.js";
 import { endOf } from "./lines.js";
-import { readingGrammar, tokenise } from "./reader.js";
+import { readTokens, tokenise } from "./reader.js";
 import type { SyntaxTree } from "./syntax.js";
 import type { SyntaxProblem } from "./syntax-problem.js";
 
@@ -19,11 +19,9 @@ export function parse(text: string): SyntaxTree {
     const problem: SyntaxProblem = { code: "syntax/too-long", message, start: 0, end: 0 };
     return { text, lines, statements: [], problems: [problem] };
   }
-  const grammar = readingGrammar();
   const laidOut = layOut(tokenise(text), lines);
-  grammar.input = laidOut.tokens;
-  const cst = grammar.text();
-  const problems = [...laidOut.problems, ...grammar.errors.map(problemOf)];
+  const { cst, errors } = readTokens(laidOut.tokens);
+  const problems = [...laidOut.problems, ...errors.map(problemOf)];
   const statements = buildTree(cst, problems);
   return { text, lines, statements, problems: firstOfEachLine(problems, lines) };
 }

@@ -1,10 +1,11 @@
-import type { IToken } from "chevrotain";
+import type { CstNode, IRecognitionException, IToken } from "chevrotain";
 import { Lexer } from "chevrotain";
 import { PlanGrammar } from "./grammar.js";
 import { LEXED } from "./tokens.js";
 
 let lexer: Lexer | undefined;
-let grammar: PlanGrammar | undefined;
+let plain: PlanGrammar | undefined;
+let recovering: PlanGrammar | undefined;
 
 /** The tokens of a text; spaces and comments are left out. */
 export function tokenise(text: string): IToken[] {
@@ -17,8 +18,27 @@ function readingLexer(): Lexer {
   return lexer;
 }
 
-/** The grammar, made when it is first needed. */
+/** What a text's tokens are, and what about them wasn't understood. */
+export interface Reading {
+  readonly cst: CstNode;
+  readonly errors: readonly IRecognitionException[];
+}
+
+/** Reads the tokens of a text. Only one with an error is read by the grammar that goes on after it. */
+export function readTokens(tokens: readonly IToken[]): Reading {
+  plain ??= new PlanGrammar({ skipValidations: true, recovers: false });
+  const reading = readWith(plain, tokens);
+  return reading.errors.length === 0 ? reading : readWith(readingGrammar(), tokens);
+}
+
+function readWith(grammar: PlanGrammar, tokens: readonly IToken[]): Reading {
+  grammar.input = [...tokens];
+  const cst = grammar.text();
+  return { cst, errors: grammar.errors };
+}
+
+/** The grammar that goes on after an error, made when it is first needed. */
 export function readingGrammar(): PlanGrammar {
-  grammar ??= new PlanGrammar({ skipValidations: true });
-  return grammar;
+  recovering ??= new PlanGrammar({ skipValidations: true, recovers: true });
+  return recovering;
 }

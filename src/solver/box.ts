@@ -22,3 +22,13 @@ export function grown(box: Box, by: Nm): Box {
 export function overlaps(a: Box, b: Box): boolean {
   return a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top;
 }
+
+/** What two boxes that overlap have in common. */
+export function shared(a: Box, b: Box): Box {
+  return {
+    left: Math.max(a.left, b.left),
+    bottom: Math.max(a.bottom, b.bottom),
+    right: Math.min(a.right, b.right),
+    top: Math.min(a.top, b.top),
+  };
+}

@@ -1,6 +1,6 @@
 import type { Side } from "../model/index.js";
-import { overlaps, type Box } from "./box.js";
-import { cutTile, type Obstacles } from "./cut-tile.js";
+import { overlaps, shared, type Box } from "./box.js";
+import { cutTile, type Obstacles, type TilePart } from "./cut-tile.js";
 import { doubleShapeArea, ringOf } from "./shape.js";
 import type { Region } from "./solved.js";
 
@@ -35,12 +35,35 @@ function areaWithin(
       0n,
     );
   }
-  return cutTile(box, region, near).reduce(
+  return areaLessBoxes(box, region, near) ?? areaOf(cutTile(box, region, near));
+}
+
+function areaOf(parts: readonly TilePart[]): bigint {
+  return parts.reduce(
     (sum, { shape, bounds }) =>
       sum + doubleShapeArea(shape ?? { outline: ringOf(bounds), holes: [] }),
     0n,
   );
 }
+
+/**
+ * By subtraction, where all that is taken from a box are boxes apart from each other, which no slope cuts;
+ * else null.
+ */
+function areaLessBoxes(box: Box, region: Bounded, { boxes, circles }: Obstacles): bigint | null {
+  if (boxes.length === 0 || circles.length > 0) return null;
+  if (boxes.some((each, i) => boxes.slice(i + 1).some((other) => overlaps(each, other))))
+    return null;
+  let area = areaOf(cutTile(box, region, NOTHING));
+  for (const each of boxes) {
+    const parts = cutTile(shared(each, box), region, NOTHING);
+    if (parts.some(({ shape }) => shape !== null)) return null;
+    area -= areaOf(parts);
+  }
+  return area;
+}
+
+const NOTHING: Obstacles = { boxes: [], circles: [] };
 
 function halvesOf(box: Box): readonly [Box, Box] {
   const { left, bottom, right, top } = box;

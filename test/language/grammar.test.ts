@@ -5,7 +5,7 @@ import { FULL } from "./telling.js";
 
 describe("the grammar", () => {
   it("is well defined: Chevrotain's own checks pass", () => {
-    assert.doesNotThrow(() => new PlanGrammar({ skipValidations: false }));
+    assert.doesNotThrow(() => new PlanGrammar({ skipValidations: false, recovers: true }));
   });
 
   it("follows a plan that has every statement", () => {

@@ -1,10 +1,36 @@
 import assert from "node:assert/strict";
-import { readingGrammar, tokenise } from "../../src/language/reader.js";
+import { buildTree } from "../../src/language/build-tree.js";
+import { layOut } from "../../src/language/layout.js";
+import { tableLines } from "../../src/language/line-table.js";
+import { readingGrammar, readTokens, tokenise } from "../../src/language/reader.js";
+import { exampleNames, exampleText } from "../support/examples.js";
+
+const laidOut = (text: string) => layOut(tokenise(text), tableLines(text));
 
 describe("the reader", () => {
   it("cuts a text into tokens, spaces and comments left out", () => {
     const images = tokenise("size 5 7/8 x 2 # face\n").map(({ image }) => image);
     assert.deepEqual(images, ["size", "5 7/8", "x", "2", "\n"]);
+  });
+
+  it("reads a whole text alike with the grammar that stops at an error and the one that goes on", () => {
+    for (const name of exampleNames()) {
+      const { tokens } = laidOut(exampleText(name));
+      const { cst, errors } = readTokens(tokens);
+      const grammar = readingGrammar();
+      grammar.input = tokens;
+      const other = grammar.text();
+      assert.deepEqual([errors, grammar.errors], [[], []]);
+      assert.deepEqual(buildTree(cst, []), buildTree(other, []));
+    }
+  });
+
+  it("goes on after an error", () => {
+    const { cst, errors } = readTokens(laidOut("units\nbed 1/8\nbed\nunits mm\n").tokens);
+    assert.equal(errors.length, 2);
+    const kinds = buildTree(cst, []).map(({ kind }) => kind);
+    assert.deepEqual(kinds.slice(-1), ["units"]);
+    assert.ok(kinds.includes("bed"));
   });
 
   it("makes its grammar once", () => {

@@ -19,12 +19,25 @@ interface Kind {
 
 /**
  * How many tiles it takes at least to cut these pieces: the best of several bounds. `ends` are the
- * fewest that whole-sized pieces and ends take.
+ * fewest that whole-sized pieces and ends take. `enough` is as many as are known to do: where a bound
+ * comes to that no other can come to more.
  */
-export function cutBound(face: Face, demands: readonly Demand[], ends: EndTiles): number {
+export function cutBound(
+  face: Face,
+  demands: readonly Demand[],
+  ends: EndTiles,
+  enough = Infinity,
+): number {
   const kinds = kindsOf(face, demands);
-  const known = Math.max(spanBound(face, kinds, ends), edgeBound(face, demands));
-  return areaBound(face, kinds, known);
+  const bounds = [
+    () => spanBound(face, kinds, ends),
+    () => edgeBound(face, demands),
+    (known: number) => areaBound(face, kinds, known),
+  ];
+  return bounds.reduce(
+    (known, bound) => (known < enough ? Math.max(known, bound(known)) : known),
+    0,
+  );
 }
 
 function kindsOf(face: Face, demands: readonly Demand[]): Kind[] {

@@ -24,12 +24,12 @@ export function cutTiles(face: Face, demands: readonly Demand[]): CutTiles {
   const cutting = Cutting.of(face);
   const ends = cutEnds(cutting, demands);
   let known: number | undefined;
-  const bound = () => (known ??= cutBound(face, demands, ends.tiles));
+  const bound = (enough: number) => (known ??= cutBound(face, demands, ends.tiles, enough));
   const packed = packRests(cutting, ends.left, bound);
   return {
     tiles: tilesOf(packed, demands),
     get bound() {
-      return bound();
+      return bound(packed.tiles);
     },
     doubleKerf: packed.doubleKerf,
   };

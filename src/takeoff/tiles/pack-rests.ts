@@ -36,12 +36,13 @@ const RULES: readonly ("larger" | FirstCut)[] = ["larger", "upright", "level"];
 /**
  * Cuts pieces from what is left of the tiles, and from new ones when nothing suits: the rest that is
  * filled best, cut through from edge to edge. Tries several orders and keeps the one that takes the
- * fewest tiles; stops at `bound`, below which there is none, and isn't asked for when no tile had to be begun.
+ * fewest tiles; stops at `bound`, below which there is none. That is asked for with the tiles that are
+ * known to do, and not at all when none had to be begun.
  */
 export function packRests(
   cutting: Cutting,
   demands: readonly Demand[],
-  bound: () => number,
+  bound: (enough: number) => number,
 ): Cutting {
   if (demands.length === 0) return cutting;
   let best: Cutting | null = null;
@@ -53,7 +54,7 @@ export function packRests(
       const packed = packInOrder(cutting.copy(), items, rule);
       if (!best || packed.tiles < best.tiles) best = packed;
       if (best.tiles === cutting.tiles || demands.length > FEW) return best;
-      if (best.tiles <= bound()) return best;
+      if (best.tiles <= bound(best.tiles)) return best;
     }
   }
   return best!;

@@ -21,6 +21,12 @@ describe("the fewest tiles that pieces can take", () => {
     assert.equal(cutBound(FACE, pieces(9, 49, 24), NO_ENDS), 3);
   });
 
+  it("are not looked for past what is known to be enough", () => {
+    const three = pieces(9, 49, 24);
+    assert.equal(cutBound(FACE, three, { whole: 0, crosscuts: 2, rips: 0 }, 2), 2);
+    assert.equal(cutBound(FACE, three, { whole: 0, crosscuts: 2, rips: 0 }, 3), 3);
+  });
+
   it("are one for each piece that leaves no room beside it", () => {
     assert.equal(cutBound(FACE, pieces(5, 55, 30), NO_ENDS), 5);
   });
