@@ -34,7 +34,11 @@ export interface AcrossBound extends Bound {
  * cut by an opening's jamb in the courses that run wholly beside it. The tiles counted here and by
  * `boundUp` are never the same ones, so the two may be added.
  */
-export function boundAcross(field: Field, x: Nm): AcrossBound {
+export function boundAcross(
+  field: Field,
+  x: Nm,
+  imbalance = imbalanceAcross(field.balance, x),
+): AcrossBound {
   const { across, up, shifts, boxes } = field;
   const phases = shifts.length;
   const narrow: Narrow[] = [];
@@ -48,7 +52,7 @@ export function boundAcross(field: Field, x: Nm): AcrossBound {
       if (courses > 0) addJambs(phase, origin, box, Math.floor(courses / phases));
     }
   }
-  return { slivers, underHalf, imbalance: imbalanceAcross(field.balance, x), narrow };
+  return { slivers, underHalf, imbalance, narrow };
 
   function addEnds(phase: number, origin: Nm): void {
     const last = lastTile(across, origin);
@@ -113,9 +117,9 @@ export function boundAcross(field: Field, x: Nm): AcrossBound {
  * Counts, in the bottom and the top course, the columns that neither an end nor an obstacle
  * touches, and in the courses cut by an opening's sill or head the columns wholly over or under it.
  */
-export function boundUp(field: Field, y: Nm): Bound {
+export function boundUp(field: Field, y: Nm, imbalance = imbalanceUp(field.balance, y)): Bound {
   const { across, up } = field;
-  const bound = { slivers: 0, underHalf: 0, imbalance: imbalanceUp(field.balance, y) };
+  const bound = { slivers: 0, underHalf: 0, imbalance };
   const first = firstTile(up, y);
   const last = lastTile(up, y);
   if (first !== null) addEnd(first);

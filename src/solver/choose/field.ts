@@ -1,5 +1,5 @@
 import type { Nm } from "../../measure/index.js";
-import type { Lay, Plan, Wall } from "../../model/index.js";
+import type { Lay, Limits, Plan, Wall } from "../../model/index.js";
 import type { Box } from "../box.js";
 import { rangeBetween, type Chain } from "../chain.js";
 import { judgeOf, type Judge } from "../judge.js";
@@ -104,6 +104,17 @@ export function fieldOf(
   const shifts = Array.from({ length: lattice.q }, (_, step) => courseShift(lattice, step + 1));
   const ground = { wall, region, lay: asSettled(lay), joint };
   return { ground, region, judge, balance, across, up, sides, shifts, boxes, circles, obstacles };
+}
+
+/** The same field with other limits. */
+export function withLimits(field: Field, limits: Limits): Field {
+  const judge = judgeOf(field.region, field.ground.lay, limits);
+  return {
+    ...field,
+    judge,
+    across: { ...field.across, sliver: judge.sliverWidth, half: judge.halfWidth },
+    up: { ...field.up, sliver: judge.sliverHeight, half: judge.halfHeight },
+  };
 }
 
 export function isFlat(reach: Reach): boolean {

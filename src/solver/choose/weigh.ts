@@ -24,6 +24,10 @@ export interface Start {
   readonly courses: readonly Run[];
 }
 
+export function startOf(field: Field, x: Nm, y: Nm): Start {
+  return { x, columns: columnsOf(field, x), y, courses: runsOf(field.up, y) };
+}
+
 /**
  * The score of a start, the same as `scoreOf` counts over the laid pieces; null as soon as it is
  * sure to be worse than `atMost`.
@@ -48,6 +52,11 @@ export function weighQuickly(
   atMost: Score | null,
 ): Score | null {
   return new Weighing(field, start, effort, atMost, addPartCells).score();
+}
+
+/** The number of the row that is course 1: the lowest with a piece. */
+export function firstRow(field: Field, start: Start, effort: Effort): number {
+  return new Weighing(field, start, effort, null, addPartCells).firstRow();
 }
 
 /** How pieces are told that plain comparison doesn't tell. */
@@ -90,6 +99,16 @@ class Weighing {
     }
     const score = this.soFar();
     return score.tiles === 0 ? { ...score, imbalance: 0 } : score;
+  }
+
+  firstRow(): number {
+    for (const run of this.start.courses) {
+      for (let row = run.from; row < run.to; row++) {
+        this.addCourses(row, 1, 0, run.sloped);
+        if (!this.isEmpty()) return row;
+      }
+    }
+    return 0;
   }
 
   private soFar(): Score {

@@ -4,17 +4,23 @@
  */
 export const ROOM_MOST = {
   /** Looks at tiles (see LOOKS) for one ranking of the wishes. */
-  cells: 300_000,
+  cells: 500_000,
   /** Of these, looks for bounds at all joints. */
-  bounds: 90_000,
+  bounds: 400_000,
   /** Joints that are bounded. */
   joints: 1_500,
-  /** Ways of one direction of all walls together, at one joint or height; a wall has a share of them. */
-  ways: 8_000,
   /** Heights of all walls together. */
   heights: 4_000,
+  /** Joints that are critical for what may move alone. */
+  more: 200,
+  /** Starts across of one wall at one joint. */
+  origins: 4_000,
+  /** Heights to stop at, for one height of the courses. */
+  stops: 64,
   /** Places of one opening in one direction, for one start. */
-  places: 64,
+  places: 256,
+  /** Ways for openings that may meet the same tiles, together. */
+  together: 4_000,
 } as const;
 
 /** A wall's share of what all walls have together; some are needed to find anything at all. */

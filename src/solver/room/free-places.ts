@@ -50,14 +50,19 @@ export function placesOnMiddles(
 }
 
 /**
- * The places at which what an opening takes critically stands to the wall's sides and to what other
- * openings take, wherever the tiles are: a piece between them is just wide enough.
+ * The places at which what an opening takes critically stands to edges that are where they are, wherever
+ * the tiles are: a piece between them is as wide as one of these sizes.
  */
-export function placesByEdges(range: Range, { before, length }: Reaching, axis: Axis): Nm[] {
-  const { clearLow, clearHigh, sliver, half, face, edges } = axis;
+export function placesByEdges(
+  range: Range,
+  { before, length }: Reaching,
+  sizes: readonly Nm[],
+  edges: readonly Nm[],
+): Nm[] {
   const places = new Set<Nm>([range.min, range.max]);
-  for (const edge of [clearLow, clearHigh, ...edges]) {
-    for (const gap of new Set([0, sliver, half, face])) {
+  const gaps = new Set([0, ...sizes]);
+  for (const edge of edges) {
+    for (const gap of gaps) {
       for (const at of [edge + gap + before, edge - gap - length + before]) {
         if (range.min < at && at < range.max) places.add(at);
       }

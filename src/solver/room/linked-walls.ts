@@ -23,27 +23,76 @@ export class LinkedWalls {
   weighed = 0;
   private best: LinkedFound | null = null;
   private heights: readonly (readonly Nm[])[] = [];
-  private readonly least: readonly Cost[];
+  private knownLeast: readonly Cost[] | null = null;
 
   constructor(
     private readonly wanting: Wanting,
     private readonly walls: readonly WallAt[],
     private readonly links: readonly Link[],
-  ) {
-    this.least = walls.map(({ least }) => least);
+  ) {}
+
+  /** What each wall costs at least by itself. */
+  private get least(): readonly Cost[] {
+    return (this.knownLeast ??= this.walls.map(({ least }) => least));
   }
 
-  /** What the walls cost at least together, whether their courses meet or not. */
-  get leastCost(): Cost {
-    return this.least.reduce(sumOf, noCost(this.wanting));
+  /** What the walls cost at least together, whether their courses meet or not; `bar` where it is surely no less than that. */
+  leastCost(bar: Cost | null): Cost {
+    if (this.links.length === 0) return this.least.reduce(sumOf, noCost(this.wanting));
+    const level = this.leastLevel(bar);
+    const most = bar && compareCosts(bar, level) < 0 ? bar : level;
+    // Most rooms' courses can meet, and then are far better so than a nanometre apart.
+    if (compareCosts(this.nearlyMeeting, most) >= 0) return most;
+    const apart = this.leastApart;
+    return compareCosts(apart, most) < 0 ? apart : most;
+  }
+
+  /** A nanometre missed at the corner that tells least. */
+  private get nearlyMeeting(): Cost {
+    return costAt(this.wanting, Math.max(...this.links.map((link) => link.place)), 1);
+  }
+
+  /** What they cost at least where some courses miss others: a nanometre missed, all else at its least. */
+  private get leastApart(): Cost {
+    return this.least.reduce(sumOf, this.nearlyMeeting);
+  }
+
+  /** What they cost at least with all open walls at one height; `bar` where it is surely no less. */
+  private leastLevel(bar: Cost | null): Cost {
+    // Heights alone settle most joints.
+    let least = this.leastOfLevels(noCost(this.wanting), bar);
+    const isOver = () => bar !== null && compareCosts(least, bar) >= 0;
+    if (isOver()) return bar!;
+    for (const { leastAcross } of this.walls) {
+      least = sumOf(least, leastAcross);
+      if (isOver()) return bar!;
+    }
+    for (const { leastMoving } of this.walls) if (leastMoving) least = sumOf(least, leastMoving);
+    return least;
+  }
+
+  /** The least that all heights cost together, with what their walls cost besides; `most` where it is no less. */
+  private leastOfLevels(besides: Cost, most: Cost | null): Cost {
+    let least = most;
+    for (const heights of this.levels(this.walls.map(({ tellingHeights }) => tellingHeights))) {
+      let cost: Cost = sumOf(besides, this.missedBy(heights));
+      for (const [i, wall] of this.walls.entries()) {
+        if (least && compareCosts(cost, least) >= 0) break;
+        cost = sumOf(cost, wall.leastOfHeight(heights[i]!));
+      }
+      if (!least || compareCosts(cost, least) < 0) least = cost;
+    }
+    return least!;
   }
 
   /** The best that costs less than `most`; null when there is none. */
   search(most: Cost | null): LinkedFound | null {
     this.most = most;
-    this.heights = this.walls.map((wall) => this.heightsFor(wall));
     if (this.links.length > 0) this.searchLevel();
-    if (this.links.length === 0 || this.mayMiss()) this.go(0, [], noCost(this.wanting));
+    if (this.links.length === 0 || this.mayMiss()) {
+      this.heights = this.walls.map((wall) => this.heightsFor(wall));
+      this.go(0, [], noCost(this.wanting));
+    }
     return this.best;
   }
 
@@ -55,13 +104,14 @@ export class LinkedWalls {
 
   /** All open walls at one height: where courses can meet, the best is mostly found so. */
   private searchLevel(): void {
-    const stated = this.walls.findIndex(({ isOpen }) => !isOpen);
-    const root = Math.max(stated, 0);
-    const levels = this.heights[root]!.map((y) => {
-      const heights = this.walls.map((wall, i) => (i === root ? y : this.levelWith(wall, root, y)));
+    const besides = this.walls
+      .map(({ leastBesides }) => leastBesides)
+      .reduce(sumOf, noCost(this.wanting));
+    const all = this.walls.map(({ heights }) => heights);
+    const levels = this.walls[0]!.someHeights(this.levels(all)).map((heights) => {
       const least = this.walls
-        .map((wall, i) => wall.leastAt(heights[i]!))
-        .reduce(sumOf, this.missedBy(heights));
+        .map((wall, i) => wall.leastOfHeight(heights[i]!))
+        .reduce(sumOf, sumOf(besides, this.missedBy(heights)));
       return { heights, least };
     });
     levels.sort((a, b) => compareCosts(a.least, b.least));
@@ -72,9 +122,31 @@ export class LinkedWalls {
     }
   }
 
+  /** Ways for all open walls to stand at one height, from heights that are critical for some of them. */
+  private levels(heights: readonly (readonly Nm[])[]): readonly (readonly Nm[])[] {
+    const stated = this.walls.findIndex(({ isOpen }) => !isOpen);
+    const root = Math.max(stated, 0);
+    const own =
+      stated >= 0 ? heights[root]! : heights.flatMap((each, i) => this.meeting(root, i, each));
+    return [...new Set(own)].map((y) =>
+      this.walls.map((wall, i) => (i === root ? y : this.levelWith(wall, root, y))),
+    );
+  }
+
+  /** Heights of a wall that meet these of another. */
+  private meeting(i: number, other: number, heights: readonly Nm[]): readonly Nm[] {
+    if (i === other) return heights;
+    const [wall, from] = [this.walls[i]!, this.walls[other]!];
+    if (isAlike(wall, from)) return heights.map((y) => wall.lowest(y));
+    return heights.flatMap((y) =>
+      heightsMeeting(risingOf(wall), risingOf(from), y).map((height) => wall.lowest(height)),
+    );
+  }
+
   private levelWith(wall: WallAt, root: number, y: Nm): Nm {
     if (!wall.isOpen) return wall.heights[0]!;
     const other = this.walls[root]!;
+    if (isAlike(wall, other)) return wall.lowest(y);
     const [level] = heightsMeeting(risingOf(wall), risingOf(other), y);
     return level === undefined ? wall.heights[0]! : wall.lowest(level);
   }
@@ -108,12 +180,9 @@ export class LinkedWalls {
     return costAt(this.wanting, place, missed);
   }
 
-  /** Whether courses that miss might still be better than the best: a nanometre missed, all else at its least. */
+  /** Whether courses that miss might still be better than the best. */
   private mayMiss(): boolean {
-    if (!this.best) return true;
-    const place = Math.max(...this.links.map((link) => link.place));
-    const least = this.least.reduce(sumOf, costAt(this.wanting, place, 1));
-    return compareCosts(least, this.best.cost) < 0;
+    return !this.best || compareCosts(this.leastApart, this.best.cost) < 0;
   }
 
   /** Takes a height for one wall after another, the most promising first. */
@@ -143,18 +212,19 @@ export class LinkedWalls {
   /** The heights that may be the best for a wall: its own critical ones, and those at which it meets another's. */
   private heightsFor(wall: WallAt): readonly Nm[] {
     if (!wall.isOpen || this.links.length === 0) return wall.heights;
-    const meeting = this.walls
-      .filter((other) => other !== wall)
-      .flatMap((other) =>
-        other.heights.flatMap((y) => heightsMeeting(risingOf(wall), risingOf(other), y)),
-      );
-    const all = [...new Set([...wall.heights, ...meeting].map((y) => wall.lowest(y)))];
-    return wall.someHeights(all);
+    const own = this.walls.indexOf(wall);
+    const all = this.walls.flatMap((other, i) => this.meeting(own, i, other.heights));
+    return wall.someHeights([...new Set(all)]);
   }
 }
 
 function isUnder(a: Cost, b: Cost, most: Cost): boolean {
   return !isOver(a, b, most) && compareCosts(sumOf(a, b), most) < 0;
+}
+
+/** Whether courses of one wall meet the other's wherever they are level. */
+function isAlike(a: WallAt, b: WallAt): boolean {
+  return a.joint === b.joint && a.lay.tile.face.up === b.lay.tile.face.up;
 }
 
 function risingOf({ lay, joint }: WallAt): { face: Nm; joint: Nm } {

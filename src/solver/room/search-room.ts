@@ -2,16 +2,18 @@ import type { Nm } from "../../measure/index.js";
 import type { Plan, Wall, Wish } from "../../model/index.js";
 import { thinned } from "../choose/budget.js";
 import type { Effort } from "../choose/effort.js";
-import { type Field, fieldOf } from "../choose/field.js";
 import { hasSlopes } from "../choose/sloped-origins.js";
 import { ROOM_MOST } from "./budget.js";
 import { type Cluster, clustersOf, partsOf } from "./clusters.js";
 import { type CornerPair, cornerPairs } from "./corners.js";
 import { compareCosts, type Cost, lessBy, sumOf } from "./cost.js";
 import { type Link, type LinkedFound, LinkedWalls } from "./linked-walls.js";
-import { type Ends, roomJoints } from "./room-joints.js";
+import { endsOf } from "./joint-ends.js";
+import { roomJoints } from "./room-joints.js";
+import { isFree } from "./settle.js";
 import { WallAt, type WallFound } from "./wall-at.js";
-import { limitsUnder, noCost, type Wanting, wantingOf } from "./wanting.js";
+import { WallFields } from "./wall-fields.js";
+import { noCost, type Wanting, wantingOf } from "./wanting.js";
 
 /** A room laid together. */
 export interface RoomFound {
@@ -25,6 +27,28 @@ export interface RoomFound {
 
 /** The joint of each wall, by its number. */
 type Joints = ReadonlyMap<number, Nm>;
+
+/** Walls that corners link, and their search. */
+interface LinkedPart {
+  readonly walls: readonly WallAt[];
+  readonly linked: LinkedWalls;
+}
+
+/** Joints and what they cost at least. */
+interface BoundedJoints {
+  readonly joints: Joints;
+  readonly least: Cost;
+}
+
+function byLeast(all: readonly BoundedJoints[]): BoundedJoints[] {
+  return [...all].sort((a, b) => compareCosts(a.least, b.least));
+}
+
+/** A cluster laid together. */
+interface ClusterFound {
+  readonly parts: readonly LinkedFound[];
+  readonly cost: Cost;
+}
 
 /** Finds the best layout of walls together for these wishes, the most wanted first. */
 export function searchRoom(plan: Plan, walls: readonly Wall[], wishes: readonly Wish[]): RoomFound {
@@ -78,34 +102,69 @@ class RoomSearch {
 
   private bestOf(cluster: Cluster, isStrict: boolean): readonly LinkedFound[] | null {
     this.isStrict = isStrict;
-    let best: LinkedFound[] | null = null;
-    let cost: Cost | null = null;
-    for (const { joints, least } of this.inOrder(cluster)) {
-      if (cost && compareCosts(least, cost) >= 0) break;
-      if (cost && this.effort.cells > ROOM_MOST.cells) break;
-      const found = this.searchAt(cluster, joints, cost);
-      if (!found) continue;
-      best = found.parts;
-      cost = found.cost;
+    const found: { best: ClusterFound | null } = { best: null };
+    const cost = () => found.best?.cost ?? null;
+    const take = (joints: Joints) => {
+      found.best = this.searchAt(cluster, joints, cost()) ?? found.best;
+    };
+    const all = this.jointsFor(cluster);
+    // The ends of the range are good for a first answer: most others then needn't be looked at closely.
+    const ends = all.length > 1 ? [all[0]!, all.at(-1)!] : all;
+    const before = this.effort.cells;
+    const bounds = this.bounded(cluster, ends, null);
+    const each = Math.max(1, (this.effort.cells - before) / ends.length);
+    for (const { joints } of byLeast(bounds)) take(joints);
+    const most = Math.max(2, Math.floor(ROOM_MOST.bounds / each));
+    const some = thinned(all.slice(1, -1), Math.min(most, ROOM_MOST.joints));
+    if (some.length < all.length - 2) this.capped = true;
+    const open = this.bounded(cluster, some, cost());
+    const more = this.besidesOpen(cluster, [bounds[0]!, ...open, bounds.at(-1)!], cost());
+    for (const { joints, least } of byLeast([...open, ...more])) {
+      const bar = cost();
+      if (bar && compareCosts(least, bar) >= 0) break;
+      if (bar && this.effort.cells > ROOM_MOST.cells) break;
+      take(joints);
     }
-    return best;
+    return found.best?.parts ?? null;
   }
 
-  /** The joints to look at, by what they cost at least. */
-  private inOrder(cluster: Cluster): { joints: Joints; least: Cost }[] {
-    const all = this.jointsFor(cluster);
-    const bounded = (joints: Joints) => {
-      const walls = cluster.walls.map((i) => this.wallAt(i, joints.get(i)!));
-      // What a joint's starts come to is not kept while others are looked at: there may be thousands.
-      return { joints, least: walls.map(({ least }) => least).reduce(sumOf, noCost(this.wanting)) };
-    };
-    const before = this.effort.cells;
-    const first = bounded(all[0]!);
-    if (all.length === 1) return [first];
-    const most = Math.max(2, Math.floor(ROOM_MOST.bounds / (this.effort.cells - before)));
-    const some = thinned(all, Math.min(most, ROOM_MOST.joints));
-    if (some.length < all.length) this.capped = true;
-    return some.map(bounded).sort((a, b) => compareCosts(a.least, b.least));
+  /**
+   * Joints that are critical for what may move alone. Between two others nothing changes but how large cuts
+   * are, so that they cost at least as much as one of their neighbours costs at least.
+   */
+  private besidesOpen(
+    cluster: Cluster,
+    all: readonly BoundedJoints[],
+    bar: Cost | null,
+  ): BoundedJoints[] {
+    if (all.length < 2 || !cluster.walls.some((i) => isFree(this.walls[i]!))) return [];
+    const [group] = cluster.groups;
+    if (cluster.groups.length > 1) {
+      this.capped = true;
+      return [];
+    }
+    const known = all.map(({ joints }) => joints.get(group!.walls[0]!)!);
+    const isPromising = ({ least }: BoundedJoints) => !bar || compareCosts(least, bar) < 0;
+    const found = all.slice(1).flatMap((next, k): Joints[] => {
+      if (!isPromising(all[k]!) && !isPromising(next)) return [];
+      return this.jointsOf(group!.walls, true)
+        .filter((joint) => joint > known[k]! && joint < known[k + 1]!)
+        .map((joint) => new Map(group!.walls.map((i) => [i, joint])));
+    });
+    const some = thinned(found, ROOM_MOST.more);
+    if (some.length < found.length) this.capped = true;
+    return this.bounded(cluster, some, bar);
+  }
+
+  /** What joints cost at least; `bar` where that is surely no less than it. */
+  private bounded(cluster: Cluster, all: readonly Joints[], bar: Cost | null): BoundedJoints[] {
+    // What a joint's starts come to is not kept while others are looked at: there may be thousands.
+    return all.map((joints) => {
+      const parts = this.linkedAt(cluster, joints);
+      const barOf = parts.length === 1 ? bar : null;
+      const least = parts.map(({ linked }) => linked.leastCost(barOf));
+      return { joints, least: least.reduce(sumOf, noCost(this.wanting)) };
+    });
   }
 
   private partsOf(cluster: Cluster): number[][] {
@@ -116,19 +175,9 @@ class RoomSearch {
   }
 
   /** The best layout of a cluster at these joints, if it costs less than `most`. */
-  private searchAt(
-    cluster: Cluster,
-    joints: Joints,
-    most: Cost | null,
-  ): { readonly parts: LinkedFound[]; readonly cost: Cost } | null {
-    const parts = this.partsOf(cluster).map((numbers) => {
-      const walls = numbers.map((i) => this.wallAt(i, joints.get(i)!));
-      const links = this.links.flatMap(({ a, b, place }): Link[] =>
-        numbers.includes(a) ? [{ a: numbers.indexOf(a), b: numbers.indexOf(b), place }] : [],
-      );
-      return { walls, linked: new LinkedWalls(this.wanting, walls, links) };
-    });
-    const least = parts.map(({ linked }) => linked.leastCost);
+  private searchAt(cluster: Cluster, joints: Joints, most: Cost | null): ClusterFound | null {
+    const parts = this.linkedAt(cluster, joints);
+    const least = parts.map(({ linked }) => linked.leastCost(null));
     let cost = least.reduce(sumOf, noCost(this.wanting));
     if (most && compareCosts(cost, most) >= 0) return null;
     const found: LinkedFound[] = [];
@@ -142,6 +191,17 @@ class RoomSearch {
       cost = sumOf(others, best.cost);
     }
     return { parts: found, cost };
+  }
+
+  /** A cluster's walls in parts that corners link, at these joints. */
+  private linkedAt(cluster: Cluster, joints: Joints): LinkedPart[] {
+    return this.partsOf(cluster).map((numbers) => {
+      const walls = numbers.map((i) => this.wallAt(i, joints.get(i)!));
+      const links = this.links.flatMap(({ a, b, place }): Link[] =>
+        numbers.includes(a) ? [{ a: numbers.indexOf(a), b: numbers.indexOf(b), place }] : [],
+      );
+      return { walls, linked: new LinkedWalls(this.wanting, walls, links) };
+    });
   }
 
   private wallAt(i: number, joint: Nm): WallAt {
@@ -172,35 +232,23 @@ class RoomSearch {
     );
   }
 
-  private jointsOf(numbers: readonly number[]): readonly Nm[] {
+  /** The critical joints of walls that share one; with `isAll` those too that are critical for what may move alone. */
+  private jointsOf(numbers: readonly number[], isAll = false): readonly Nm[] {
     const { min, max } = this.walls[numbers[0]!]!.lays[0]!.joint;
-    for (const i of numbers) {
-      const field = this.fieldAt(i, min, null);
-      if (hasSlopes(field) || field.circles.length > 0) this.capped = true;
+    const walls = numbers.map((i) => [min, max].map((joint) => this.fieldsAt(i, joint)));
+    for (const [least] of walls) {
+      const { own } = least!.first;
+      if (hasSlopes(own) || own.circles.length > 0) this.capped = true;
     }
     if (min === max) return [min];
-    const ends = numbers.flatMap((i): Ends[] => [
-      { least: this.fieldAt(i, min, null), most: this.fieldAt(i, max, null) },
-      ...this.wanting.wishes.flatMap(({ wish: { wanted } }) =>
-        wanted.kind === "no-cut"
-          ? [
-              {
-                least: this.fieldAt(i, min, wanted.under),
-                most: this.fieldAt(i, max, wanted.under),
-              },
-            ]
-          : [],
-      ),
-    ]);
-    const { joints, isAll } = roomJoints(ends);
-    if (!isAll) this.capped = true;
+    const ends = walls.flatMap(([least, most]) => endsOf(least!, most!, isAll));
+    const { joints, isAll: areAll } = roomJoints(ends);
+    if (!areAll) this.capped = true;
     return joints;
   }
 
-  private fieldAt(i: number, joint: Nm, under: Nm | null): Field {
-    const { plan } = this.wanting;
+  private fieldsAt(i: number, joint: Nm): WallFields {
     const wall = this.walls[i]!;
-    const limits = under === null ? plan.limits : limitsUnder(plan.limits, under);
-    return fieldOf({ ...plan, limits }, wall, wall.lays[0]!, joint);
+    return new WallFields(this.wanting, wall, wall.lays[0]!, joint, this.effort, this.walls.length);
   }
 }

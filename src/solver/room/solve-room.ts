@@ -1,8 +1,7 @@
 import type { Lay, Plan, Wall, Wish } from "../../model/index.js";
 import type { Chosen } from "../choose/index.js";
-import { runsOf } from "../choose/runs.js";
 import { sayAcross, sayUp } from "../choose/named-starts.js";
-import { columnsOf, weighQuickly } from "../choose/weigh.js";
+import { startOf, weighQuickly } from "../choose/weigh.js";
 import type { Choice, Option, RoomChoice } from "../solved.js";
 import { type RoomFound, searchRoom } from "./search-room.js";
 import { isFree, settle } from "./settle.js";
@@ -44,7 +43,7 @@ export function layRoom(plan: Plan, walls: readonly Wall[], wishes: readonly Wis
 function chosenOf({ across, up, joint }: Lay, found: WallFound, room: RoomFound): Chosen {
   const { field, x, y } = found;
   const lay = field.ground.lay;
-  const start = { x, columns: columnsOf(field, x), y, courses: runsOf(field.up, y) };
+  const start = startOf(field, x, y);
   const chosen: Option = {
     across: field.ground.lay.across ?? sayAcross(field, x).start,
     up: lay.up ?? sayUp(field, y).start,

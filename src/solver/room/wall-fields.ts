@@ -1,19 +1,18 @@
 import type { Nm } from "../../measure/index.js";
 import type { Lay, Opening, Wall } from "../../model/index.js";
-import type { Box } from "../box.js";
+import { type Box, overlaps } from "../box.js";
 import { imbalanceAcross } from "../choose/balance.js";
 import { thinned } from "../choose/budget.js";
 import type { Effort } from "../choose/effort.js";
-import { type Field, fieldOf } from "../choose/field.js";
-import { overlaps } from "../box.js";
+import { type Field, fieldOf, withLimits } from "../choose/field.js";
 import { latticeOf } from "../lattice.js";
-import { ROOM_LOOKS, ROOM_MOST, shareOf } from "./budget.js";
 import type { Lattice } from "../solved.js";
+import { ROOM_LOOKS, ROOM_MOST, shareOf } from "./budget.js";
 import { centreMiss, openingMiss, sideMiss } from "./misses.js";
 import { isFree, type Settled, settle, settledOf } from "./settle.js";
 import { limitsUnder, type RankedWish, type Wanting, wishesOf } from "./wanting.js";
 
-/** The fields of a wall with all that is free settled. */
+/** The fields of a wall. */
 export interface Fields {
   readonly wall: Wall;
   readonly own: Field;
@@ -21,7 +20,12 @@ export interface Fields {
   readonly under: readonly { readonly place: number; readonly field: Field }[];
 }
 
-const MOST_KEPT = 2_000;
+/** A wall's fields without the openings that may move, at a height to stop at. */
+export interface Base {
+  readonly fields: Fields;
+  /** The same for bounds: all that those openings may take counts for no cut. */
+  readonly loose: Fields;
+}
 
 /** A wall's fields at one joint, wherever its openings and its top come to stand, and what its wishes miss. */
 export class WallFields {
@@ -30,10 +34,14 @@ export class WallFields {
   readonly first: Fields;
   /** Openings that may move, by their numbers. */
   readonly free: Readonly<Record<"x" | "y", readonly number[]>>;
+  /** Those that may move in any direction. */
+  readonly moving: readonly number[];
   readonly isFree: boolean;
+  /** Those that move in a direction in which something is wished of them. */
+  readonly wished: Readonly<Record<"x" | "y", readonly number[]>>;
   /** Whether some ways were left out. */
   isThinned = false;
-  private readonly known = new Map<string, Fields>();
+  private readonly bases = new Map<Nm, Base>();
   private readonly wishes: Readonly<Record<"across" | "up" | "under" | "cuts", RankedWish[]>>;
 
   constructor(
@@ -53,41 +61,36 @@ export class WallFields {
       cuts: kinds("few-cuts"),
     };
     const numbers = wall.openings.map((_, i) => i);
+    const isFreeIn = (i: number, direction: "x" | "y") =>
+      wall.openings[i]!.free[direction] !== null;
     this.free = {
-      x: numbers.filter((i) => wall.openings[i]!.free.x),
-      y: numbers.filter((i) => wall.openings[i]!.free.y),
+      x: numbers.filter((i) => isFreeIn(i, "x")),
+      y: numbers.filter((i) => isFreeIn(i, "y")),
+    };
+    this.moving = numbers.filter((i) => isFreeIn(i, "x") || isFreeIn(i, "y"));
+    const isWished = (i: number, wishes: readonly RankedWish[]) =>
+      wishes.some(({ wish }) => this.openingOf(wish) === i);
+    this.wished = {
+      x: this.free.x.filter((i) => isWished(i, this.wishes.across)),
+      y: this.free.y.filter((i) => isWished(i, this.wishes.up)),
     };
     this.isFree = isFree(wall);
     this.drawn = settledOf(wall);
-    this.first = this.at(this.drawn);
+    this.first = this.fieldsOf(wall);
   }
 
-  /** At most its share of some ways of the wall, evenly taken. */
-  someWays<Way>(ways: readonly Way[]): readonly Way[] {
-    return this.some(ways, shareOf(ROOM_MOST.ways, this.sharers));
-  }
-
-  /** The first of some ways, its share of them. */
-  bestWays<Way>(ways: readonly Way[]): readonly Way[] {
-    const most = shareOf(ROOM_MOST.ways, this.sharers);
-    if (ways.length > most) this.isThinned = true;
-    return ways.slice(0, most);
-  }
-
-  someHeights(heights: readonly Nm[]): readonly Nm[] {
+  /** At most the wall's share of some heights, evenly taken. */
+  someHeights<Height>(heights: readonly Height[]): readonly Height[] {
     return this.some(heights, shareOf(ROOM_MOST.heights, this.sharers));
   }
 
-  somePlaces(places: readonly Nm[]): readonly Nm[] {
-    return this.some(places, ROOM_MOST.places);
-  }
-
-  private some<Each>(all: readonly Each[], most: number): readonly Each[] {
+  /** At most so many of some places or ways, evenly taken. */
+  some<Each>(all: readonly Each[], most: number): readonly Each[] {
     if (all.length > most) this.isThinned = true;
     return thinned(all, most);
   }
 
-  /** Whether no more ways may be looked for: one is enough to go on with, and the rest is left out. */
+  /** Whether no more may be looked for: one is enough to go on with, and the rest is left out. */
   isSpent(found: number): boolean {
     if (found === 0 || this.effort.cells <= ROOM_MOST.cells) return false;
     this.isThinned = true;
@@ -99,119 +102,183 @@ export class WallFields {
     return this.wishes.cuts.map(({ place }) => place);
   }
 
+  /** The wall with all that is free where it comes to stand. */
   at(settled: Settled): Fields {
-    // Where nothing is free there is nothing to settle.
-    if (!this.isFree && this.known.size > 0) return this.first;
-    const key = `${settled.stop} ${settled.places.map(({ x, y }) => `${x},${y}`).join(" ")}`;
-    const known = this.known.get(key);
+    return this.isFree ? this.fieldsOf(settle(this.wall, settled)) : this.first;
+  }
+
+  /** The wall without what may move. */
+  base(stop: Nm): Base {
+    const known = this.bases.get(stop);
     if (known) return known;
+    const base = this.baseAt(stop);
+    this.bases.set(stop, base);
+    return base;
+  }
+
+  private baseAt(stop: Nm): Base {
+    const { wall, moving, first } = this;
+    if (!this.isFree) return { fields: first, loose: first };
+    const openings = wall.openings.filter((_, i) => !moving.includes(i));
+    const fields = this.fieldsOf({ ...wall, size: { ...wall.size, up: stop }, openings });
+    const plain = moving.filter((i) => this.isPlain(i, fields.own));
+    // Where all tiles round it are whole an opening can only make more cuts.
+    const reaches = moving.filter((i) => !plain.includes(i)).map((i) => this.reachOf(i));
+    const loosen = (field: Field): Field => ({
+      ...field,
+      obstacles: [...field.obstacles, ...reaches],
+    });
+    const under = fields.under.map(({ place, field }) => ({ place, field: loosen(field) }));
+    return { fields, loose: { ...fields, own: loosen(fields.own), under } };
+  }
+
+  private fieldsOf(wall: Wall): Fields {
     const { plan } = this.wanting;
-    const wall = this.isFree ? settle(this.wall, settled) : this.wall;
-    const lay = this.isFree ? wall.lays[0]! : this.lay;
+    const own = fieldOf(plan, wall, wall.lays[0]!, this.joint);
     const under = this.wishes.under.map(({ wish: { wanted }, place }) => {
       const limits = limitsUnder(plan.limits, wanted.kind === "no-cut" ? wanted.under : 0);
-      return { place, field: fieldOf({ ...plan, limits }, wall, lay, this.joint) };
+      return { place, field: withLimits(own, limits) };
     });
-    const fields = { wall, own: fieldOf(plan, wall, lay, this.joint), under };
-    this.effort.cells += ROOM_LOOKS.field * (1 + under.length);
-    // A wall with long ranges has more places than are worth keeping.
-    if (this.known.size < MOST_KEPT) this.known.set(key, fields);
-    return fields;
+    this.effort.cells += ROOM_LOOKS.field;
+    return { wall, own, under };
   }
 
-  /** The wall as drawn but for the places of what is free in a direction, and its height. */
-  moved(direction: "x" | "y", places: readonly Nm[], stop = this.drawn.stop): Settled {
-    const numbers = this.free[direction];
-    const all = this.drawn.places.map((at, i) =>
-      numbers.includes(i) ? { ...at, [direction]: places[numbers.indexOf(i)]! } : at,
-    );
-    return { stop, places: all };
+  /** What an opening takes where it is drawn. */
+  boxOf(i: number): Box {
+    return this.first.own.region.takeaways[i]!.box;
   }
 
-  /** The fields for bounds: an opening that may move counts for all that it may take, and for no cut. */
-  loose(fields: Fields): Fields {
-    if (!this.isFree) return fields;
-    const { openings } = this.wall;
-    const loosen = (field: Field): Field => {
-      const boxes = field.boxes.filter((_, i) => !isMoving(openings[i]!));
-      const reaches = field.boxes
-        .map((box, i) => reachOf(box, openings[i]!, fields.wall.openings[i]!))
-        .filter((_, i) => isMoving(openings[i]!));
-      return { ...field, boxes, obstacles: [...boxes, ...reaches, ...field.circles] };
+  /** What an opening takes at a place. */
+  boxAt(i: number, at: Opening["at"]): Box {
+    const { left, right, bottom, top } = this.boxOf(i);
+    const drawn = this.wall.openings[i]!.at;
+    const [x, y] = [at.x - drawn.x, at.y - drawn.y];
+    return { left: left + x, right: right + x, bottom: bottom + y, top: top + y };
+  }
+
+  /** All that an opening may take. */
+  reachOf(i: number): Box {
+    const { at, free } = this.wall.openings[i]!;
+    const least = this.boxAt(i, { x: free.x?.min ?? at.x, y: free.y?.min ?? at.y });
+    const most = this.boxAt(i, { x: free.x?.max ?? at.x, y: free.y?.max ?? at.y });
+    return { left: least.left, bottom: least.bottom, right: most.right, top: most.top };
+  }
+
+  /** Whether a tile or a joint is wanted in the middle of an opening. */
+  isCentred(i: number): boolean {
+    return this.wishes.across.some(({ wish }) => this.openingOf(wish) === i);
+  }
+
+  /** All tiles that an opening may meet. */
+  tilesRound(i: number): Box {
+    const { left, bottom, right, top } = this.reachOf(i);
+    const { across, up } = this.first.own;
+    return {
+      left: left - across.module,
+      bottom: bottom - up.module,
+      right: right + across.module,
+      top: top + up.module,
     };
-    const under = fields.under.map(({ place, field }) => ({ place, field: loosen(field) }));
-    return { ...fields, own: loosen(fields.own), under };
   }
 
-  /** What the wishes for one direction miss, by their ranks. */
+  /**
+   * What cuts the tiles that an opening may meet in a direction, but for itself: nothing, straight ends of the
+   * wall, or what can't be told so easily. `base` is the wall without what may move.
+   */
+  roundOf(i: number, direction: "x" | "y", base: Field): "nothing" | "ends" | "other" {
+    const box = this.tilesRound(i);
+    const others = this.moving.filter((j) => j !== i).map((j) => this.reachOf(j));
+    if ([...base.obstacles, ...others].some((other) => overlaps(box, other))) return "other";
+    const { across, up } = base;
+    const isWithin =
+      direction === "x"
+        ? box.left >= across.clearLow && box.right <= across.clearHigh
+        : box.bottom >= up.clearLow && box.top <= up.clearHigh;
+    if (isWithin) return "nothing";
+    return (direction === "x" ? across : up).slopes.length === 0 ? "ends" : "other";
+  }
+
+  /** Whether all tiles that an opening may meet are whole, but for itself. */
+  isPlain(i: number, base: Field): boolean {
+    return (["x", "y"] as const).every((axis) => this.roundOf(i, axis, base) === "nothing");
+  }
+
+  /** What the wishes for one direction miss, by their ranks, but for those of openings that move in it. */
   addMissed(
     missed: Map<number, number>,
     direction: "across" | "up",
-    { wall, own }: Fields,
+    own: Field,
     at: { readonly x: Nm; readonly y: Nm },
   ): void {
     const lattice = latticeOf(this.lay, this.joint, at.x, at.y);
     for (const { wish, place } of this.wishes[direction]) {
-      missed.set(place, missedBy(wish.wanted, wall, own, lattice));
+      const opening = this.openingOf(wish);
+      if (opening !== null && this.free[direction === "across" ? "x" : "y"].includes(opening)) {
+        continue;
+      }
+      missed.set(place, this.missedBy(wish, own, lattice, this.drawn.places));
+    }
+  }
+
+  /** What the wishes for an opening that moves in a direction miss with it at a place. */
+  missesOf(
+    i: number,
+    direction: "across" | "up",
+    lattice: Lattice,
+    place: Nm,
+  ): { readonly place: number; readonly missed: number }[] {
+    const places = this.drawn.places.map((at, j) =>
+      i !== j ? at : direction === "across" ? { ...at, x: place } : { ...at, y: place },
+    );
+    return this.wishes[direction]
+      .filter(({ wish }) => this.openingOf(wish) === i)
+      .map(({ wish, place: rank }) => ({
+        place: rank,
+        missed: this.missedBy(wish, this.first.own, lattice, places),
+      }));
+  }
+
+  /** The number of the opening that a wish is for. */
+  private openingOf({ wanted }: RankedWish["wish"]): number | null {
+    const of =
+      wanted.kind === "centre" ? wanted.on : wanted.kind === "whole-at-opening" ? wanted.of : null;
+    return of && this.wall.openings.findIndex(({ name }) => name === of.opening);
+  }
+
+  private missedBy(
+    wish: RankedWish["wish"],
+    own: Field,
+    lattice: Lattice,
+    places: readonly Opening["at"][],
+  ): number {
+    const { wanted } = wish;
+    const i = this.openingOf(wish);
+    switch (wanted.kind) {
+      case "centre":
+        return centreMiss(lattice, { ...this.wall.openings[i!]!, at: places[i!]! });
+      case "equal-ends":
+        return imbalanceAcross(own.balance, lattice.x);
+      case "whole-at-opening":
+        return openingMiss(lattice, this.boxAt(i!, places[i!]!), wanted.at);
+      case "whole-at-side":
+        return sideMiss(lattice, own.region, wanted.at);
+      default:
+        return 0;
     }
   }
 }
 
-/** Whether what openings take stays inside the tile and apart from one another and from holes. */
-export function isApart({ region }: Field): boolean {
-  const { bounds, takeaways, roundHoles } = region;
-  const boxes = takeaways.map(({ box }) => box);
-  const holes = [...roundHoles.map(({ box }) => box), ...region.steps];
-  return boxes.every((box, i) => {
-    const others = [...boxes.slice(i + 1), ...holes];
-    const isIn =
-      takeaways[i]!.opening.reaches !== null ||
-      !isMoving(takeaways[i]!.opening) ||
-      (box.left >= bounds.left &&
-        box.right <= bounds.right &&
-        box.bottom >= bounds.bottom &&
-        box.top <= bounds.top);
-    return isIn && !others.some((other) => overlaps(box, other));
-  });
-}
-
-function missedBy(
-  wanted: RankedWish["wish"]["wanted"],
-  wall: Wall,
-  { region, balance }: Field,
-  lattice: Lattice,
-): number {
-  switch (wanted.kind) {
-    case "centre":
-      return centreMiss(
-        lattice,
-        wall.openings.find(({ name }) => name === wanted.on.opening)!,
-      );
-    case "equal-ends":
-      return imbalanceAcross(balance, lattice.x);
-    case "whole-at-opening": {
-      const taken = region.takeaways.find(({ opening }) => opening.name === wanted.of.opening)!;
-      return openingMiss(lattice, taken.box, wanted.at);
-    }
-    case "whole-at-side":
-      return sideMiss(lattice, region, wanted.at);
-    default:
-      return 0;
-  }
-}
-
-function isMoving({ free }: Pick<Opening, "free">): boolean {
-  return free.x !== null || free.y !== null;
-}
-
-/** All that an opening may take, from what it takes at its place. */
-function reachOf(box: Box, { free }: Opening, { at }: Opening): Box {
-  const x = free.x ?? { min: at.x, max: at.x };
-  const y = free.y ?? { min: at.y, max: at.y };
-  return {
-    left: box.left - at.x + x.min,
-    right: box.right - at.x + x.max,
-    bottom: box.bottom - at.y + y.min,
-    top: box.top - at.y + y.max,
-  };
+/** Whether what an opening takes stays inside the tile and apart from what is there already. */
+export function isApart(box: Box, { region, obstacles }: Field, others: readonly Box[]): boolean {
+  const { bounds } = region;
+  const isIn =
+    box.left >= bounds.left &&
+    box.right <= bounds.right &&
+    box.bottom >= bounds.bottom &&
+    box.top <= bounds.top;
+  return (
+    isIn &&
+    !obstacles.some((other) => overlaps(box, other)) &&
+    !others.some((other) => overlaps(box, other))
+  );
 }

@@ -67,6 +67,30 @@ export function leastCost(
   return [0, ...misses, slivers, underHalf, imbalance, 0, 0, jointOver];
 }
 
+/** Whether something costs at least as much as `most`; without making its cost. */
+export function isNoLess(
+  { wishes }: Wanting,
+  missed: ReadonlyMap<number, number>,
+  { slivers, underHalf, imbalance }: Bound,
+  jointOver: Nm,
+  most: Cost,
+): boolean {
+  for (const { place } of wishes) {
+    const apart = (missed.get(place) ?? 0) - most[place]!;
+    if (apart !== 0) return apart > 0 && most[0] === 0;
+  }
+  const first = 1 + wishes.length;
+  const apart =
+    -most[0]! ||
+    slivers - most[first]! ||
+    underHalf - most[first + 1]! ||
+    imbalance - most[first + 2]! ||
+    -most[first + 3]! ||
+    -most[first + 4]! ||
+    jointOver - most[first + 5]!;
+  return apart >= 0;
+}
+
 /** More walls than any plan has: what can't be laid at all counts as so many that lay nothing. */
 const WORST = 1_000_000;
 

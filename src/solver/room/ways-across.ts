@@ -1,119 +1,106 @@
 import type { Nm } from "../../measure/index.js";
-import { boundAcross } from "../choose/bounds.js";
+import { imbalanceAcross } from "../choose/balance.js";
+import { type Bound, boundAcross } from "../choose/bounds.js";
 import { namedAcross } from "../choose/named-starts.js";
 import { criticalAcross, within } from "../choose/origins.js";
 import { acrossOrigin } from "../start.js";
-import { ROOM_LOOKS } from "./budget.js";
-import { compareCosts, type Cost } from "./cost.js";
-import { extremesOf } from "./extremes.js";
-import {
-  placesByEdges,
-  placesOnMiddles,
-  placesOnTiles,
-  placesTied,
-  reachingOf,
-} from "./free-places.js";
-import { products, unique } from "./products.js";
-import { leastCost } from "./wanting.js";
+import { ROOM_LOOKS, ROOM_MOST } from "./budget.js";
+import { compareCosts, type Cost, sumOf } from "./cost.js";
+import { withConstant } from "./constant-places.js";
+import type { PlacesAt } from "./places-at.js";
+import { isNoLess, leastCost } from "./wanting.js";
 import type { WallFields } from "./wall-fields.js";
 
-/** A start across with the places across of what is free, and what they cost at least. */
+/** A start across, and what it costs at least wherever what may move stands. */
 export interface AcrossWay {
   readonly x: Nm;
-  readonly places: readonly Nm[];
   readonly least: Cost;
 }
 
-/** The ways across that may be the best, in the order of what they cost at least; of equals, the one that is said most simply first. */
-export function waysAcross(fields: WallFields): AcrossWay[] {
-  return new WaysAcross(fields).all();
-}
+/** The starts across of a wall at one joint. */
+export class WaysAcross {
+  private knownLeast: Cost | null = null;
+  private knownAll: readonly AcrossWay[] | null = null;
 
-class WaysAcross {
-  private readonly isTied: boolean;
+  constructor(
+    private readonly fields: WallFields,
+    private readonly places: PlacesAt,
+    /** What openings that may move add at least with tiles from here. */
+    private readonly moving: (x: Nm) => Cost | null,
+  ) {}
 
-  constructor(private readonly fields: WallFields) {
-    const { across } = fields.lay;
-    this.isTied =
-      across !== null &&
-      "centre" in across &&
-      across.centre.on === "opening" &&
-      across.centre.opening.free.x !== null;
+  /** What any start costs at least: those that are critical without what may move tell it. */
+  get least(): Cost {
+    return (this.knownLeast ??= this.knownAll?.[0]!.least ?? this.leastOf(this.origins(false)));
   }
 
-  all(): AcrossWay[] {
-    const { fields } = this;
-    const { free, wall } = fields;
-    const ways: AcrossWay[] = [];
-    for (const x of fields.someWays(this.origins())) {
-      if (fields.isSpent(ways.length)) break;
-      const lists = free.x.map((i) => fields.somePlaces(this.placesOf(i, x)));
-      for (const places of fields.someWays(products(lists))) {
-        if (fields.isSpent(ways.length)) break;
-        if (this.isStated(x, places)) ways.push(this.way(x, places));
-      }
-    }
-    if (ways.length === 0) {
-      const drawn = free.x.map((i) => wall.openings[i]!.at.x);
-      ways.push(this.way(this.statedAt(drawn), drawn));
-    }
-    return [...fields.bestWays(ways.sort((a, b) => compareCosts(a.least, b.least)))];
+  /** Those that may be the best, in the order of what they cost at least; of equals, the one that is said most simply first. */
+  get all(): readonly AcrossWay[] {
+    return (this.knownAll ??= this.fields
+      .some(this.origins(true), ROOM_MOST.origins)
+      .map((x) => {
+        const [least, more] = [this.costAt(x, null)!, this.moving(x)];
+        return { x, least: more ? sumOf(least, more) : least };
+      })
+      .sort((a, b) => compareCosts(a.least, b.least)));
   }
 
-  private origins(): Nm[] {
-    const { first, wall } = this.fields;
+  private leastOf(origins: readonly Nm[]): Cost {
+    let least: Cost | null = null;
+    for (const x of origins) least = this.costAt(x, least) ?? least;
+    return least!;
+  }
+
+  private origins(isAll: boolean): Nm[] {
+    const { first, wall, drawn } = this.fields;
     const { ground, across } = first.own;
     const stated = ground.lay.across;
-    if (stated && !this.isTied) return [acrossOrigin(ground, stated)];
+    if (stated && this.places.tied === null) return [acrossOrigin(ground, stated)];
     const named = namedAcross(wall).map((start) => acrossOrigin(ground, start));
-    const critical = extremesOf(this.fields, "x").flatMap(({ own, under }) =>
-      [own, ...under.map(({ field }) => field)].flatMap(criticalAcross),
+    const { own, under } = this.fields.base(drawn.stop).fields;
+    const critical = [own, ...under.map(({ field }) => field)].flatMap((field) =>
+      criticalAcross(isAll ? withConstant(this.fields, "x", field) : field),
     );
-    return unique([...named, ...critical].map((x) => within(x, across.module, across.low)));
+    const tied = isAll ? this.places.tiedOrigins() : [];
+    const all = [...named, ...tied, ...critical].map((x) => within(x, across.module, across.low));
+    return [...new Set(all)];
   }
 
-  private placesOf(i: number, x: Nm): readonly Nm[] {
-    const { own, under } = this.fields.first;
-    const range = this.fields.wall.openings[i]!.free.x!;
-    if (this.isTied) {
-      const origin = this.statedAt(this.fields.free.x.map((j) => (j === i ? range.min : 0)));
-      return placesTied(range, origin, own.across.module, [x]);
-    }
-    const tiles = (range.max - range.min) / own.across.module + 1;
-    this.fields.effort.cells += ROOM_LOOKS.places * own.shifts.length * tiles * (1 + under.length);
-    const reaching = reachingOf(own, i, "across");
-    const origins = own.shifts.map((shift) => x + shift);
-    const axes = [own.across, ...under.map(({ field }) => field.across)];
-    return unique([
-      // Where it is drawn it is apart from the rest.
-      this.fields.wall.openings[i]!.at.x,
-      ...axes.flatMap((axis) => placesOnTiles(range, reaching, axis, origins)),
-      ...axes.flatMap((axis) => placesByEdges(range, reaching, axis)),
-      ...placesOnMiddles(range, reaching, own.across, x),
-    ]);
-  }
-
-  /** A start that is stated on an opening which may move is where the opening is. */
-  private isStated(x: Nm, places: readonly Nm[]): boolean {
-    if (!this.isTied) return true;
-    return (this.statedAt(places) - x) % this.fields.first.own.across.module === 0;
-  }
-
-  private statedAt(places: readonly Nm[]): Nm {
-    const { own } = this.fields.at(this.fields.moved("x", places));
-    return acrossOrigin(own.ground, own.ground.lay.across!);
-  }
-
-  private way(x: Nm, places: readonly Nm[]): AcrossWay {
+  /** What a start costs at least; null where that is surely no less than `most`. */
+  private costAt(x: Nm, most: Cost | null): Cost | null {
     const { fields } = this;
-    const settled = fields.at(fields.moved("x", places));
-    const { own, under } = fields.loose(settled);
-    const missed = new Map(
-      under.map(({ place, field }) => [place, boundAcross(field, x).slivers] as const),
-    );
-    fields.addMissed(missed, "across", settled, { x, y: 0 });
-    const bounds = own.shifts.length * (1 + own.obstacles.length) * (1 + under.length);
-    fields.effort.cells += ROOM_LOOKS.bound * bounds;
-    return { x, places, least: leastCost(fields.wanting, missed, boundAcross(own, x), 0) };
+    const { own, under } = fields.base(fields.drawn.stop).loose;
+    const missed = new Map<number, number>();
+    fields.addMissed(missed, "across", own, { x, y: 0 });
+    this.addOfMoving(missed, x);
+    const isOver = (bound: Bound) =>
+      most !== null && isNoLess(fields.wanting, missed, bound, 0, most);
+    const imbalance = imbalanceAcross(own.balance, x);
+    const unknown = { slivers: 0, underHalf: 0, imbalance };
+    if (isOver(unknown)) return null;
+    for (const { place, field } of under) {
+      this.count();
+      missed.set(place, boundAcross(field, x, 0).slivers);
+      if (isOver(unknown)) return null;
+    }
+    this.count();
+    const bound = boundAcross(own, x, imbalance);
+    return isOver(bound) ? null : leastCost(fields.wanting, missed, bound, 0);
+  }
+
+  /** The least that wishes for what may move miss with tiles from here. */
+  private addOfMoving(missed: Map<number, number>, x: Nm): void {
+    for (const i of this.fields.wished.x) {
+      for (const { missed: each } of this.places.of(i, x)) {
+        for (const { place, missed: more } of each) {
+          missed.set(place, Math.min(more, missed.get(place) ?? Infinity));
+        }
+      }
+    }
+  }
+
+  private count(): void {
+    const { own } = this.fields.first;
+    this.fields.effort.cells += ROOM_LOOKS.bound * own.shifts.length * (1 + own.obstacles.length);
   }
 }

@@ -71,18 +71,14 @@ describe("the places of an opening that are critical", () => {
   });
 
   it("leave a sliver, half a tile or a whole one to an edge beside it", () => {
-    const axis = {
-      ...field.across,
-      clearLow: 0,
-      clearHigh: 100,
-      edges: [],
-      sliver: 2,
-      half: 5,
-      face: 10,
-    };
     // From 0: 1 before its place are 0, 2, 5 or 10 left; to 100: its end is 11 behind its place.
     assert.deepEqual(
-      placesByEdges({ min: 0, max: 100 }, { before: 1, length: 12, size: 10 }, axis),
+      placesByEdges(
+        { min: 0, max: 100 },
+        { before: 1, length: 12, size: 10 },
+        [2, 5, 10],
+        [0, 100],
+      ),
       [0, 1, 3, 6, 11, 79, 84, 87, 89, 100],
     );
   });

@@ -28,4 +28,22 @@ describe("a wall's fields", () => {
     assert.equal(fields.first.own.boxes[0]!.left / NM_PER.inch, 12);
     assert.deepEqual([at(12), at(17)], [12, 17]);
   });
+
+  it("are bare without what may move, and know where all tiles round it are whole", () => {
+    const fields = fieldsOf(MOVING);
+    const { own } = fields.base(fields.drawn.stop).fields;
+    assert.equal(own.boxes.length, 0);
+    assert.equal(fields.isPlain(0, own), true);
+    const low = fieldsOf("window sash {\n at 12 to 17, 2\n size 16 x 8\n movement 0\n }");
+    const bare = low.base(low.drawn.stop).fields.own;
+    assert.deepEqual([low.roundOf(0, "x", bare), low.roundOf(0, "y", bare)], ["nothing", "ends"]);
+  });
+
+  it("tell of all that an opening may take", () => {
+    const { left, right, bottom, top } = fieldsOf(MOVING).reachOf(0);
+    assert.deepEqual(
+      [left, right, bottom, top].map((nm) => nm / NM_PER.inch),
+      [12, 33, 13, 21],
+    );
+  });
 });

@@ -1,14 +1,21 @@
-import type { Nm } from "../../measure/index.js";
+import { type Start, weighQuickly } from "../choose/weigh.js";
 import type { Field } from "../choose/field.js";
-import { runsOf } from "../choose/runs.js";
-import { columnsOf, type Start, weighQuickly } from "../choose/weigh.js";
 import type { Score } from "../solved.js";
 import { compareCosts, type Cost } from "./cost.js";
 import { costOf, scoreIn } from "./wanting.js";
 import type { Fields, WallFields } from "./wall-fields.js";
 
-/** Weighs one layout of a wall, rank by rank, until it is sure to cost more than the bar. */
-export class WallWeighing {
+/** What a wall costs in one layout, rank by rank; null as soon as it is sure to cost more than the bar. */
+export function weighWall(
+  fields: WallFields,
+  at: Fields,
+  start: Start,
+  bar: Cost | null,
+): Cost | null {
+  return new Weighing(fields, at, start, bar).cost();
+}
+
+class Weighing {
   private readonly missed = new Map<number, number>();
   /** Whether what is known so far costs just as much as the bar. */
   private isLevel: boolean;
@@ -17,15 +24,14 @@ export class WallWeighing {
   constructor(
     private readonly fields: WallFields,
     private readonly at: Fields,
-    private readonly origin: { readonly x: Nm; readonly y: Nm },
+    private readonly start: Start,
     private readonly bar: Cost | null,
   ) {
     this.isLevel = bar !== null;
-    fields.addMissed(this.missed, "across", at, origin);
-    fields.addMissed(this.missed, "up", at, origin);
+    fields.addMissed(this.missed, "across", at.own, start);
+    fields.addMissed(this.missed, "up", at.own, start);
   }
 
-  /** What it costs; null when that is more than the bar. */
   cost(): Cost | null {
     const { wanting } = this.fields;
     for (const { place } of wanting.wishes) {
@@ -59,9 +65,7 @@ export class WallWeighing {
   }
 
   private weigh(field: Field, most: Score | null): Score | null {
-    const { x, y } = this.origin;
-    const start: Start = { x, columns: columnsOf(field, x), y, courses: runsOf(field.up, y) };
-    return weighQuickly(field, start, this.fields.effort, most);
+    return weighQuickly(field, this.start, this.fields.effort, most);
   }
 }
 

@@ -1,19 +1,17 @@
 import assert from "node:assert/strict";
+import { startOf } from "../../../src/solver/choose/weigh.js";
 import { WallAt } from "../../../src/solver/room/wall-at.js";
-import { WallFields } from "../../../src/solver/room/wall-fields.js";
-import { WallWeighing } from "../../../src/solver/room/wall-weighing.js";
-import { wantingOf } from "../../../src/solver/room/wanting.js";
-import { askedOf, roomWall, SASH } from "./small-room.js";
+import { weighWall } from "../../../src/solver/room/weigh-wall.js";
+import { fieldsOn, SASH } from "./small-room.js";
 
-const plan = askedOf(
-  `prefer {\n few cuts\n}\n${roomWall("back", SASH, "across full tile from left\n up full course from bottom")}`,
+const fields = fieldsOn(
+  SASH,
+  "across full tile from left\n up full course from bottom",
+  "prefer {\n few cuts\n}\n",
 );
-const [wall] = plan.walls;
-const wanting = wantingOf(plan, plan.wishes);
-const lay = wall!.lays[0]!;
-const fields = new WallFields(wanting, wall!, lay, 0, { cells: 0 }, 1);
+const { wanting, wall, lay, first } = fields;
 const weighed = (bar: readonly number[] | null) =>
-  new WallWeighing(fields, fields.at(fields.drawn), { x: 0, y: 0 }, bar).cost();
+  weighWall(fields, first, startOf(first.own, 0, 0), bar);
 
 describe("the weighing of a wall", () => {
   it("counts its cuts by hand, and its tiles", () => {
@@ -24,7 +22,7 @@ describe("the weighing of a wall", () => {
   });
 
   it("comes to what the best way at that height comes to", () => {
-    const best = new WallAt(wanting, wall!, lay, 0, { cells: 0 }, true, 1).bestAt(0, null)!;
+    const best = new WallAt(wanting, wall, lay, 0, { cells: 0 }, true, 1).bestAt(0, null)!;
     assert.deepEqual(weighed(null), best.cost);
   });
 
