@@ -1,4 +1,4 @@
-import type { Diagnostic } from "../model/index.js";
+import { type Diagnostic, setWords } from "../model/index.js";
 import type { FindingChange } from "./comparison.js";
 import type { CommonName } from "./alignments.js";
 
@@ -14,7 +14,10 @@ export function findingChanges(
   const twinOf = new Map<Told, Told>();
   let left = before.map((found) => tell(found, common.before));
   const right = after.map((found) => tell(found, common.after));
-  let open = right;
+  // What was found before goes on in what can be mended; the rest of it has become what is set.
+  let open = [...right].sort(
+    (a, b) => Number(a.found.set !== undefined) - Number(b.found.set !== undefined),
+  );
   for (const keyOf of [toTheWord, exceptFigures]) {
     const groups = grouped(open, keyOf);
     left = left.filter((told) => {
@@ -53,8 +56,13 @@ function tell(found: Diagnostic, common: CommonName): Told {
   return {
     found,
     where: `${found.code} ${found.wall === undefined ? "" : common(found.wall)}`,
-    message: found.message.replace(/[\p{L}][\p{L}\p{N}_-]*/gu, (word) => common(word)),
+    message: withoutSet(found).replace(/[\p{L}][\p{L}\p{N}_-]*/gu, (word) => common(word)),
   };
+}
+
+/** What is set and what isn't is one finding where it says the same of both. */
+function withoutSet({ message, set }: Diagnostic): string {
+  return set === undefined ? message : message.slice(0, -setWords(set).length);
 }
 
 function toTheWord({ where, message }: Told): string {
@@ -73,5 +81,10 @@ function exceptFigures({ where, message }: Told): string {
 
 function isSame(a: Told, b: Told): boolean {
   const [old, now] = [a.found, b.found];
-  return a.message === b.message && old.severity === now.severity && old.allowed === now.allowed;
+  return (
+    a.message === b.message &&
+    old.severity === now.severity &&
+    old.allowed === now.allowed &&
+    old.set === now.set
+  );
 }

@@ -157,6 +157,11 @@ function buildCourseRun(run: CstNode, tree: TreeBuilder): S.CourseRun {
   };
 }
 
+function buildMeasuredTop(top: CstNode, tree: TreeBuilder): S.WrittenTop {
+  const end = tokenAt(top, "end")?.image as "left" | "right" | undefined;
+  return { y: tree.length(top, "y"), at: end ?? tree.optionalLength(top, "at"), ...spanOf(top) };
+}
+
 /** A line of `prefer { ... }`. */
 const wish =
   (build: (node: CstNode, tree: TreeBuilder) => S.WrittenWish): Build =>
@@ -349,6 +354,18 @@ const BUILD: Readonly<Record<string, Build>> = {
     runs: nodesAt(node, "courseRun").map((run) => buildCourseRun(run, tree)),
   }),
   between: measured("between"),
+  set: (node, tree, stated) => {
+    const joint = nodeAt(node, "setJoint");
+    const tops = nodeAt(node, "setTops");
+    return {
+      kind: "set",
+      ...stated,
+      first: buildLiteral(tokenAt(node, "first")!, tree.problems),
+      last: buildLiteral(tokenAt(node, "last")!, tree.problems),
+      joint: joint ? tree.length(joint) : null,
+      tops: tops ? nodesAt(tops, "measuredTop").map((top) => buildMeasuredTop(top, tree)) : [],
+    };
+  },
   bond: (node, tree, stated) => {
     const offset = tokenAt(node, "Length");
     return {

@@ -230,6 +230,64 @@ export class LayGrammar extends WishGrammar {
     this.CONSUME(T.LineEnd);
   });
 
+  /** 36 1/8, 36 1/8 at left, 36 1/4 at 30 */
+  protected readonly measuredTop = this.RULE(
+    "measuredTop",
+    () => {
+      this.SUBRULE(this.expression, { LABEL: "y" });
+      this.OPTION(() => {
+        this.CONSUME(WORD.at);
+        this.OR({
+          DEF: [
+            { ALT: () => this.CONSUME(WORD.left, { LABEL: "end" }) },
+            { ALT: () => this.CONSUME(WORD.right, { LABEL: "end" }) },
+            // `left` and `right` are names too: the two alternatives above go first.
+            {
+              ALT: () => this.SUBRULE2(this.expression, { LABEL: "at" }),
+              IGNORE_AMBIGUITIES: true,
+            },
+          ],
+          ERR_MSG: "`left`, `right` or a length",
+        });
+      });
+    },
+    INSIDE_A_LINE,
+  );
+
+  protected readonly setJoint = this.RULE(
+    "setJoint",
+    () => {
+      this.CONSUME(WORD.joint);
+      this.SUBRULE(this.expression);
+    },
+    INSIDE_A_LINE,
+  );
+
+  protected readonly setTops = this.RULE(
+    "setTops",
+    () => {
+      this.CONSUME(WORD.top);
+      this.SUBRULE(this.measuredTop);
+      this.MANY(() => {
+        this.CONSUME(T.Comma);
+        this.SUBRULE2(this.measuredTop);
+      });
+    },
+    INSIDE_A_LINE,
+  );
+
+  /** set courses 1 to 6 joint 1/16 top 36 1/8 at left, 36 1/4 at right */
+  protected readonly set = this.RULE("set", () => {
+    this.CONSUME(START.set.token);
+    this.CONSUME(WORD.courses);
+    this.CONSUME(T.Length, { LABEL: "first" });
+    this.CONSUME(WORD.to);
+    this.CONSUME2(T.Length, { LABEL: "last" });
+    this.OPTION(() => this.SUBRULE(this.setJoint));
+    this.OPTION2(() => this.SUBRULE(this.setTops));
+    this.CONSUME(T.LineEnd);
+  });
+
   protected readonly layStatement = this.RULE("layStatement", () => {
     this.OR([
       { ALT: () => this.SUBRULE(this.bond) },
@@ -243,6 +301,7 @@ export class LayGrammar extends WishGrammar {
       { ALT: () => this.SUBRULE(this.layUnder) },
       { ALT: () => this.SUBRULE(this.layCourses) },
       { ALT: () => this.SUBRULE(this.between) },
+      { ALT: () => this.SUBRULE(this.set) },
       { ALT: () => this.SUBRULE(this.allow) },
     ]);
   });

@@ -215,6 +215,7 @@ export type WallPart =
   | OpeningStatement
   | HoleStatement
   | LayStatement
+  | SetStatement
   | PreferStatement
   | AllowStatement
   | BrokenStatement;
@@ -346,6 +347,7 @@ export type LayPart =
   | LayBesideStatement
   | LayCoursesStatement
   | Measured<"between">
+  | SetStatement
   | AllowStatement
   | BrokenStatement;
 
@@ -371,6 +373,22 @@ export interface CourseRun extends Span {
   readonly many: Literal | null;
   /** null for the lay's own tile. */
   readonly tile: Word | null;
+}
+
+/** `set courses 1 to 6 joint 1/16 top 36 1/8 at left`: what is on the wall already. */
+export interface SetStatement extends Stated<"set"> {
+  readonly first: Literal;
+  readonly last: Literal;
+  /** null: the lay's own joint. */
+  readonly joint: Expression | null;
+  /** Where the top of the last course was measured; none: as the plan has it. */
+  readonly tops: readonly WrittenTop[];
+}
+
+export interface WrittenTop extends Span {
+  readonly y: Expression;
+  /** null: all along. */
+  readonly at: "left" | "right" | Expression | null;
 }
 
 export interface BondStatement extends Stated<"bond"> {

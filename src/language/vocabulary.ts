@@ -84,6 +84,7 @@ export const START = {
   layUnder: starter("LayUnder", "`under`"),
   layCourses: starter("LayCourses", "`courses`"),
   between: word("between"),
+  set: word("set"),
   frame: word("frame"),
   inset: word("inset"),
   movement: word("movement"),
@@ -157,7 +158,7 @@ export const STATEMENTS: Readonly<Record<BlockKind, ReadonlyMap<string, Starter>
     ["right", edge],
     ["top", edge],
     ...OPENING_KINDS.map((kind) => [kind, opening] as const),
-    ...named(["hole", "lay", "prefer", "allow"]),
+    ...named(["hole", "lay", "set", "prefer", "allow"]),
   ]),
   opening: named(["at", "size", "frame", "inset", "movement", "depth", "fall", "allow"]),
   lay: new Map<string, Starter>([
@@ -165,7 +166,7 @@ export const STATEMENTS: Readonly<Record<BlockKind, ReadonlyMap<string, Starter>
     ["over", START.layOver],
     ["under", START.layUnder],
     ["courses", START.layCourses],
-    ...named(["between", "allow"]),
+    ...named(["between", "set", "allow"]),
   ]),
   prefer: new Map<string, Starter>([
     ["courses", START.coursesMeet],

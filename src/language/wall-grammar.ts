@@ -253,6 +253,7 @@ export class WallGrammar extends LayGrammar {
       { ALT: () => this.SUBRULE(this.opening) },
       { ALT: () => this.SUBRULE(this.hole) },
       { ALT: () => this.SUBRULE(this.lay) },
+      { ALT: () => this.SUBRULE(this.set) },
       { ALT: () => this.SUBRULE(this.prefer) },
       { ALT: () => this.SUBRULE(this.allow) },
     ]);

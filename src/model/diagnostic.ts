@@ -9,6 +9,11 @@ export interface RelatedPlace {
   readonly message: string;
 }
 
+/** What the message of a finding ends with whose pieces are set. */
+export function setWords(courses: string): string {
+  return `; ${courses} ${courses.startsWith("courses") || courses.includes(" and ") ? "are" : "is"} set: it can no longer be mended`;
+}
+
 /** One thing to tell the person about a plan, at its place in the text. */
 export interface Diagnostic {
   /** Stable, such as `cut/sliver` or `syntax/length`. */
@@ -26,4 +31,6 @@ export interface Diagnostic {
   readonly related?: readonly RelatedPlace[];
   /** The reason given by an `allow` that silences this finding. */
   readonly allowed?: string;
+  /** The courses that are set and hold all of it, `courses 1 to 6`: it can't be mended any more, as the message says. */
+  readonly set?: string;
 }

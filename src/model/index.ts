@@ -17,7 +17,9 @@ export type {
   Lay,
   LayArea,
   LayBound,
+  MeasuredTop,
   OwnStart,
+  SetCourses,
   UpStart,
 } from "./lay.js";
 export type { Limit, LimitEntry, LimitName, Limits, LimitShape } from "./limits.js";
@@ -39,6 +41,7 @@ export type {
 export type { Tile, Trim } from "./tile.js";
 export type { Wall } from "./wall.js";
 export type { Range, WallOpening, Wanted, Wish } from "./wish.js";
+export { setWords } from "./diagnostic.js";
 export { edgeTrim, endsTile, isCorner, showsEnd } from "./edge.js";
 export { isSolid, mayHaveDepth, OPENING_KINDS, plateReach, plateSize } from "./opening.js";
 export { halfLimit, LIMITS, sliverLimit } from "./limits.js";

@@ -57,6 +57,26 @@ export interface LayArea {
   readonly courses: number | null;
   /** The joint to the lays beside it; null for the wider one of both lays' own. */
   readonly joint: Nm | null;
+  /** Whether it is part of a lay that has what the wall's other lays leave. */
+  readonly rest: boolean;
+}
+
+/** Where the top of the courses that are set was measured. */
+export interface MeasuredTop {
+  /** How far from the wall's left substrate; null: all along. */
+  readonly at: Nm | null;
+  /** Up from the level line. */
+  readonly y: Nm;
+}
+
+/** Which courses of a lay are on the wall already. */
+export interface SetCourses {
+  /** The first and the last one that is set, counted from the lay's lowest course. */
+  readonly from: number;
+  readonly to: number;
+  /** Where the top of the last one was measured, from left to right; none: as the plan has it. */
+  readonly tops: readonly MeasuredTop[];
+  readonly origin: Origin;
 }
 
 /** `lay TILE { ... }`: how a tile is laid on the wall. */
@@ -67,6 +87,8 @@ export interface Lay extends AllowingBlock {
   readonly area: LayArea | null;
   /** The lay (of the same tile) whose head joints go on in this one; null where it starts by itself. */
   readonly goesOnFrom: string | null;
+  /** What of it is on the wall already, up to its last course; null where nothing is. */
+  readonly set: SetCourses | null;
   readonly tile: Tile;
   readonly bond: Bond;
   /** The joint, or the range the solver may choose from; `min` equals `max` when it is fixed. */

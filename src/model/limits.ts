@@ -63,6 +63,11 @@ export const LIMITS = {
     shape: "ratio",
     about: "the least fall of a sill or a top over a pan or a tub, of its depth",
   },
+  set: {
+    shape: "length",
+    about: "how far the measured top of set courses may be off where the plan has it",
+  },
+  level: { shape: "length", about: "how much the top of set courses may be out of level" },
   nominal: { shape: "switch", about: "whether a face in whole inches or 50 mm is asked about" },
 } as const satisfies Record<string, LimitEntry>;
 

@@ -1,5 +1,7 @@
 import type { Allow, AllowingBlock, Diagnostic } from "../model/index.js";
 import type { SolvedPlan, SolvedWall } from "../solver/index.js";
+import { setWords } from "../model/index.js";
+import { beyondMending } from "./beyond-mending.js";
 import { checkAllows } from "./check-allows.js";
 import type { Finding, Rule } from "./rule.js";
 import { TRADE_RULES } from "./table.js";
@@ -25,23 +27,26 @@ function isOff({ limit }: Rule, { plan }: SolvedPlan): boolean {
 
 function diagnose(
   rule: Rule,
-  { wall }: SolvedWall,
+  solved: SolvedWall,
   { plan }: SolvedPlan,
   finding: Finding,
   used: Set<Allow>,
 ): Diagnostic {
   const allow = allowOf(rule.code, [...finding.blocks, plan]);
   if (allow) used.add(allow);
+  const { wall } = solved;
+  const set = rule.ofSet ? null : beyondMending(solved, finding);
   return {
     code: rule.code,
-    severity: allow ? "information" : (finding.severity ?? rule.severity),
-    message: finding.message,
+    severity: allow || set !== null ? "information" : (finding.severity ?? rule.severity),
+    message: set === null ? finding.message : `${finding.message}${setWords(set)}`,
     file: finding.origin.file,
     range: finding.origin.head,
     wall: wall.name,
     ...(finding.pieces ? { pieces: finding.pieces } : {}),
     source: rule.source,
     ...(allow ? { allowed: allow.reason } : {}),
+    ...(set === null ? {} : { set }),
   };
 }
 

@@ -2,6 +2,7 @@ import type { Nm } from "../measure/index.js";
 import {
   courseBottom,
   type Extent,
+  isSetCourse,
   judgedRegion,
   judgeOf,
   judgePiece,
@@ -81,7 +82,9 @@ function addTo({ wall, lay, groups }: Sight, i: number, direction: Direction): v
   const size = direction === "across" ? seen.width : seen.height;
   const stride = takeaways.length + 2;
   const [low, high] = [cutterKey(takeaways, place.low), cutterKey(takeaways, place.high)];
-  const key = ((direction === "across" ? 0 : stride) + low) * stride + high;
+  // What is set is told by itself: it is all that can't be mended.
+  const set = isSetCourse(lay, lay.pieces.course[i]!) ? 1 : 0;
+  const key = 2 * (((direction === "across" ? 0 : stride) + low) * stride + high) + set;
   const group = groups.get(key) ?? { place, pieces: [], least: size, most: size };
   groups.set(key, group);
   group.pieces.push(i);

@@ -27,6 +27,8 @@ export interface RuleEntry {
   readonly source: string;
   /** The name in `rules { ... }` that sets its limit or turns it off; null when only `allow` silences it. */
   readonly limit: LimitName | null;
+  /** Whether it speaks of what is set itself, so that the finding says all of it. */
+  readonly ofSet?: true;
 }
 
 export interface Rule extends RuleEntry {

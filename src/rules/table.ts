@@ -28,6 +28,9 @@ import { openingFlatSill } from "./opening-flat-sill.js";
 import { openingOffCentre } from "./opening-off-centre.js";
 import { openingOffJoint } from "./opening-off-joint.js";
 import type { Rule, RuleEntry } from "./rule.js";
+import { setNoCourse } from "./set-no-course.js";
+import { setOutOfLevel } from "./set-out-of-level.js";
+import { setTopOff } from "./set-top-off.js";
 import { tileNominal } from "./tile-nominal.js";
 import { trimTooThin } from "./trim-too-thin.js";
 import { wallTooLarge } from "./wall-too-large.js";
@@ -65,6 +68,9 @@ export const TRADE_RULES: readonly Rule[] = [
   openingOffCentre,
   openingFlatSill,
   openingBackSlope,
+  setTopOff,
+  setOutOfLevel,
+  setNoCourse,
   tileNominal,
   wallTooLarge,
   wishNotMet,

@@ -96,6 +96,13 @@ export const COURSES = { mostMiss: 0, source: CUT_COURSE_SOURCE } as const;
 /** Bands of adjoining walls are at one height, as their courses are; the standard names no allowance. */
 export const BANDS = { mostOff: 0, source: CUT_COURSE_SOURCE } as const;
 
+/** A course that is set is level within what a tub or a pan may be out of it. */
+export const COURSE_LEVEL = {
+  most: INCH / 8,
+  source:
+    "doityourself.com/stry/tileceramiclayout (a tub or a pan level within 1/8 in); of a course: common practice",
+} as const;
+
 /** A bond that goes on round a corner may be off by as much as two end cuts may differ (common practice). */
 export const WRAP_OFF: Nm = INCH / 8;
 

@@ -256,9 +256,9 @@ const MANY: Readonly<Record<BlockKind, readonly string[]>> = {
   mortar: [],
   grout: [],
   sealant: [],
-  wall: [...OPENING_KINDS, "leg", "hole", "allow"],
+  wall: [...OPENING_KINDS, "leg", "hole", "lay", "set", "allow"],
   opening: ["allow"],
-  lay: ["allow"],
+  lay: ["covers", "set", "allow"],
   prefer: ["centre", "no", "whole"],
   rules: [],
 };

@@ -52,6 +52,15 @@ export function expressionsOf(statement: Syntax.Statement): readonly Syntax.Expr
       return [statement.to];
     case "lay-courses":
       return statement.runs.flatMap(({ many }) => (many ? [many] : []));
+    case "set":
+      return [
+        statement.first,
+        statement.last,
+        ...(statement.joint ? [statement.joint] : []),
+        ...statement.tops.flatMap(({ y, at }) =>
+          at === null || typeof at === "string" ? [y] : [y, at],
+        ),
+      ];
     case "let":
       return [statement.value];
     case "face":

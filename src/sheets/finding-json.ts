@@ -12,11 +12,12 @@ export interface FindingJson {
   readonly source?: string;
   readonly related?: readonly { file: string; range: SourceRange; message: string }[];
   readonly allowed?: string;
+  readonly set?: string;
 }
 
 /** A finding as JSON; `shownPath` is how the host names a file to the reader. */
 export function findingJson(found: Diagnostic, shownPath: (file: string) => string): FindingJson {
-  const { code, severity, message, wall, pieces, source, related, allowed } = found;
+  const { code, severity, message, wall, pieces, source, related, allowed, set } = found;
   return {
     code,
     severity,
@@ -30,5 +31,6 @@ export function findingJson(found: Diagnostic, shownPath: (file: string) => stri
       related: related.map((place) => ({ ...place, file: shownPath(place.file) })),
     }),
     ...(allowed !== undefined && { allowed }),
+    ...(set !== undefined && { set }),
   };
 }

@@ -1,4 +1,5 @@
 import { exactLength, formatLength, type Unit } from "../measure/index.js";
+import { setName } from "../rules/index.js";
 import type { SolvedLay, SolvedPlan, SolvedWall } from "../solver/index.js";
 import { choiceText } from "./choice-text.js";
 import { counted } from "./counted.js";
@@ -32,8 +33,21 @@ function* wallText(solved: SolvedWall, units: Unit): Generator<string> {
   for (const lay of solved.lays) {
     const name = solved.lays.length > 1 ? `lay ${lay.lay.name}: ` : "";
     yield `  ${name}${countsText(layReading(lay), units)}\n`;
+    if (lay.stand) yield `  ${setText(lay, units)}\n`;
     yield* startText(lay, units);
   }
+}
+
+/** `courses 1 to 6 are set, their top at 18 1/8 in as measured; planned at 18 in`. */
+export function setText(lay: SolvedLay, units: Unit): string {
+  const { set } = lay.lay;
+  const { planned, top, reached } = lay.stand!;
+  const name = setName(lay)!;
+  const many = set!.from < set!.to;
+  const said = `${name} ${many ? "are" : "is"} set`;
+  if (set!.tops.length === 0 || !reached) return said;
+  const figures = [top, planned].map((nm) => formatLength(nm, units));
+  return `${said}, ${many ? "their" : "its"} top at ${figures[0]!} as measured; planned at ${figures[1]!}`;
 }
 
 function countsText({ courses, pieces, cuts, smallest }: LayReading, units: Unit): string {

@@ -1,5 +1,5 @@
 import { type Nm, toMillimetres } from "../measure/index.js";
-import type { Bond, Diagnostic, Hole, Plan } from "../model/index.js";
+import type { Bond, Diagnostic, Hole, Plan, SetCourses } from "../model/index.js";
 import {
   cutOf,
   doublePieceArea,
@@ -92,6 +92,7 @@ function* layJson(wall: SolvedWall, solved: SolvedLay): Generator<string> {
   yield `"joint":${mm(joint)},\n`;
   yield `"across":${JSON.stringify(acrossJson(wall, solved.across))},`;
   yield `"up":${JSON.stringify(upJson(wall, solved, solved.up))},\n`;
+  if (lay.set) yield `"set":${JSON.stringify(setJson(solved, lay.set))},\n`;
   yield `"choice":${JSON.stringify(choice && choiceJson(wall, solved, choice))},\n"courses":[`;
   yield* separated(courses, function* ({ number, bottom, top }) {
     yield JSON.stringify({ number: below + number, bottom: mm(bottom), top: mm(top) });
@@ -99,6 +100,17 @@ function* layJson(wall: SolvedWall, solved: SolvedLay): Generator<string> {
   yield `],\n"pieces":[`;
   yield* piecesJson(solved);
   yield `]}`;
+}
+
+/** Which courses are set, as they are counted on the wall, and where their top was planned and is. */
+function setJson({ below, stand }: SolvedLay, { from, to, tops }: SetCourses): object {
+  return {
+    courses: [below + from, below + to],
+    planned: mm(stand!.planned),
+    top: mm(stand!.top),
+    reached: stand!.reached,
+    measured: tops.map(({ at, y }) => ({ at: at === null ? null : mm(at), y: mm(y) })),
+  };
 }
 
 function* piecesJson(solved: SolvedLay): Generator<string> {

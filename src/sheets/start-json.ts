@@ -38,8 +38,14 @@ export function acrossJson({ wall, region, lays }: SolvedWall, start: SettledSta
   return { mode: start.kind, at: toMillimetres(middle) };
 }
 
-export function upJson({ wall, region }: SolvedWall, solved: SolvedLay, start: UpStart): UpJson {
+export function upJson(
+  { wall, region: whole }: SolvedWall,
+  solved: SolvedLay,
+  start: UpStart,
+): UpJson {
   if (start.kind === "joint") return { mode: "joint", at: toMillimetres(start.y) };
+  // Set courses are started in all that their lay has, of which they leave the rest.
+  const region = solved.stand ? whole : solved.region;
   const ground = { wall, region, lay: solved.lay, joint: solved.joint };
   return { mode: "course", at: toMillimetres(upOrigin(ground, start)) };
 }

@@ -18,6 +18,7 @@ export type {
   RoomChoice,
   RoundHole,
   Score,
+  SetStand,
   SolvedLay,
   SolvedPlan,
   SolvedWall,
@@ -40,6 +41,7 @@ export {
   moduleAcross,
   moduleUp,
 } from "./lattice.js";
+export { goesStraightOn } from "./lay-order.js";
 export { judgedRegion } from "./judged-region.js";
 export { FAULT, judgeOf, judgePiece, tileLeftOf } from "./judge.js";
 export {
@@ -70,6 +72,7 @@ export {
   reaching,
   regionOf,
 } from "./region.js";
+export { isSetCourse } from "./set-stand.js";
 export { doubleRegionArea } from "./region-area.js";
 export { boundsOf, doubleArea, doubleShapeArea, ringOf } from "./shape.js";
 export { MEASURES, nearestClean } from "./choose/index.js";

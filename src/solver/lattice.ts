@@ -10,7 +10,7 @@ export function moduleAcross(lattice: Lattice): Nm {
 
 /** Face and joint together, up. */
 export function moduleUp(lattice: Lattice): Nm {
-  return lattice.face.up + lattice.joint;
+  return lattice.face.up + (lattice.bed ?? lattice.joint);
 }
 
 /** The lattice of a lay whose course 1 has its bottom at `y` and a tile's left edge at `x`. */
@@ -19,9 +19,18 @@ export function latticeOf(lay: Lay, joint: Nm, x: Nm, y: Nm): Lattice {
   return { x, y, face: lay.tile.face, joint, p, q };
 }
 
-/** How far course n stands to the right of course 1, rounded once to the nanometre. */
+/**
+ * How far course n stands to the right of course 1. Each course of the bond is rounded once to the nanometre,
+ * so that a bond which goes on from another lay stands where it would if both were one.
+ */
 export function courseShift(lattice: Lattice, course: number): Nm {
-  const step = (((course - 1) % lattice.q) + lattice.q) % lattice.q;
+  const { after } = lattice;
+  if (!after) return bondShift(lattice, course - 1);
+  return bondShift(lattice, course - 1 + after) - bondShift(lattice, after);
+}
+
+function bondShift(lattice: Lattice, courses: number): Nm {
+  const step = ((courses % lattice.q) + lattice.q) % lattice.q;
   return divideRounded(step * lattice.p * moduleAcross(lattice), lattice.q);
 }
 

@@ -6,7 +6,7 @@ import type { Lay, Side, Wall } from "../model/index.js";
  */
 export function inPlacingOrder(lays: readonly Lay[]): readonly Lay[] {
   const placed: Lay[] = [];
-  const waiting = [...lays].sort((a, b) => rankOf(a) - rankOf(b));
+  const waiting = [...lays].sort((a, b) => rankOf(a, lays) - rankOf(b, lays));
   while (waiting.length > 0) {
     const next = waiting.findIndex((lay) => standsOn(lay).every((name) => isPlaced(name)));
     // Lays that wait for each other are told where the plan is read; here they just come last.
@@ -26,9 +26,9 @@ function standsOn({ area, goesOnFrom }: Lay): string[] {
   return goesOnFrom === null ? names : [...names, goesOnFrom];
 }
 
-function rankOf(lay: Lay): number {
-  if (isPanel(lay)) return 0;
-  if (lay.area === null) return 3;
+function rankOf(lay: Lay, lays: readonly Lay[]): number {
+  if (isPanel(lay, lays)) return 0;
+  if (lay.area === null || lay.area.rest) return 3;
   return Object.values(lay.area.bounds).some(({ kind }) => kind === "lay") ? 2 : 1;
 }
 
@@ -53,7 +53,7 @@ export function inCourseOrder(wall: Wall): readonly Numbered[] {
     for (let next = under.get(root); next; next = under.get(root)) root = next;
     return root;
   };
-  const main = wall.lays.find((lay) => !isPanel(lay)) ?? wall.lays[0];
+  const main = wall.lays.find((lay) => !isPanel(lay, wall.lays)) ?? wall.lays[0];
   const roots = [...new Set(wall.lays.map(rootOf))].sort(
     (a, b) => Number(b === rootOf(main!)) - Number(a === rootOf(main!)),
   );
@@ -91,6 +91,20 @@ function layNamedUnder({ area }: Lay, lays: readonly Lay[]): Lay | null {
 
 const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
 
-function isPanel({ area }: Lay): boolean {
-  return SIDES.every((side) => area?.bounds[side]?.kind === "place");
+/** A lay with four bounds of its own, or what is over the set courses of one. */
+function isPanel(lay: Lay, lays: readonly Lay[]): boolean {
+  if (SIDES.every((side) => lay.area?.bounds[side]?.kind === "place")) return true;
+  const under = lays.find((other) => goesStraightOn(lay, other));
+  return under !== undefined && isPanel(under, lays);
+}
+
+/** Whether a lay is what stands over the set courses of the same lay: no other lay is between them. */
+export function goesStraightOn({ area, goesOnFrom }: Lay, other: Lay): boolean {
+  const bottom = area?.bounds.bottom;
+  return (
+    other.set !== null &&
+    goesOnFrom === other.name &&
+    bottom?.kind === "lay" &&
+    bottom.lay === other.name
+  );
 }

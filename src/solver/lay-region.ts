@@ -4,8 +4,9 @@ import { grown, overlaps, type Box } from "./box.js";
 import { atLeast, atMost, type Chain, rangeBetween } from "./chain.js";
 import { courseTop } from "./course-top.js";
 import { regionOf } from "./region.js";
-import { inPlacingOrder } from "./lay-order.js";
-import type { LayPatch, Region, SolvedLay, SolvedWall } from "./solved.js";
+import { goesStraightOn, inPlacingOrder } from "./lay-order.js";
+import { drawnTop, isSet, setStand } from "./set-stand.js";
+import type { LayPatch, Region, SetStand, SolvedLay, SolvedWall } from "./solved.js";
 
 /** A lay that has its place on the wall already: those laid after it begin one joint past it. */
 export interface Placed {
@@ -28,9 +29,17 @@ export function plotOf(plan: Plan, { wall, lays }: SolvedWall, lay: SolvedLay): 
   const order = inPlacingOrder(wall.lays);
   const placed = order.slice(0, order.indexOf(lay.lay)).flatMap((each): Placed[] => {
     const other = lays.find((laid) => laid.lay === each);
-    return other ? [{ lay: each, joint: other.joint, box: other.region.bounds }] : [];
+    return other ? [placedBy(each, other)] : [];
   });
   return { plan, wall, lay: lay.lay, placed };
+}
+
+/** What of the wall a laid lay has: where its courses are set, up to their top as it was measured. */
+export function placedBy(
+  lay: Lay,
+  { joint, region, stand }: Pick<SolvedLay, "joint" | "region" | "stand">,
+): Placed {
+  return { lay, joint, box: stand ? { ...region.bounds, top: stand.top } : region.bounds };
 }
 
 const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
@@ -52,11 +61,30 @@ export function layRegion({ plan, wall, lay, placed }: LayPlot, joint: Nm): Regi
   );
   const courses = lay.area?.courses ?? null;
   if (courses === null) return free;
-  return drawnIn(free, "top", courseTop({ wall, region: free, lay, joint }, courses));
+  const ground = { wall, region: free, lay, joint };
+  if (!isSet(lay)) return drawnIn(free, "top", courseTop(ground, courses));
+  const set = { ...ground, lay };
+  return drawnIn(free, "top", drawnTop(set, setStand(set)));
+}
+
+/** Where the set courses of a lay stand, at a width of joint; null where none is set. */
+export function standOf(plot: LayPlot, joint: Nm): SetStand | null {
+  const { lay, wall } = plot;
+  if (!isSet(lay)) return null;
+  return setStand({ wall, region: startRegion(plot, joint), lay, joint });
+}
+
+/** What a lay's start is worked out from: of set courses, what they would have if nothing ended them. */
+export function startRegion(plot: LayPlot, joint: Nm): Region {
+  const { lay } = plot;
+  if (!isSet(lay)) return layRegion(plot, joint);
+  const area = lay.area && { ...lay.area, courses: null };
+  return layRegion({ ...plot, lay: { ...lay, area } }, joint);
 }
 
 /** The joint between a lay and one that has its place: as either says, else the wider of their own. */
 export function jointBetween(lay: Lay, joint: Nm, other: Placed): Nm {
+  if (goesStraightOn(lay, other.lay)) return joint;
   return lay.area?.joint ?? other.lay.area?.joint ?? Math.max(joint, other.joint);
 }
 
@@ -125,9 +153,15 @@ function patchOf({ name, allows, origin }: Lay, box: Box): LayPatch {
 
 /** The region with one side drawn in to a level or upright line; what lies beyond it is left out. */
 function drawnIn(region: Region, side: Side, at: Nm): Region {
+  if (side === "top" && isUnder(region, at)) return region;
   const isLow = side === "left" || side === "bottom";
   const cut = trimmed({ ...region, [side]: (isLow ? atLeast : atMost)(region[side], at) });
   return { ...cut, ...hiddenWithin(cut) };
+}
+
+/** Whether the top is nowhere over a height: then a line there leaves all of it as it is. */
+function isUnder({ top, bounds }: Region, at: Nm): boolean {
+  return rangeBetween(top, bounds.left, bounds.right).high <= at;
 }
 
 /** A strip that another wall's tile hides counts only where it reaches into the region. */

@@ -2,11 +2,19 @@ import type { Nm } from "../measure/index.js";
 import type { Lay, Plan, Side, Wall } from "../model/index.js";
 import type { Chosen } from "./choose/index.js";
 import { courseShift, latticeOf } from "./lattice.js";
-import { inCourseOrder, inPlacingOrder } from "./lay-order.js";
-import { layRegion, type LayPlot, type Placed } from "./lay-region.js";
+import { goesStraightOn, inCourseOrder, inPlacingOrder } from "./lay-order.js";
+import {
+  layRegion,
+  type LayPlot,
+  type Placed,
+  placedBy,
+  standOf,
+  startRegion,
+} from "./lay-region.js";
 import { layPieces } from "./pieces.js";
 import { regionOf } from "./region.js";
-import type { Region, SolvedLay, SolvedWall } from "./solved.js";
+import { isSet, setLattice } from "./set-stand.js";
+import type { Lattice, Region, SetStand, SolvedLay, SolvedWall } from "./solved.js";
 import { acrossOrigin, upOrigin } from "./start.js";
 import { layFrame } from "./trim/frame.js";
 import { layFreeEdges } from "./trim/free-edge.js";
@@ -24,10 +32,16 @@ export function layWall(plan: Plan, wall: Wall, starting: Starting): SolvedWall 
   const laid = new Map<Lay, Unnumbered>();
   const placed: Placed[] = [];
   for (const lay of inPlacingOrder(wall.lays)) {
-    const plot: LayPlot = { plan, wall, lay: goneOn(lay, laid), placed: [...placed] };
-    const one: Unnumbered = { ...layOne(plot, starting(plot)), lay };
+    const from = [...laid.values()].find((each) => each.lay.name === lay.goesOnFrom);
+    const plot: LayPlot = {
+      plan,
+      wall,
+      lay: from ? goneOn(lay, from) : lay,
+      placed: [...placed],
+    };
+    const one: Unnumbered = { ...layOne(plot, starting(plot), coursesOf(from)), lay };
     laid.set(lay, one);
-    placed.push({ lay, joint: one.joint, box: one.region.bounds });
+    placed.push(placedBy(lay, one));
   }
   const lays = numbered(wall, laid);
   const joint = lays[0]?.joint ?? 0;
@@ -35,23 +49,36 @@ export function layWall(plan: Plan, wall: Wall, starting: Starting): SolvedWall 
   return { wall, region, lays, trims: trimsOf(wall, region, lays, joint), refused: null };
 }
 
-function layOne(plot: LayPlot, chosen: Chosen): Unnumbered {
+/** How many courses of a bond there are up to a lay's last one. */
+function coursesOf(from: Unnumbered | undefined): number {
+  return from ? (from.lattice.after ?? 0) + from.courses.length : 0;
+}
+
+/** `after`: how many courses of its bond are under the lay's first one. */
+function layOne(plot: LayPlot, chosen: Chosen, after: number): Unnumbered {
   const { plan, wall, lay } = plot;
   const { joint, across, up, choice } = chosen;
   const region = layRegion(plot, joint);
-  const ground = { wall, region, lay, joint };
-  const start = latticeOf(lay, joint, acrossOrigin(ground, across), upOrigin(ground, up));
+  const stand = standOf(plot, joint);
+  const own = startOf(plot, chosen, stand);
+  const start = after > 0 ? { ...own, after } : own;
   const whole = regionOf(plan, wall, joint);
   const inner = SIDES.filter(
     (side) => region[side] !== whole[side] && !isSame(region, whole, side),
   );
-  return { lay, region, inner, joint, across, up, ...layPieces(region, start), choice };
+  return { lay, stand, region, inner, joint, across, up, ...layPieces(region, start), choice };
+}
+
+function startOf(plot: LayPlot, { joint, across, up }: Chosen, stand: SetStand | null): Lattice {
+  const { wall, lay } = plot;
+  const ground = { wall, region: startRegion(plot, joint), lay, joint };
+  const x = acrossOrigin(ground, across);
+  if (stand && isSet(lay)) return setLattice({ ...ground, lay }, stand, x);
+  return latticeOf(lay, joint, x, upOrigin(ground, up));
 }
 
 /** The lay with its tiles where those of the lay that it goes on from would be in the course after its last. */
-function goneOn(lay: Lay, laid: ReadonlyMap<Lay, Unnumbered>): Lay {
-  const from = [...laid.values()].find((each) => each.lay.name === lay.goesOnFrom);
-  if (!from) return lay;
+function goneOn(lay: Lay, from: Unnumbered): Lay {
   const left = from.lattice.x + courseShift(from.lattice, from.courses.length + 1);
   // The middle of an odd face is rounded so that the tile's left edge comes out exact again.
   const half =
@@ -65,11 +92,13 @@ function isSame(a: Region, b: Region, side: Side): boolean {
 
 function numbered(wall: Wall, laid: ReadonlyMap<Lay, Unnumbered>): SolvedLay[] {
   const below = new Map<Lay, number>();
-  return inCourseOrder(wall).map(({ lay, on, idPrefix }) => {
+  return inCourseOrder(wall).flatMap(({ lay, on, idPrefix }) => {
     const one = laid.get(lay)!;
     const under = on ? below.get(on)! + laid.get(on)!.courses.length : 0;
     below.set(lay, under);
-    return { ...one, idPrefix, below: under };
+    // Where all courses of a lay are set, nothing is over them.
+    if (on && goesStraightOn(lay, on) && one.pieces.count === 0) return [];
+    return [{ ...one, idPrefix, below: under }];
   });
 }
 

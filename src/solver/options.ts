@@ -42,11 +42,12 @@ export interface WallOptions {
 
 /**
  * The best few starts of a wall, as if the plan left its start open, with the one that it has among
- * them; a joint that the plan states is kept. null for a wall that isn't laid.
+ * them; a joint that the plan states is kept. null for a wall that isn't laid, or whose lowest courses are set.
  */
 export function optionsOf(plan: Plan, solved: SolvedWall): WallOptions | null {
   const [laid] = solved.lays;
-  if (!laid) return null;
+  // What is set has one start: the one that it was set with.
+  if (!laid || laid.stand) return null;
   const open: Lay = { ...laid.lay, across: null, up: null };
   const choice = choiceOf(plan, solved, laid, open);
   const others = [choice.chosen, ...choice.others]
@@ -84,7 +85,9 @@ function choiceOf(plan: Plan, solved: SolvedWall, laid: SolvedLay, open: Lay): C
 function relaid(plan: Plan, { wall, lays }: SolvedWall, lay: Lay, option: Option): SolvedWall {
   return layWall(plan, wall, (plot) => {
     if (plot.lay.name === lay.name) return { ...option, choice: null };
-    return lays.find((each) => each.lay.name === plot.lay.name)!;
+    const had = lays.find((each) => each.lay.name === plot.lay.name);
+    // Over courses that are all set nothing is laid.
+    return had ?? choose(plan, wall, plot.lay, (joint) => layRegion(plot, joint));
   });
 }
 

@@ -1,5 +1,6 @@
 import type { Lay, Plan, Wall } from "../model/index.js";
 import { isStraight, type Chain } from "./chain.js";
+import { goesStraightOn } from "./lay-order.js";
 import { cellsWithin, latticeOf } from "./lattice.js";
 import { regionOf } from "./region.js";
 import type { Lattice, Region, SolvedWall } from "./solved.js";
@@ -31,7 +32,9 @@ interface Asked {
 /** How many pieces a wall may come to, and how many of them scribed, before any is laid. */
 function askedOf(plan: Plan, wall: Wall): Asked {
   const none: Asked = { pieces: 0, scribed: 0 };
-  return wall.lays.reduce((sum, lay) => {
+  // What is over set courses has what they leave: they are counted as one lay.
+  const whole = wall.lays.filter((lay) => !wall.lays.some((other) => goesStraightOn(lay, other)));
+  return whole.reduce((sum, lay) => {
     const { pieces, scribed } = askedByLay(plan, wall, lay);
     return { pieces: sum.pieces + pieces, scribed: sum.scribed + scribed };
   }, none);

@@ -50,9 +50,13 @@ export interface Lattice {
   readonly y: Nm;
   readonly face: { readonly across: Nm; readonly up: Nm };
   readonly joint: Nm;
+  /** The bed joint, where courses that are set came to stand higher or lower than planned; else as wide as `joint`. */
+  readonly bed?: Nm;
   /** Course n is shifted right by ((n - 1) mod q) x p/q of a module; 0/1 for a stack bond. */
   readonly p: number;
   readonly q: number;
+  /** How many courses of the bond are under course 1, where it goes on from another lay; else none. */
+  readonly after?: number;
 }
 
 export interface Course {
@@ -109,8 +113,23 @@ export interface Choice {
   readonly capped: boolean;
 }
 
+/** Where courses that are set stand. */
+export interface SetStand {
+  /** The top of the last one as the plan has it, and as it stands: its highest measured place. */
+  readonly planned: Nm;
+  readonly top: Nm;
+  /** Whether their bed joints can come to the measured top; where they can't, it is left out. */
+  readonly reached: boolean;
+  /** The bottom of the first one. */
+  readonly from: Nm;
+  /** The bed joint between them. */
+  readonly bed: Nm;
+}
+
 export interface SolvedLay {
   readonly lay: Lay;
+  /** null where nothing of it is set. */
+  readonly stand: SetStand | null;
   /** What of the wall's region it has. */
   readonly region: Region;
   /** The sides at which it meets another lay, or a line within the wall, instead of the wall's own side. */

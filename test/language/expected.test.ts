@@ -23,6 +23,7 @@ describe("what is expected at a place", () => {
       "under",
       "courses",
       "between",
+      "set",
       "allow",
     ]);
   });

@@ -9,6 +9,10 @@ describe("the grammar of a lay", () => {
     between: "found the end of the line, wanted a length",
     "courses of field": "found `of`, wanted",
     "courses 8 of": "found the end of the line, wanted a name",
+    "set 1 to 6": "found `1`, wanted `courses`",
+    "set courses 1": "found the end of the line, wanted `to`",
+    "set courses 1 to 6 top": "found the end of the line, wanted a length",
+    "set courses 1 to 6 top 36 at": "found the end of the line, wanted `left`, `right` or a length",
     "courses 8,": "found the end of the line, wanted",
   };
   for (const [line, wanted] of Object.entries(lines)) {

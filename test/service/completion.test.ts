@@ -52,6 +52,7 @@ describe("completion", () => {
       "under",
       "courses",
       "between",
+      "set",
       "allow",
     ]);
   });

@@ -28,7 +28,7 @@ export function past(lay: string): LayBound {
 
 /** What a lay has: its bounds, and what else is said of it. */
 export function area(bounds: LayArea["bounds"], over: Partial<LayArea> = {}): LayArea {
-  return { bounds, courses: null, joint: null, ...over };
+  return { bounds, courses: null, joint: null, rest: false, ...over };
 }
 
 /** A lay in stack bond with a joint of 2, full tile from the left, full course from the bottom. */

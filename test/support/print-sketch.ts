@@ -1,5 +1,12 @@
 import { NM_PER, type Nm } from "../../src/measure/index.js";
-import type { LaySketch, OpeningSketch, SideSketch, Sketch, WallSketch } from "./sketch.js";
+import type {
+  LaySketch,
+  OpeningSketch,
+  SetSketch,
+  SideSketch,
+  Sketch,
+  WallSketch,
+} from "./sketch.js";
 
 type Print = (length: Nm) => string;
 
@@ -68,7 +75,7 @@ function openingLines(opening: OpeningSketch, print: Print): string[] {
   return [...lines, "  }"];
 }
 
-function layLines({ bond, joint, across, up }: LaySketch, print: Print): string[] {
+function layLines({ bond, joint, across, up, set }: LaySketch, print: Print): string[] {
   const width =
     typeof joint === "number" ? print(joint) : `${print(joint.min)} to ${print(joint.max)}`;
   const lines = [
@@ -78,7 +85,16 @@ function layLines({ bond, joint, across, up }: LaySketch, print: Print): string[
   ];
   if (across) lines.push(`    across ${acrossText(across, print)}`);
   if (up) lines.push(`    up ${upText(up, print)}`);
+  if (set) lines.push(`    set courses ${set.from} to ${set.to}${topsText(set, print)}`);
   return [...lines, "  }"];
+}
+
+function topsText({ tops }: SetSketch, print: Print): string {
+  const told = tops.map(({ at, y }) => {
+    if (at === null) return print(y);
+    return `${print(y)} at ${typeof at === "number" ? print(at) : at}`;
+  });
+  return told.length === 0 ? "" : ` top ${told.join(", ")}`;
 }
 
 function acrossText(across: NonNullable<LaySketch["across"]>, print: Print): string {

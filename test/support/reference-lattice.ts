@@ -4,11 +4,13 @@ import type { Box, SolvedLay } from "../../src/solver/index.js";
 
 /** The tile of course n that stands k modules to the right of course 1's. */
 export function tileAt(laid: SolvedLay, course: number, k: number): Box {
-  const { face, joint, x, y, p, q } = laid.lattice;
+  const { face, joint, bed = joint, after = 0, x, y, p, q } = laid.lattice;
   const module = face.across + joint;
-  const shift = roundedRatio(((course - 1) % q) * p * module, q);
+  // The bond counts on from the lay that it goes on from.
+  const shifted = (courses: number) => roundedRatio((courses % q) * p * module, q);
+  const shift = shifted(course - 1 + after) - shifted(after);
   const left = x + shift + k * module;
-  const bottom = y + (course - 1) * (face.up + joint);
+  const bottom = y + (course - 1) * (face.up + bed);
   return { left, bottom, right: left + face.across, top: bottom + face.up };
 }
 

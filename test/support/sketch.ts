@@ -58,4 +58,12 @@ export interface LaySketch {
     | { readonly relation: "under" | "over"; readonly opening: string }
     | { readonly jointAt: Nm }
     | null;
+  /** What is set already, as the language writes it without lengths: from and to; and where the last top was measured. */
+  readonly set?: SetSketch;
+}
+
+export interface SetSketch {
+  readonly from: number;
+  readonly to: number;
+  readonly tops: readonly { readonly at: "left" | "right" | Nm | null; readonly y: Nm }[];
 }

@@ -27,8 +27,18 @@ function mirroredWall(wall: WallSketch): WallSketch {
     },
     openings: wall.openings.map((o) => ({ ...o, x: across - o.x - o.across })),
     holes: wall.holes.map((hole) => ({ ...hole, x: across - hole.x })),
-    lay: { ...wall.lay, ...mirroredStart(wall) },
+    lay: { ...wall.lay, ...mirroredStart(wall), ...mirroredSet(wall) },
   };
+}
+
+function mirroredSet({ across, lay: { set } }: WallSketch): Pick<LaySketch, "set"> {
+  if (!set) return {};
+  const ends = { left: "right", right: "left" } as const;
+  const tops = set.tops.map(({ at, y }) => {
+    if (at === null) return { at, y };
+    return { at: typeof at === "number" ? across - at : ends[at], y };
+  });
+  return { set: { ...set, tops } };
 }
 
 function mirroredStart({ across: width, lay }: WallSketch): Pick<LaySketch, "bond" | "across"> {

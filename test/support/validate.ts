@@ -84,7 +84,9 @@ function isPlainlyWhole(
 }
 
 /** The columns of the table agree with each other and with the courses. */
-function checkTable(wall: SolvedWall, { pieces, courses, lattice, joint }: SolvedLay): void {
+function checkTable(wall: SolvedWall, laid: SolvedLay): void {
+  const { pieces, courses, lattice, joint, stand } = laid;
+  const bed = stand ? stand.bed : joint;
   const { count, courseStart } = pieces;
   const where = wall.wall.name;
   assert.equal(pieces.bounds.length, 4 * count, `${where}: four bounds a piece`);
@@ -96,7 +98,7 @@ function checkTable(wall: SolvedWall, { pieces, courses, lattice, joint }: Solve
   assert.equal(courseStart.at(-1), count, `${where}: the last start is the count`);
   courses.forEach((course, n) => {
     assert.equal(course.number, n + 1, `${where}: courses are numbered from 1`);
-    assert.equal(course.bottom, lattice.y + n * (lattice.face.up + joint));
+    assert.equal(course.bottom, lattice.y + n * (lattice.face.up + bed));
     assert.equal(course.top, course.bottom + lattice.face.up);
     assert.ok(courseStart[n]! <= courseStart[n + 1]!, `${where}: starts rise`);
     for (let i = courseStart[n]!; i < courseStart[n + 1]!; i++) {

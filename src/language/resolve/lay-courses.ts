@@ -1,5 +1,6 @@
 import type { Tile } from "../../model/index.js";
-import type { CourseRun, LayCoursesStatement } from "../syntax.js";
+import type { CourseRun, LayCoursesStatement, Literal } from "../syntax.js";
+import type { PlanCode } from "./plan-code.js";
 import type { PlainLay } from "./place-lays.js";
 import { ratioOf } from "./ratio.js";
 import type { WallDraft } from "./wall-draft.js";
@@ -24,7 +25,7 @@ export function courseRuns(
   const { report } = draft.scope;
   const runs = statement.runs.flatMap((run, i): Run[] => {
     const tile = tileOf(run, lay.tile, draft);
-    const courses = run.many ? countOf(run, draft) : null;
+    const courses = run.many ? courseCount(run.many, "plan/lay-courses", draft) : null;
     if (run.many ? courses === null : i < statement.runs.length - 1) {
       if (!run.many) {
         report.tell(
@@ -47,13 +48,14 @@ export function courseRuns(
   return runs.length > 0 ? runs : [own];
 }
 
-function countOf({ many }: CourseRun, draft: WallDraft): number | null {
-  const quantity = many?.quantity;
+/** A whole number of courses; null where it isn't one, which is told. */
+export function courseCount(many: Literal, code: PlanCode, draft: WallDraft): number | null {
+  const { quantity } = many;
   if (!quantity) return null;
   const ratio = quantity.unit === null ? ratioOf(quantity.amount) : null;
   if (ratio?.q === 1 && ratio.p > 0 && ratio.p <= MOST_COURSES) return ratio.p;
   const message = `found no number of courses, wanted a whole one from 1 to ${MOST_COURSES}, such as 8`;
-  draft.scope.report.tell("plan/lay-courses", many, message, { wall: draft.name });
+  draft.scope.report.tell(code, many, message, { wall: draft.name });
   return null;
 }
 

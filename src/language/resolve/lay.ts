@@ -1,7 +1,14 @@
 import { formatLength } from "../../measure/index.js";
 import type { AcrossStart, Bond, Centre, Lay, Opening, Tile, UpStart } from "../../model/index.js";
 import { didYouMean } from "../nearest.js";
-import type { AcrossStatement, LayPart, LayStatement, UpStatement, Word } from "../syntax.js";
+import type {
+  AcrossStatement,
+  LayPart,
+  LayStatement,
+  SetStatement,
+  UpStatement,
+  Word,
+} from "../syntax.js";
 import { resolveAllows } from "./allows.js";
 import { resolveCarried } from "./carried.js";
 import { lengthOf } from "./lengths.js";
@@ -14,12 +21,27 @@ import type { WallDraft, WallDrafts } from "./wall-draft.js";
 
 /** How a wall is laid; a lay of which not enough can be understood is left out. */
 export function resolveLays(draft: WallDraft, all: WallDrafts, openings: ResolvedOpenings): Lay[] {
-  const read = draft.parts.all("lay").flatMap((statement): ReadLay[] => {
+  const statements = draft.parts.all("lay");
+  const onWall = setOnWall(draft, statements.length);
+  const read = statements.flatMap((statement): ReadLay[] => {
     const reader = new LayReader(statement, draft, all, openings);
     const lay = reader.resolve();
-    return lay ? [{ statement, parts: reader.parts, lay }] : [];
+    const set = [...onWall, ...reader.parts.all("set")];
+    return lay ? [{ statement, parts: reader.parts, lay, set }] : [];
   });
   return placeLays(read, draft);
+}
+
+/** What the wall says is set: of its one lay. Where it has several, the lay has to say it. */
+function setOnWall(draft: WallDraft, lays: number): readonly SetStatement[] {
+  const statements = draft.parts.all("set");
+  if (lays <= 1) return statements;
+  for (const { head } of statements) {
+    const message =
+      "found `set` in a wall of several lays, wanted it in the lay whose courses are set";
+    draft.scope.report.tell("plan/set-courses", head, message, { wall: draft.name });
+  }
+  return [];
 }
 
 /** Resolves one `lay` block. */
@@ -32,7 +54,7 @@ class LayReader {
     private readonly all: WallDrafts,
     private readonly openings: ResolvedOpenings,
   ) {
-    this.parts = new Parts(statement.body, draft.scope.report, draft.name, ["covers"]);
+    this.parts = new Parts(statement.body, draft.scope.report, draft.name, ["covers", "set"]);
   }
 
   resolve(): PlainLay | null {

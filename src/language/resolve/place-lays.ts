@@ -1,24 +1,30 @@
 import type { Lay, LayArea, Side } from "../../model/index.js";
-import type { LayPart, LayStatement } from "../syntax.js";
+import type { LayPart, LayStatement, SetStatement } from "../syntax.js";
 import { didYouMean } from "../nearest.js";
 import { resolveArea } from "./lay-area.js";
 import { courseRuns, type Run } from "./lay-courses.js";
 import type { Parts } from "./parts.js";
+import { resolveSet, type SetStretch } from "./set-courses.js";
+import { partsOf, type RunPart } from "./set-parts.js";
 import type { WallDraft } from "./wall-draft.js";
 
 /** A lay without its place among the others of its wall. */
-export type PlainLay = Omit<Lay, "name" | "area" | "goesOnFrom">;
+export type PlainLay = Omit<Lay, "name" | "area" | "goesOnFrom" | "set">;
 
 /** A lay's statement, and what it says but for its place. */
 export interface ReadLay {
   readonly statement: LayStatement;
   readonly parts: Parts<LayPart>;
   readonly lay: PlainLay;
+  /** What of it is set already. */
+  readonly set: readonly SetStatement[];
 }
 
 interface Placing extends ReadLay {
   readonly runs: readonly Run[];
-  /** The names of its runs, the lowest first. */
+  /** Its runs, parted where what is set ends, the lowest first. */
+  readonly pieces: readonly RunPart[];
+  /** The names of these parts. */
   readonly names: readonly string[];
 }
 
@@ -31,7 +37,8 @@ export function placeLays(read: readonly ReadLay[], draft: WallDraft): Lay[] {
   const placing = read.map((each): Placing => {
     const { lay, parts } = each;
     const runs = courseRuns(parts.first("lay-courses"), lay, draft);
-    return { ...each, runs, names: runs.map(({ tile }) => nameFor(tile.name, taken)) };
+    const pieces = partsOf(runs, setStretches(each, runs, draft));
+    return { ...each, runs, pieces, names: namesOf(pieces, taken) };
   });
   const placed = placing.flatMap((each) => placeOne(each, placing, draft));
   return withoutCircles(withOneRest(placed, draft), draft);
@@ -42,6 +49,15 @@ interface PlacedLay {
   readonly lay: Lay;
 }
 
+/** What is over set courses of the same run is called after them, so that other lays keep their names. */
+function namesOf(pieces: readonly RunPart[], taken: Set<string>): string[] {
+  let run = "";
+  return pieces.map(({ tile, over }) => {
+    if (over > 0) return `${run} over course ${over}`;
+    return (run = nameFor(tile.name, taken));
+  });
+}
+
 function nameFor(tile: string, taken: Set<string>): string {
   let name = tile;
   for (let n = 2; taken.has(name); n++) name = `${tile}-${n}`;
@@ -50,22 +66,26 @@ function nameFor(tile: string, taken: Set<string>): string {
 }
 
 function placeOne(each: Placing, all: readonly Placing[], draft: WallDraft): PlacedLay[] {
-  const { statement, lay, parts, runs, names } = each;
+  const { statement, lay, parts, runs, pieces, names } = each;
   const own = resolveArea(parts, draft);
   const beside = resolveBeside(each, all, draft);
-  return runs.map(({ tile, courses }, i) => {
-    const bounds = {
-      ...own.bounds,
-      ...(i === 0 ? beside : { ...beside, bottom: layBound(names[i - 1]!) }),
-    };
-    // What a list leaves over it has only above its last run.
-    if (i < runs.length - 1) delete bounds.top;
-    const isWhole = Object.keys(bounds).length === 0 && courses === null;
-    const area: LayArea | null = isWhole ? null : { bounds, courses, joint: own.joint };
+  const placed = { ...own.bounds, ...beside };
+  // What a list leaves over it has only above its last run.
+  const hasOneRun = runs.length === 1;
+  const isRest = hasOneRun && runs[0]!.courses === null && Object.keys(placed).length === 0;
+  return pieces.map(({ tile, courses, set, joint }, i) => {
+    const bounds = i === 0 ? { ...placed } : { ...placed, bottom: layBound(names[i - 1]!) };
+    if (i < pieces.length - 1 && !hasOneRun) delete bounds.top;
+    const area: LayArea | null =
+      isRest && pieces.length === 1 ? null : { bounds, courses, joint: own.joint, rest: isRest };
     const stands = bounds.bottom?.kind === "lay" || courses !== null;
     const up = i > 0 ? FROM_BOTTOM : (lay.up ?? (stands ? FROM_BOTTOM : null));
-    const goesOnFrom = lastWith(runs, i, names);
-    return { statement, lay: { ...lay, tile, up, name: names[i]!, area, goesOnFrom } };
+    const goesOnFrom = lastWith(pieces, i, names);
+    const width = joint === null ? lay.joint : { min: joint, max: joint, origin: set!.origin };
+    return {
+      statement,
+      lay: { ...lay, tile, up, joint: width, name: names[i]!, area, goesOnFrom, set },
+    };
   });
 }
 
@@ -79,6 +99,29 @@ function layBound(lay: string): { readonly kind: "lay"; readonly lay: string } {
 function lastWith(runs: readonly Run[], i: number, names: readonly string[]): string | null {
   for (let k = i - 1; k >= 0; k--) if (runs[k]!.tile === runs[i]!.tile) return names[k]!;
   return null;
+}
+
+/** What of a lay is set; nothing, which is told, where the plan leaves open how it was set. */
+function setStretches(
+  { lay, parts, set }: ReadLay,
+  runs: readonly Run[],
+  draft: WallDraft,
+): readonly SetStretch[] {
+  const stretches = resolveSet(set, draft);
+  const stands = parts.first("lay-beside")?.relation === "over" || runs[0]!.courses !== null;
+  const leavesJoint = lay.joint.min < lay.joint.max;
+  const open = [
+    ...(lay.across ? [] : ["`across`"]),
+    ...(lay.up || stands ? [] : ["`up`"]),
+    ...(leavesJoint && stretches.some(({ joint }) => joint === null) ? ["the joint"] : []),
+  ];
+  const [first] = stretches;
+  if (!first || open.length === 0) return stretches;
+  const message =
+    `found courses ${first.from} to ${stretches.at(-1)!.to} set where the plan leaves ${open.join(", ")} to the solver, ` +
+    "wanted it written down as they were set";
+  draft.scope.report.tellAt("plan/set-open", first.origin, message, { wall: draft.name });
+  return [];
 }
 
 /** The lay that this one stands on (its topmost run), or hangs under (its lowest one). */
@@ -105,9 +148,11 @@ function resolveBeside(
 }
 
 function withOneRest(placed: readonly PlacedLay[], { scope, name: wall }: WallDraft): PlacedLay[] {
-  const first = placed.find(({ lay }) => lay.area === null);
-  return placed.filter(({ statement, lay }) => {
-    if (lay.area !== null || statement === first!.statement) return true;
+  const isRest = ({ lay: { area } }: PlacedLay): boolean => area === null || area.rest;
+  const first = placed.find(isRest);
+  return placed.filter((each) => {
+    const { statement } = each;
+    if (!isRest(each) || statement === first!.statement) return true;
     const related = [scope.report.place(first!.statement.head, "the first one")];
     const message =
       "found a second `lay` that has the rest of the wall, wanted `covers`, `over`, `under`, " +

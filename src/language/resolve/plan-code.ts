@@ -39,6 +39,8 @@ export type PlanCode =
   | "plan/reading-large"
   | "plan/reading-order"
   | "plan/said-twice"
+  | "plan/set-courses"
+  | "plan/set-open"
   | "plan/size"
   | "plan/spares"
   | "plan/start-circle"

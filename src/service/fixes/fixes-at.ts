@@ -23,6 +23,7 @@ import { softJoint } from "./soft-joint.js";
 import { takeOption } from "./take-option.js";
 import { takeRoomOption } from "./take-room-option.js";
 import { widenJoint } from "./widen-joint.js";
+import { writeSetStart } from "./write-set-start.js";
 import { writeStart } from "./write-start.js";
 
 /** In the order in which they are offered. A new one is a file and a line here. */
@@ -31,6 +32,7 @@ const FIXERS: readonly Fixer[] = [
   plainCharacter,
   closeBlock,
   missingStatement,
+  writeSetStart,
   answerCorner,
   widenJoint,
   softJoint,
@@ -58,7 +60,12 @@ export function fixesAt(state: DocumentState, range: SourceRange): Fix[] {
   const here = state.outcome.diagnostics
     .filter((diagnostic) => diagnostic.file === file && touches(diagnostic.range, range))
     .slice(0, MOST_MENDED);
-  const mends = FIXERS.flatMap((fixer) => here.flatMap((diagnostic) => fixer(state, diagnostic)));
+  const mends = FIXERS.flatMap((fixer) =>
+    here
+      // Nothing mends what is set; it can only be accepted.
+      .filter(({ set }) => set === undefined || fixer === allowFinding)
+      .flatMap((diagnostic) => fixer(state, diagnostic)),
+  );
   return withoutTwins([
     ...mends,
     ...writeStart(state, range),

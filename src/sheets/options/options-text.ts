@@ -8,6 +8,7 @@ import {
 } from "../../solver/index.js";
 import { folded } from "../folded.js";
 import { MEASURE_NAMES, measureFigure } from "../measure-words.js";
+import { setText } from "../reading-text.js";
 import { acrossWords, upWords } from "../start-words.js";
 import { LINE_WIDTH } from "./line-width.js";
 import { optionLetter } from "./option-letter.js";
@@ -38,7 +39,7 @@ function* wallText({ plan }: SolvedPlan, solved: SolvedWall): Generator<string> 
   if (!found) {
     yield solved.refused
       ? `  not laid: it asks for ${solved.refused.pieces} pieces, and the most is ${solved.refused.most}\n`
-      : "  no tile is laid on it\n";
+      : `  ${unlaidWords(solved, plan.units)}\n`;
     return;
   }
   yield* lines(`  ${leftWords(found)}`, "    ");
@@ -48,6 +49,10 @@ function* wallText({ plan }: SolvedPlan, solved: SolvedWall): Generator<string> 
   }
   yield* optionTables(plan, found.options);
   yield* wholeTilesText(solved, plan.units);
+}
+
+function unlaidWords({ lays: [laid] }: SolvedWall, units: Unit): string {
+  return laid ? `${setText(laid, units)}; their start stays` : "no tile is laid on it";
 }
 
 function* lines(line: string, indent: string): Generator<string> {

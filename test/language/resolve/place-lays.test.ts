@@ -42,6 +42,50 @@ describe("several lays on a wall", () => {
     );
   });
 
+  it("go on over what is set of them: one lay in two parts, its numbers and names what they were", () => {
+    const set = (lines: string) =>
+      solveClean(wallOfLays(`lay field {\n ${LAID}\n up full course from bottom\n ${lines}\n}`));
+    const { lays } = set("set courses 1 to 2").solved.walls[0]!;
+    assert.deepEqual(
+      lays.map(({ lay, below, idPrefix }) => [lay.name, lay.area!.rest, below, idPrefix]),
+      [
+        ["field", true, 0, "back"],
+        ["field over course 2", true, 2, "back"],
+      ],
+    );
+    assert.equal(set("set courses 1 to 6").solved.walls[0]!.lays.length, 1, "all of it is set");
+  });
+
+  it("keep the rest of the wall last, whatever of it is set", () => {
+    const dado = `lay liner {\n ${LAID}\n up full course from bottom\n covers bottom to 8\n}`;
+    const field = `lay field {\n ${LAID}\n up full course from bottom\n set courses 1 to 2\n}`;
+    for (const lays of [`${field}\n${dado}`, `${dado}\n${field}`]) {
+      const walls = solveClean(wallOfLays(lays)).solved.walls[0]!.lays;
+      const low = walls.map(({ lay, region: { bounds } }) => [
+        lay.name,
+        bounds.bottom / NM_PER.inch,
+      ]);
+      assert.deepEqual(
+        new Map(low as [string, number][]),
+        new Map([
+          ["field", 8],
+          ["field over course 2", 16],
+          ["liner", 0],
+        ]),
+      );
+    }
+  });
+
+  it("is told where it is set and its start is left open; nothing of it is set then", () => {
+    const open = (lines: string) =>
+      wallOfLays(`lay field {\n bond stack\n ${lines}\n set courses 1 to 2\n}`);
+    assert.deepEqual(codes(open("joint 0 to 1/8")), [
+      "plan/set-open found courses 1 to 2 set where the plan leaves `across`, `up`, the joint to the solver, " +
+        "wanted it written down as they were set",
+    ]);
+    assert.equal(solveText(open("joint 0")).solved.walls[0]!.lays[0]!.stand, null);
+  });
+
   it("is told where two of them want the rest, and the first has it", () => {
     const text = wallOfLays(`lay field {\n ${LAID}\n}\nlay liner {\n ${LAID}\n}`);
     assert.deepEqual(codes(text), [

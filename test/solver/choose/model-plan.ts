@@ -120,6 +120,7 @@ export function oneWall(given: Given): OneWall {
     name: tile.name,
     area: null,
     goesOnFrom: null,
+    set: null,
     tile,
     bond: given.bond ?? { kind: "stack" },
     joint: { min: least, max: most, origin: NOWHERE },
