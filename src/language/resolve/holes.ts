@@ -1,6 +1,6 @@
 import type { Nm } from "../../measure/index.js";
 import { formatLength } from "../../measure/index.js";
-import type { Hole, Opening, Plate } from "../../model/index.js";
+import type { Hole, Opening, Plate, Wall } from "../../model/index.js";
 import type { HoleStatement, WrittenPlate } from "../syntax.js";
 import { lengthOf } from "./lengths.js";
 import { Names } from "./names.js";
@@ -12,12 +12,19 @@ import type { WallDraft } from "./wall-draft.js";
 import { withinCount } from "./within-count.js";
 
 /** The round holes of a wall; one outside the wall, in an opening or over another hole is left out. */
-export function resolveHoles(draft: WallDraft, openings: ResolvedOpenings): Hole[] {
+export function resolveHoles(
+  draft: WallDraft,
+  steps: Wall["steps"],
+  openings: ResolvedOpenings,
+): Hole[] {
   const names = new Names<Hole>("a hole");
   const kept: Hole[] = [];
   for (const statement of withinCount(draft.parts.all("hole"), "holes", draft)) {
     const hole = resolveHole(statement, draft);
-    const fits = hole !== null && stands(hole, statement, openings.kept, kept, draft);
+    const fits =
+      hole !== null &&
+      isOffSteps(hole, statement, steps, draft) &&
+      stands(hole, statement, openings.kept, kept, draft);
     const { report } = draft.scope;
     const origin = report.origin(statement);
     const isFirst = names.declare(statement.name, { value: fits ? hole : null, origin }, report);
@@ -49,6 +56,25 @@ function resolvePlate({ across, up }: WrittenPlate, scope: Scope, wall: string):
   return height === null
     ? { kind: "round", across: width }
     : { kind: "square", across: width, up: height };
+}
+
+/** A hole that lies in a step of the outline is none in the tile. */
+function isOffSteps(
+  { at: { x, y }, across }: Hole,
+  { head }: HoleStatement,
+  steps: Wall["steps"],
+  { outline, scope, name: wall }: WallDraft,
+): boolean {
+  const isIn = (step: Wall["steps"][number]): boolean =>
+    2 * step.left <= 2 * x - across &&
+    2 * x + across <= 2 * step.right &&
+    2 * step.bottom <= 2 * y - across &&
+    2 * y + across <= 2 * step.top;
+  if (!outline || !steps.some(isIn)) return true;
+  const message =
+    "found the hole in a step of the outline, where no wall is, wanted it in the wall";
+  scope.report.tell("plan/hole-outside", head, message, { wall });
+  return false;
 }
 
 function stands(

@@ -8,6 +8,7 @@ import {
   type OpeningKind,
   type Origin,
   type Side,
+  type Wall,
 } from "../../model/index.js";
 import type { OpeningPart, OpeningStatement } from "../syntax.js";
 import { resolveAllows } from "./allows.js";
@@ -32,7 +33,7 @@ export interface ResolvedOpenings {
 /** One outside its wall or over another is told and left out, so that the rest can be laid. */
 export function resolveOpenings(
   draft: WallDraft,
-  edges: Readonly<Record<Side, Edge>>,
+  { edges, steps }: Pick<Wall, "edges" | "steps">,
 ): ResolvedOpenings {
   const names = new Names<Opening>("an opening");
   const kept: Opening[] = [];
@@ -45,7 +46,10 @@ export function resolveOpenings(
     const name = statement.name ?? { text: `${statement.opening}-${i + 1}`, ...statement.head };
     if (!statement.name) names.loseName();
     const found = resolveOpening(statement, name.text, origin, draft);
-    const isIn = found !== null && isInWall(found, statement, edges, draft);
+    const isIn =
+      found !== null &&
+      isInWall(found, statement, edges, draft) &&
+      isOffSteps(found, statement, steps, draft);
     const fitting = isIn ? apartFrom(found, statement, kept, draft) : null;
     const isFirst = names.declare(name, { value: fitting, origin }, draft.scope.report);
     if (fitting && isFirst) kept.push(fitting);
@@ -215,6 +219,24 @@ function isInWall(
   if (farTop > top)
     return tell(`top at ${shown(farTop)}`, `it inside the wall, at ${shown(top)} or less`);
   return true;
+}
+
+/** One that may move may have a place elsewhere; another that lies in a step takes nothing from the tile. */
+function isOffSteps(
+  { at, free, size, kind }: Opening,
+  { head }: OpeningStatement,
+  steps: Wall["steps"],
+  { outline, scope, name: wall }: WallDraft,
+): boolean {
+  if (!outline || free.x || free.y) return true;
+  const [right, top] = [at.x + size.across, at.y + size.up];
+  const isIn = steps.some(
+    (step) => step.left <= at.x && right <= step.right && step.bottom <= at.y && top <= step.top,
+  );
+  if (!isIn) return true;
+  const message = `found the ${kind} in a step of the outline, where no wall is, wanted it in the wall`;
+  scope.report.tell("plan/opening-outside", head, message, { wall });
+  return false;
 }
 
 /** The opening at a place apart from the others, the first of those it may have; null, and told, where there is none. */

@@ -39,7 +39,7 @@ export function shapeOf(draft: WallDraft, stated: Edges): WallShape {
     top: bend("top", across(top.line, size.up), top.steps),
   };
   const steps = [...bottom.steps, ...top.steps].map((step) => stepOf(step, edges));
-  tellTrim(steps, draft);
+  for (const edge of Object.values(edges)) tellTrimOnSlope(edge, draft);
   return { edges, outline: outline.corners, steps, legs };
 }
 
@@ -64,16 +64,13 @@ function bent(
   return { ...edge, measured: readings, outlined: true };
 }
 
-/** Trim that would have to go round steps isn't laid, though the tile leaves room for it. */
-function tellTrim(steps: readonly Step[], { scope, name }: WallDraft): void {
-  const met = steps.flatMap(({ meets }) => Object.values(meets).filter((edge) => edge !== null));
-  for (const edge of new Set(met)) {
-    if (!edgeTrim(edge.meets)) continue;
-    const isWhole = edge.side === "bottom" || edge.side === "top";
-    const where = isWhole ? `the ${edge.side}` : `the steps that face ${edge.side}`;
-    const message = `found trim along steps of the outline, wanted it along a straight side: room is left for it, but along ${where} it is neither drawn nor counted`;
-    scope.report.tellAt("plan/outline", edge.origin, message, { wall: name, severity: "warning" });
-  }
+/** Trim along a slope isn't laid, though the tile leaves room for it: its lengths would come out too short. */
+function tellTrimOnSlope(edge: Edge, { scope, name }: WallDraft): void {
+  if (!edge.outlined || !edgeTrim(edge.meets)) return;
+  const message =
+    "found trim along a slope of the outline, wanted it along level and upright sides: room is left for it, " +
+    "but along the slope it is neither drawn nor counted";
+  scope.report.tellAt("plan/outline", edge.origin, message, { wall: name, severity: "warning" });
 }
 
 function stepOf({ meets, ...box }: OutlineStep, edges: Edges): Step {

@@ -34,7 +34,7 @@ function resolveWall(draft: WallDraft, all: WallDrafts): Wall {
   const { name, origin, size, statement, scope } = draft;
   const shape = shapeOf(draft, resolveEdges(draft, all));
   const { edges } = shape;
-  const openings = resolveOpenings(draft, edges);
+  const openings = resolveOpenings(draft, shape);
   return {
     name,
     title: statement.title?.text ?? "",
@@ -42,7 +42,7 @@ function resolveWall(draft: WallDraft, all: WallDrafts): Wall {
     stop: stopOf(draft, edges.top),
     ...shape,
     openings: openings.kept,
-    holes: resolveHoles(draft, openings),
+    holes: resolveHoles(draft, shape.steps, openings),
     lays: resolveLays(draft, all, openings),
     allows: resolveAllows(statement.body, scope.report),
     origin,

@@ -3,36 +3,36 @@ import { edgeTrim, type Side, type Wall } from "../../model/index.js";
 import type { Box } from "../box.js";
 import { moved, rangeBetween, valueAt, type Chain } from "../chain.js";
 import type { Region, TrimRun } from "../solved.js";
+import { layStepTrims } from "./step-trim.js";
+import { clearStretches } from "./stretches.js";
 import { layStrip, type Strip } from "./strip.js";
 
 const SIDES = ["left", "right", "bottom", "top"] as const;
 
 /**
  * The trim along the wall's free edges. Upright runs go through to a trimmed top or bottom; level
- * ones stand between the courses' ends (common practice).
+ * ones stand between the courses' ends (common practice), and leave out what steps take.
  */
 export function layFreeEdges(wall: Wall, region: Region, joint: Nm): readonly TrimRun[] {
-  return SIDES.flatMap((side) => {
-    // Trim runs along one line; the plan's reader tells of a bottom or top that steps.
-    if (isStepped(wall, side)) return [];
-    const strip = stripOf(wall, region, side, joint);
-    return strip ? [layStrip(strip)] : [];
-  });
+  const own = SIDES.flatMap((side) => stripsOf(wall, region, side, joint).map(layStrip));
+  return [...own, ...layStepTrims(wall, region, joint)];
 }
 
-function stripOf(wall: Wall, region: Region, side: Side, joint: Nm): Strip | null {
+function stripsOf(wall: Wall, region: Region, side: Side, joint: Nm): Strip[] {
   const edge = wall.edges[side];
   const trim = edgeTrim(edge.meets);
-  if (!trim) return null;
+  if (!trim) return [];
   const { face } = trim;
   const inward = side === "left" || side === "bottom" ? 1 : -1;
   // The region stands in from the bare side by the trim's width and one joint.
   const outer = moved(region[side], -inward * (face.across + joint));
   const isUpright = side === "left" || side === "right";
-  const { from, to } = isUpright
-    ? uprightReach(wall, region, joint, acrossStrip(outer, inward * face.across))
-    : levelReach(region, acrossStrip(outer, inward * face.across));
-  return {
+  const width = acrossStrip(outer, inward * face.across);
+  const reach = isUpright ? uprightReach(wall, region, joint, width) : levelReach(region, width);
+  const steps = isUpright ? [] : stepsOn(wall, region, side);
+  // A length along a slope of the outline is longer than it is wide: the plan's reader tells of it.
+  const slopes = edge.outlined ? slopesOf(outer) : [];
+  return clearStretches(reach, [...steps, ...slopes]).map(({ from, to }) => ({
     along: { edge },
     side,
     length: to - from,
@@ -46,7 +46,21 @@ function stripOf(wall: Wall, region: Region, side: Side, joint: Nm): Strip | nul
       const across = valueAt(outer, from + along) + inward * inside;
       return isUpright ? [across, from + along] : [from + along, across];
     },
-  };
+  }));
+}
+
+/** Where a side of the outline slopes, from one place along it to another. */
+function slopesOf({ at, value }: Chain): { readonly left: Nm; readonly right: Nm }[] {
+  return at
+    .slice(1)
+    .map((right, i) => ({ left: at[i]!, right, rise: value[i + 1]! - value[i]! }))
+    .filter(({ rise }) => rise !== 0);
+}
+
+/** The steps of a bottom or a top: what they leave out, the side's own trim leaves out too. */
+function stepsOn({ steps }: Wall, region: Region, side: Side): Box[] {
+  const tread = side === "bottom" ? "top" : "bottom";
+  return region.steps.filter((_, i) => steps[i]!.meets[tread] !== null);
 }
 
 /** What a strip covers from its outer edge to its inner one, in the direction across it. */
@@ -58,12 +72,6 @@ interface Width {
 function acrossStrip({ value }: Chain, inward: Nm): Width {
   const edges = value.flatMap((outer) => [outer, outer + inward]);
   return { low: Math.min(...edges), high: Math.max(...edges) };
-}
-
-/** Whether a bottom or top goes on over steps of the wall's outline. */
-function isStepped({ steps, edges }: Wall, side: Side): boolean {
-  const facing = side === "bottom" ? "top" : side === "top" ? "bottom" : null;
-  return facing !== null && steps.some(({ meets }) => meets[facing]?.side === edges[side].side);
 }
 
 /** How far up steps of the bottom come, and how far down those of the top, between two places across. */

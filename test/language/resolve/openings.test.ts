@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import type { Opening } from "../../../src/model/index.js";
-import { INCH, told, wallOf, wallText } from "../telling.js";
+import { INCH, planOf, told, wallOf, wallText } from "../telling.js";
 
 const sash = (lines: string, kind = "window", name = "sash"): string =>
   `  ${kind} ${name} {\n    ${lines.replaceAll("; ", "\n    ")}\n  }`;
@@ -158,5 +158,32 @@ describe("an opening", () => {
       "plan/name-unknown [noze] found no trim called `noze`; did you mean `nose`?",
     ]);
     assert.equal(wallOf(lines).openings[0]!.frame, null);
+  });
+});
+
+describe("an opening in a step of the outline", () => {
+  const half = "0, 0 to 60, 0 to 60, 90 to 20, 90 to 20, 40 to 0, 40";
+  const plan = (lines: string): string =>
+    wallText(lines).replace("  size 60 x 96\n", `  outline ${half}\n`);
+  const niche = (at: string) => `  niche n {\n    at ${at}\n    size 10 x 10\n  }`;
+
+  it("is told at its place, and left out", () => {
+    assert.deepEqual(told(plan(niche("5, 60"))), [
+      "plan/opening-outside [n] found the niche in a step of the outline, where no wall is, wanted it in the wall",
+    ]);
+    assert.deepEqual(planOf(plan(niche("10, 40"))).walls[0]!.openings, []);
+  });
+
+  it("may reach into a step, and may lie beside it", () => {
+    assert.deepEqual(told(plan(niche("10.000001, 40"))), []);
+    assert.deepEqual(told(plan(niche("5, 30"))), []);
+    assert.equal(planOf(plan(niche("5, 39.999999"))).walls[0]!.openings.length, 1);
+  });
+
+  it("is told of a hole, too", () => {
+    assert.deepEqual(told(plan("  hole v at 10, 60 across 4")), [
+      "plan/hole-outside [v] found the hole in a step of the outline, where no wall is, wanted it in the wall",
+    ]);
+    assert.deepEqual(told(plan("  hole v at 10, 20 across 4")), []);
   });
 });

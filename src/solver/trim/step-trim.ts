@@ -1,0 +1,135 @@
+import type { Nm } from "../../measure/index.js";
+import { type Edge, edgeTrim, type Side, type Step, type Wall } from "../../model/index.js";
+import { overlaps, type Box } from "../box.js";
+import { rangeBetween } from "../chain.js";
+import type { Region, TrimRun } from "../solved.js";
+import { layStrip } from "./strip.js";
+import { clearStretches, type Stretch } from "./stretches.js";
+
+/**
+ * The trim along the steps of a wall's outline: a run on each tread and each riser that faces a trimmed side.
+ * As along the wall's own sides, upright runs go through, and level ones stand between (common practice).
+ */
+export function layStepTrims(wall: Wall, region: Region, joint: Nm): readonly TrimRun[] {
+  const ground: Ground = { wall, region, joint };
+  return wall.steps.flatMap((step, i) =>
+    SIDES.flatMap((side) => {
+      const edge = step.meets[side];
+      const trim = edge && edgeTrim(edge.meets);
+      if (!edge || !trim) return [];
+      const width = trim.face.across;
+      const at: StepSide = { step, grown: region.steps[i]!, side, edge, width };
+      const runs =
+        side === "left" || side === "right" ? riserRuns(at, ground) : treadRuns(at, ground);
+      return runs.map(({ from, to }) =>
+        layStrip({
+          along: { edge },
+          side: edge.side,
+          length: to - from,
+          width,
+          piece: trim.face.along,
+          joint,
+          mitreStart: false,
+          mitreEnd: false,
+          bends: [],
+          place: placeOn(step, side, from),
+        }),
+      );
+    }),
+  );
+}
+
+const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
+
+interface Ground {
+  readonly wall: Wall;
+  readonly region: Region;
+  readonly joint: Nm;
+}
+
+/** A side of a step with trim along it; what the step takes of the tile is `grown`. */
+interface StepSide {
+  readonly step: Step;
+  readonly grown: Box;
+  readonly side: Side;
+  readonly edge: Edge;
+  readonly width: Nm;
+}
+
+/** The tile lies outside a step: under its bottom, over its top, beside its left and right. */
+function placeOn(step: Step, side: Side, from: Nm): (along: Nm, inward: Nm) => readonly [Nm, Nm] {
+  switch (side) {
+    case "left":
+      return (along, inward) => [step.left - inward, from + along];
+    case "right":
+      return (along, inward) => [step.right + inward, from + along];
+    case "bottom":
+      return (along, inward) => [from + along, step.bottom - inward];
+    case "top":
+      return (along, inward) => [from + along, step.top + inward];
+  }
+}
+
+/** From the joint over the tile at the step's inner corner to the outer edge of what trims the level above (or below). */
+function riserRuns(
+  { step, grown, side, width }: StepSide,
+  { wall, region, joint }: Ground,
+): Stretch[] {
+  const [low, high] =
+    side === "left" ? [step.left - width, step.left] : [step.right, step.right + width];
+  const others = region.steps.filter(
+    (other) => other !== grown && other.left < high && other.right > low,
+  );
+  const isOfTop = step.meets.bottom !== null;
+  const inner = isOfTop ? grown.bottom + joint : grown.top - joint;
+  const outer = isOfTop
+    ? Math.min(
+        rangeBetween(region.top, low, high).low,
+        ...others.filter((o) => o.bottom > grown.bottom).map((o) => o.bottom),
+      ) + trimRoom(wall.edges.top, joint)
+    : Math.max(
+        rangeBetween(region.bottom, low, high).high,
+        ...others.filter((o) => o.top < grown.top).map((o) => o.top),
+      ) - trimRoom(wall.edges.bottom, joint);
+  return longOnes([isOfTop ? { from: inner, to: outer } : { from: outer, to: inner }]);
+}
+
+/** Between the risers at its ends, where there are any; else to the wall's end, or to where a slope goes on. */
+function treadRuns({ step, grown, side, width }: StepSide, { region, joint }: Ground): Stretch[] {
+  const strip: Box = {
+    left: step.left,
+    right: step.right,
+    bottom: side === "bottom" ? step.bottom - width : step.top,
+    top: side === "bottom" ? step.bottom : step.top + width,
+  };
+  const from = rangeBetween(region.left, strip.bottom, strip.top).high;
+  const to = rangeBetween(region.right, strip.bottom, strip.top).low;
+  const others = region.steps.filter((other) => other !== grown && overlaps(other, strip));
+  const reach = { from: Math.max(from, step.left), to: Math.min(to, step.right) };
+  return longOnes(
+    clearStretches(reach, others).map((run) => ({
+      from:
+        run.from === step.left
+          ? step.left + startGap(step.meets.left, step.left - grown.left, joint)
+          : run.from,
+      to:
+        run.to === step.right
+          ? step.right - startGap(step.meets.right, grown.right - step.right, joint)
+          : run.to,
+    })),
+  );
+}
+
+/** How far a tread's trim stays off its step's own end: a joint off a riser's trim, or off the tile beside the step. */
+function startGap(riser: Edge | null, grownBy: Nm, joint: Nm): Nm {
+  return riser && !edgeTrim(riser.meets) ? joint - grownBy : joint;
+}
+
+function trimRoom({ meets }: Edge, joint: Nm): Nm {
+  const trim = edgeTrim(meets);
+  return trim ? trim.face.across + joint : 0;
+}
+
+function longOnes(runs: readonly Stretch[]): Stretch[] {
+  return runs.filter(({ from, to }) => to > from);
+}
