@@ -1,10 +1,18 @@
-import { edgeTrim, type Hole, type Opening, type Tile, type Trim } from "../model/index.js";
-import type { SolvedPlan, SolvedWall } from "../solver/index.js";
+import {
+  edgeTrim,
+  type Hole,
+  INSIDE_FACES,
+  type Opening,
+  type Tile,
+  type Trim,
+} from "../model/index.js";
+import { type SolvedPlan, type SolvedWall, surfacesOf } from "../solver/index.js";
 import type { Change } from "./comparison.js";
 import { matchParts, type Traits } from "./match-parts.js";
 
 /** The walls, tiles and trims of two plans, each beside itself. */
 export interface PlanMatch {
+  /** Each wall, and after it the surfaces inside its openings. */
   readonly walls: readonly Change<SolvedWall>[];
   /** Only those that are set on a wall: a stock list's others are nobody's change. */
   readonly tiles: readonly Change<Tile>[];
@@ -13,10 +21,23 @@ export interface PlanMatch {
 
 export function matchPlans(before: SolvedPlan, after: SolvedPlan): PlanMatch {
   return {
-    walls: changes(before.walls, after.walls, WALLS),
+    walls: changes(before.walls, after.walls, WALLS).flatMap((wall) => [wall, ...insidesOf(wall)]),
     tiles: changes(tilesSet(before), tilesSet(after), TILES),
     trims: changes(trimsSet(before), trimsSet(after), TRIMS),
   };
+}
+
+/** The surfaces inside a wall's openings, by opening and face; a renamed opening keeps its own. */
+function insidesOf({ before, after }: Change<SolvedWall>): Change<SolvedWall>[] {
+  const openings = matchOpenings(before?.wall.openings ?? [], after?.wall.openings ?? []);
+  return openings.flatMap((opening) =>
+    INSIDE_FACES.flatMap((face): Change<SolvedWall>[] => {
+      const of = (wall: SolvedWall | null, own: Opening | null): SolvedWall | null =>
+        wall?.insides.find((each) => each.opening === own && each.face === face) ?? null;
+      const [old, now] = [of(before, opening.before), of(after, opening.after)];
+      return old || now ? [{ before: old, after: now }] : [];
+    }),
+  );
 }
 
 export function matchOpenings(
@@ -107,7 +128,7 @@ function sameList<T>(a: readonly T[], b: readonly T[], told: (item: T) => string
 }
 
 function tilesSet({ walls }: SolvedPlan): readonly Tile[] {
-  return byName(walls.flatMap(({ lays }) => lays.map(({ lay }) => lay.tile)));
+  return byName(surfacesOf(walls).flatMap(({ lays }) => lays.map(({ lay }) => lay.tile)));
 }
 
 function trimsSet({ walls }: SolvedPlan): readonly Trim[] {

@@ -78,14 +78,20 @@ function planLines({ parts, facts }: Comparison, words: Words): string[] {
 function moveLines(wall: WallComparison, words: Words): string[] {
   const { name, title, reading, shift } = wall;
   if (name.before === null)
-    return [`the wall is new: ${counted(reading.after?.pieces ?? 0, "piece")}`];
+    return [
+      `the ${surfaceWord(name.after!)} is new: ${counted(reading.after?.pieces ?? 0, "piece")}`,
+    ];
   if (name.after === null)
-    return [`the wall is gone: ${counted(reading.before?.pieces ?? 0, "piece")}`];
+    return [
+      `the ${surfaceWord(name.before)} is gone: ${counted(reading.before?.pieces ?? 0, "piece")}`,
+    ];
   const starts = wall.facts.filter((fact) => fact.name === "across" || fact.name === "up");
   const rest = wall.facts.filter((fact) => !starts.includes(fact));
   return [
-    ...(name.before === name.after ? [] : [`wall ${name.before} is now called ${name.after}`]),
-    ...(title.before === title.after
+    ...(name.before === name.after || isInsideName(name.after)
+      ? []
+      : [`wall ${name.before} is now called ${name.after}`]),
+    ...(title.before === title.after || isInsideName(name.after)
       ? []
       : [`title: ${JSON.stringify(title.before)} -> ${JSON.stringify(title.after)}`]),
     ...starts.map((fact) => words.fact(fact)),
@@ -93,6 +99,15 @@ function moveLines(wall: WallComparison, words: Words): string[] {
     ...wall.parts.map((part) => words.part(part)),
     ...rest.map((fact) => words.fact(fact)),
   ];
+}
+
+/** The name of a surface inside an opening has its wall's and its opening's before it; a renamed one is told of those. */
+function isInsideName(name: string): boolean {
+  return name.includes(".");
+}
+
+function surfaceWord(name: string): string {
+  return isInsideName(name) ? "surface" : "wall";
 }
 
 function cutLines(wall: WallComparison, words: Words): string[] {

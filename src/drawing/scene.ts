@@ -1,4 +1,4 @@
-import type { OpeningKind } from "../model/index.js";
+import type { OpeningKind, Side } from "../model/index.js";
 
 /**
  * The plain scene: what is drawn, where, and which part of the plan it is. JSON-able data, so that it
@@ -108,7 +108,7 @@ export type PlateScene =
 
 /** A strip that another wall's tile covers. */
 export interface Hidden {
-  readonly side: "left" | "right";
+  readonly side: Side;
   readonly ring: Points;
   /** Where the covering tile ends. */
   readonly limit: Points;

@@ -23,7 +23,16 @@ export type {
   UpStart,
 } from "./lay.js";
 export type { Limit, LimitEntry, LimitName, Limits, LimitShape } from "./limits.js";
-export type { Frame, Hole, Inside, Opening, OpeningKind, Plate } from "./opening.js";
+export type {
+  Frame,
+  Hole,
+  Inside,
+  InsideFace,
+  InsideLay,
+  Opening,
+  OpeningKind,
+  Plate,
+} from "./opening.js";
 export type { Corner, Leg, Step } from "./outline.js";
 export type { Plan } from "./plan.js";
 export type { Origin, Position, SourceRange } from "./source.js";
@@ -43,5 +52,13 @@ export type { Wall } from "./wall.js";
 export type { Range, WallOpening, Wanted, Wish } from "./wish.js";
 export { setWords } from "./diagnostic.js";
 export { edgeTrim, endsTile, isCorner, showsEnd } from "./edge.js";
-export { isSolid, mayHaveDepth, OPENING_KINDS, plateReach, plateSize } from "./opening.js";
+export {
+  faceWords,
+  INSIDE_FACES,
+  isSolid,
+  mayHaveDepth,
+  OPENING_KINDS,
+  plateReach,
+  plateSize,
+} from "./opening.js";
 export { halfLimit, LIMITS, sliverLimit } from "./limits.js";

@@ -1,7 +1,8 @@
 import type { Nm } from "../measure/index.js";
 import type { AllowingBlock } from "./allow.js";
+import type { Bond, OwnStart, UpStart } from "./lay.js";
 import type { Origin } from "./source.js";
-import type { Trim } from "./tile.js";
+import type { Tile, Trim } from "./tile.js";
 import type { Range } from "./wish.js";
 
 /** Trim round an opening. */
@@ -13,6 +14,25 @@ export interface Frame {
   readonly origin: Origin;
 }
 
+/** The surfaces inside an opening that has a depth, as one looks at it; a window has no back. */
+export const INSIDE_FACES = ["back", "left", "right", "sill", "head"] as const;
+
+export type InsideFace = (typeof INSIDE_FACES)[number];
+
+/** What a surface inside an opening is called. */
+export function faceWords(face: InsideFace): string {
+  return face === "left" || face === "right" ? `${face} side` : face;
+}
+
+/** How one surface inside an opening is laid where the plan says so itself; what is null goes on as on the wall. */
+export interface InsideLay extends AllowingBlock {
+  readonly tile: Tile;
+  readonly bond: Bond | null;
+  readonly joint: Nm | null;
+  readonly across: OwnStart | null;
+  readonly up: UpStart | null;
+}
+
 /** How deep an opening is, or how far a solid thing stands out, and how what lies level there drains. */
 export interface Inside {
   /** From the wall's substrate to the back; of a bench or a curb, to its front. */
@@ -22,6 +42,10 @@ export interface Inside {
    * it slopes back into the wall, null when the plan doesn't say.
    */
   readonly fall: Nm | null;
+  /** Whether its surfaces are tiled: those of a niche or a window that has a depth, unless the plan says `untiled`. */
+  readonly tiled: boolean;
+  /** Those that are laid otherwise than the wall. */
+  readonly lays: Readonly<Partial<Record<InsideFace, InsideLay>>>;
 }
 
 /** What takes a rectangle from the tile: an opening in the wall, or a thing that stands before it. */

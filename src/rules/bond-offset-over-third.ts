@@ -12,6 +12,7 @@ export const bondOffsetOverThird: Rule = {
   title: "tile with its offset side over 15 in is offset by more than a third",
   source: OFFSET.source,
   limit: "offset",
+  insides: "own lay",
   check: (wall, plan) =>
     wall.lays.flatMap(({ lay }) => {
       if (lay.bond.kind !== "running" || lay.tile.face.across <= OFFSET.sideOver) return [];

@@ -1,9 +1,15 @@
-import type { Allow, AllowingBlock, Diagnostic } from "../model/index.js";
-import type { SolvedPlan, SolvedWall } from "../solver/index.js";
-import { setWords } from "../model/index.js";
+import {
+  type Allow,
+  type AllowingBlock,
+  type Diagnostic,
+  faceWords,
+  setWords,
+} from "../model/index.js";
+import { isInside, type SolvedInside, type SolvedPlan, type SolvedWall } from "../solver/index.js";
 import { beyondMending } from "./beyond-mending.js";
 import { checkAllows } from "./check-allows.js";
 import type { Finding, Rule } from "./rule.js";
+import { openingName } from "./words.js";
 import { TRADE_RULES } from "./table.js";
 
 /**
@@ -13,11 +19,14 @@ import { TRADE_RULES } from "./table.js";
 export function check(solved: SolvedPlan): Diagnostic[] {
   const used = new Set<Allow>();
   const rules = TRADE_RULES.filter((rule) => !isOff(rule, solved));
-  const found = solved.walls.flatMap((wall) =>
-    rules.flatMap((rule) =>
-      rule.check(wall, solved).map((finding) => diagnose(rule, wall, solved, finding, used)),
+  const ask = (rule: Rule, surface: SolvedWall): Diagnostic[] =>
+    rule.check(surface, solved).map((finding) => diagnose(rule, surface, solved, finding, used));
+  const found = solved.walls.flatMap((wall) => [
+    ...rules.flatMap((rule) => ask(rule, wall)),
+    ...wall.insides.flatMap((inside) =>
+      rules.filter((rule) => isAskedInside(rule, inside)).flatMap((rule) => ask(rule, inside)),
     ),
-  );
+  ]);
   return [...found, ...checkAllows(solved.plan, used)].sort(inOrder(solved.plan.origin.file));
 }
 
@@ -25,24 +34,34 @@ function isOff({ limit }: Rule, { plan }: SolvedPlan): boolean {
   return limit !== null && plan.limits[limit]?.kind === "off";
 }
 
+function isAskedInside({ insides }: Rule, { opening, face }: SolvedInside): boolean {
+  if (insides === "own lay") return opening.inside?.lays[face] !== undefined;
+  return insides === "each";
+}
+
+/** `niche shelf, left side: ` before what is found there. */
+function placeWords(surface: SolvedWall): string {
+  if (!isInside(surface)) return "";
+  return `${openingName(surface.opening)}, ${faceWords(surface.face)}: `;
+}
+
 function diagnose(
   rule: Rule,
-  solved: SolvedWall,
+  surface: SolvedWall,
   { plan }: SolvedPlan,
   finding: Finding,
   used: Set<Allow>,
 ): Diagnostic {
   const allow = allowOf(rule.code, [...finding.blocks, plan]);
   if (allow) used.add(allow);
-  const { wall } = solved;
-  const set = rule.ofSet ? null : beyondMending(solved, finding);
+  const set = rule.ofSet ? null : beyondMending(surface, finding);
   return {
     code: rule.code,
     severity: allow || set !== null ? "information" : (finding.severity ?? rule.severity),
-    message: set === null ? finding.message : `${finding.message}${setWords(set)}`,
+    message: placeWords(surface) + finding.message + (set === null ? "" : setWords(set)),
     file: finding.origin.file,
     range: finding.origin.head,
-    wall: wall.name,
+    wall: surface.wall.name,
     ...(finding.pieces ? { pieces: finding.pieces } : {}),
     source: rule.source,
     ...(allow ? { allowed: allow.reason } : {}),

@@ -22,6 +22,7 @@ export const cutBeyondSaw: Rule = {
   title: "a cut is longer than the plan's saw can make",
   source: "the plan's own saw",
   limit: null,
+  insides: "each",
   check: (wall, plan) => {
     const longest = plan.plan.saw?.longest ?? null;
     return longest === null ? [] : wall.lays.flatMap((lay) => findBeyond(wall, plan, lay, longest));

@@ -2,6 +2,7 @@ import type { Nm } from "../measure/index.js";
 import {
   courseBottom,
   type Extent,
+  isInside,
   isSetCourse,
   judgedRegion,
   judgeOf,
@@ -62,7 +63,12 @@ export function findCutSizes(wall: SolvedWall, plan: SolvedPlan, fault: SizeFaul
 function groupFaults(sight: Sight, plan: SolvedPlan, { bits }: SizeFault): Group[] {
   const { wall, lay, groups } = sight;
   const { bounds, count, course, cut, visible } = lay.pieces;
-  const judge = judgeOf(judgedRegion(wall.wall, lay.region), lay.lay, plan.plan.limits);
+  const judge = judgeOf(
+    judgedRegion(wall.wall, lay.region),
+    lay.lay,
+    plan.plan.limits,
+    isInside(wall),
+  );
   for (let i = 0; i < count; i++) {
     if (cut[i] === 0 && !visible.has(i)) continue;
     const [left, bottom] = [bounds[4 * i]!, bounds[4 * i + 1]!];

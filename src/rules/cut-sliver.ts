@@ -11,6 +11,7 @@ export const cutSliver: Rule = {
   title: "a piece is seen narrower or lower than a third of its tile, or than 1 in",
   source: SLIVER_SOURCE,
   limit: "sliver",
+  insides: "each",
   check: (wall, plan) =>
     findCutSizes(wall, plan, {
       bits: { across: FAULT.widthSliver, up: FAULT.heightSliver },

@@ -11,6 +11,7 @@ export const cutUnderHalf: Rule = {
   title: "a piece is cut to less than half of its tile where the bond does not force it",
   source: HALF_SOURCE,
   limit: "half",
+  insides: "each",
   check: (wall, plan) =>
     findCutSizes(wall, plan, {
       bits: { across: FAULT.widthUnderHalf, up: FAULT.heightUnderHalf },

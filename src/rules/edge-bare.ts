@@ -13,6 +13,7 @@ export const edgeBare: Rule = {
   title: "a cut edge is left bare on a free side, or over an outside corner, without trim",
   source: COMMON_PRACTICE,
   limit: "bare",
+  insides: "each",
   check: (wall) =>
     SIDES.filter((side) => isBare(wall, side)).flatMap((side) =>
       wall.lays

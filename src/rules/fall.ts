@@ -30,7 +30,7 @@ export function isOverWater({ edges: { bottom } }: Pick<Wall, "edges">): boolean
 }
 
 /** The fall that a sill, or a top, is to have. Where the plan turns its limit off, the trade's. */
-export function wantedFall(plan: SolvedPlan, { depth }: Inside): string {
+export function wantedFall(plan: SolvedPlan, { depth }: Pick<Inside, "depth" | "fall">): string {
   const least = fallRatio(plan.plan.limits);
   const enough = leastFall(depth, least, plan.plan.units);
   return (

@@ -10,6 +10,7 @@ export const jointLongTile: Rule = {
     "the joint of tile over 15 in, in a running bond, is under 1/8 or 3/16 in and the tile's warpage",
   source: LONG_TILE.source,
   limit: "long",
+  insides: "own lay",
   check: (wall, plan) =>
     wall.lays.flatMap(({ lay, joint }) => {
       const wanted = leastLongJoint(plan.plan.limits, lay);

@@ -25,6 +25,7 @@ export const jointStacked: Rule = {
   title: "upright joints of adjacent courses come closer than a quarter of a module",
   source: COMMON_PRACTICE,
   limit: "stacked",
+  insides: "own lay",
   check: (wall, plan) =>
     wall.lays
       .filter(({ lay }) => lay.bond.kind === "running")

@@ -9,6 +9,7 @@ export const jointTooNarrow: Rule = {
   title: "the joint is under three times the tile's variation in size, or under 1/16 in",
   source: JOINT.source,
   limit: "joint",
+  insides: "own lay",
   check: (wall, plan) =>
     wall.lays.flatMap(({ lay, joint }) => {
       const least = lengthLimit(plan.plan.limits, "joint", JOINT.least);

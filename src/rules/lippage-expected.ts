@@ -16,6 +16,7 @@ export const lippageExpected: Rule = {
   title: "the tile's warpage alone gives more lippage at the bond's offset than setting is allowed",
   source: `${LIPPAGE.source}; the bow as a shallow arc: common practice`,
   limit: "lippage",
+  insides: "own lay",
   check: (wall, plan) =>
     wall.lays.flatMap(({ lay, joint }) => {
       const bow = bowAlong(lay);

@@ -32,6 +32,11 @@ export interface RuleEntry {
 }
 
 export interface Rule extends RuleEntry {
+  /**
+   * Whether it is asked of the surfaces inside openings too: of each, or of those only that the plan lays
+   * otherwise than the wall. Not at all where it says nothing of them.
+   */
+  readonly insides?: "each" | "own lay";
   /** What it finds on one wall, in a stable order. Not asked when its limit is `off`. */
   check(wall: SolvedWall, plan: SolvedPlan): Finding[];
 }

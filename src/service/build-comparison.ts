@@ -8,6 +8,7 @@ import {
 } from "../compare/index.js";
 import { buildScene, type Scene } from "../drawing/index.js";
 import type { Outcome } from "../engine.js";
+import { surfacesOf } from "../solver/index.js";
 import { type Compared, isWhole } from "./compared.js";
 import type {
   ChangedWall,
@@ -81,7 +82,7 @@ function pictureOf(
 
 /** A plan with one wall of its walls, or with none. */
 function alone(outcome: Outcome, name: string | null): Outcome {
-  const walls = outcome.solved.walls.filter(({ wall }) => wall.name === name);
+  const walls = surfacesOf(outcome.solved.walls).filter(({ wall }) => wall.name === name);
   const plan = { ...outcome.solved.plan, walls: walls.map(({ wall }) => wall) };
   const diagnostics = outcome.diagnostics.filter(({ wall }) => wall === name);
   return { ...outcome, solved: { ...outcome.solved, plan, walls }, diagnostics };

@@ -1,5 +1,6 @@
 import { findingGroups } from "../drawing/index.js";
 import type { Diagnostic, Severity } from "../model/index.js";
+import { surfacesOf } from "../solver/index.js";
 import { blocksOf } from "./blocks.js";
 import { isWhole } from "./compared.js";
 import type { DocumentState } from "./document-state.js";
@@ -10,7 +11,7 @@ import { MOST_DRAWN, simplifyScene } from "./simplify-scene.js";
 export function buildPicture(state: DocumentState): Picture {
   const { document, outcome, workspace } = state;
   const { solved, diagnostics } = outcome;
-  const pieces = solved.walls
+  const pieces = surfacesOf(solved.walls)
     .flatMap(({ lays }) => lays)
     .reduce((sum, lay) => sum + lay.pieces.count, 0);
   const simplified = pieces > MOST_DRAWN;
@@ -42,7 +43,7 @@ export function buildPicture(state: DocumentState): Picture {
 }
 
 function badgeNumbers({ outcome }: DocumentState): ReadonlyMap<Diagnostic, string> {
-  const walls = outcome.solved.walls.map(({ wall }) => wall.name);
+  const walls = surfacesOf(outcome.solved.walls).map(({ wall }) => wall.name);
   const { groups } = findingGroups(walls, outcome.diagnostics);
   return new Map(
     groups.flatMap(({ number, findings }) => findings.map((finding) => [finding, number] as const)),

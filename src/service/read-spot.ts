@@ -11,6 +11,7 @@ import {
   type Shape,
   type SolvedLay,
   type SolvedWall,
+  surfacesOf,
   type TrimRun,
 } from "../solver/index.js";
 import type { DocumentState } from "./document-state.js";
@@ -40,7 +41,7 @@ export function readSpot(
 ): SpotReading | null {
   if (question.version !== state.document.version) return null;
   const { solved } = state.outcome;
-  const wall = solved.walls.find((each) => each.wall.name === question.wall);
+  const wall = surfacesOf(solved.walls).find((each) => each.wall.name === question.wall);
   if (!wall) return null;
   const spot = { x: Math.round(question.x * NM_PER_MM), y: Math.round(-question.y * NM_PER_MM) };
   const read = findPiece(wall, spot, figures) ?? findOther(wall, spot, figures);

@@ -1,6 +1,7 @@
 import { exactLength, formatLength, type Unit } from "../measure/index.js";
 import { setName } from "../rules/index.js";
-import type { SolvedLay, SolvedPlan, SolvedWall } from "../solver/index.js";
+import { faceWords } from "../model/index.js";
+import type { SolvedInside, SolvedLay, SolvedPlan, SolvedWall } from "../solver/index.js";
 import { choiceText } from "./choice-text.js";
 import { counted } from "./counted.js";
 import { layReading, type LayReading } from "./reading.js";
@@ -36,6 +37,16 @@ function* wallText(solved: SolvedWall, units: Unit): Generator<string> {
     if (lay.stand) yield `  ${setText(lay, units)}\n`;
     yield* startText(lay, units);
   }
+  for (const inside of solved.insides) yield* insideText(inside, units);
+}
+
+/** `niche shelf, sill: 12 in x 3 15/16 in; 2 courses, 6 pieces, 5 cuts; smallest cut ...` */
+function* insideText({ wall, opening, face, lays }: SolvedInside, units: Unit): Generator<string> {
+  const { across, up } = wall.size;
+  const size = `${formatLength(across, units)} x ${formatLength(up, units)}`;
+  const name = `${opening.kind} ${opening.name}, ${faceWords(face)}`;
+  const counts = lays.map((lay) => countsText(layReading(lay), units));
+  yield `  ${name}: ${size}; ${counts.join("; ") || "no room for tile"}\n`;
 }
 
 /** `courses 1 to 6 are set, their top at 18 1/8 in as measured; planned at 18 in`. */

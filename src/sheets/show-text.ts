@@ -1,5 +1,5 @@
 import { exactLength, formatLength, type Nm, type Unit } from "../measure/index.js";
-import { type Diagnostic, type Edge, edgeTrim, type Side } from "../model/index.js";
+import { type Diagnostic, type Edge, edgeTrim, faceWords, type Side } from "../model/index.js";
 import {
   boundsOf,
   cutOf,
@@ -36,7 +36,7 @@ export function* showText(
 const SIDES: readonly Side[] = ["bottom", "left", "right", "top"];
 
 function* wallText(solved: SolvedWall, units: Unit): Generator<string> {
-  const { wall, lays, trims, refused } = solved;
+  const { wall, lays, trims, insides, refused } = solved;
   const length = (nm: Nm) => formatLength(nm, units);
   yield `\nwall ${wall.name}${wall.title ? ` "${wall.title}"` : ""}\n`;
   yield `  ${length(wall.size.across)} x ${length(wall.size.up)}\n`;
@@ -52,6 +52,12 @@ function* wallText(solved: SolvedWall, units: Unit): Generator<string> {
   if (refused) yield `  not laid: it asks for ${refused.pieces} pieces\n`;
   for (const lay of lays) yield* layText(solved, lay, units);
   for (const run of trims) yield `  ${trimText(run, length)}\n`;
+  for (const inside of insides) {
+    const { across, up } = inside.wall.size;
+    const name = `${inside.opening.kind} ${inside.opening.name}, ${faceWords(inside.face)}`;
+    yield `  ${name} ${length(across)} x ${length(up)}\n`;
+    for (const lay of inside.lays) yield* layText(inside, lay, units);
+  }
 }
 
 type Print = (nm: Nm) => string;

@@ -11,6 +11,7 @@ import {
   type Option,
   type Ring,
   type Score,
+  type SolvedInside,
   type SolvedLay,
   type SolvedPlan,
   type SolvedWall,
@@ -77,6 +78,26 @@ function* wallJson(solved: SolvedWall): Generator<string> {
   yield* separated(solved.trims, function* (run) {
     yield JSON.stringify(trimJson(run));
   });
+  yield `]`;
+  if (solved.insides.length > 0) {
+    yield `,\n"insides":[`;
+    yield* separated(solved.insides, insideJson);
+    yield `]`;
+  }
+  yield `}`;
+}
+
+/** A surface inside an opening: x and y run from its own lower left corner, as it is folded out. */
+function* insideJson(solved: SolvedInside): Generator<string> {
+  const { wall, opening, face } = solved;
+  const head = {
+    name: wall.name,
+    opening: opening.name,
+    face,
+    size: [mm(wall.size.across), mm(wall.size.up)],
+  };
+  yield `${JSON.stringify(head).slice(0, -1)},\n"lays":[`;
+  yield* separated(solved.lays, (lay) => layJson(solved, lay));
   yield `]}`;
 }
 

@@ -46,10 +46,19 @@ export class CourseSpan {
     const low = rangeBetween(region.bottom, bounds.left, bounds.right);
     const high = rangeBetween(region.top, bounds.left, bounds.right);
     this.isLevel =
+      !this.reachesHidden(region) &&
       (low.high <= this.bottom || low.low === low.high) &&
       (high.low >= this.top || high.low === high.high);
     this.rowBottom = Math.max(this.bottom, low.high);
     this.rowTop = Math.min(this.top, high.low);
     this.rowCut = classifyBox(false, this.rowTop - this.rowBottom < lattice.face.up);
+  }
+
+  /** Whether other tile covers some of its pieces from below or above. */
+  private reachesHidden({ hiddenBottom, hiddenTop }: Region): boolean {
+    return (
+      (hiddenBottom?.value.some((value) => value > this.bottom) ?? false) ||
+      (hiddenTop?.value.some((value) => value < this.top) ?? false)
+    );
   }
 }

@@ -18,12 +18,14 @@ export interface Extent {
  */
 export function visibleExtent(region: Region, piece: Box): Extent | null {
   const { left: l, bottom: b, right: r, top: t } = piece;
-  const { hiddenLeft, hiddenRight } = region;
+  const { hiddenLeft, hiddenRight, hiddenBottom, hiddenTop } = region;
   if (hiddenLeft && r <= rangeBetween(hiddenLeft, b, t).low) return null;
   if (hiddenRight && l >= rangeBetween(hiddenRight, b, t).high) return null;
+  if (hiddenBottom && t <= rangeBetween(hiddenBottom, l, r).low) return null;
+  if (hiddenTop && b >= rangeBetween(hiddenTop, l, r).high) return null;
   const left = Math.max(l, rangeBetween(hiddenLeft ?? region.left, b, t).high);
   const right = Math.min(r, rangeBetween(hiddenRight ?? region.right, b, t).low);
-  const bottom = Math.max(b, rangeBetween(region.bottom, l, r).high);
-  const top = Math.min(t, rangeBetween(region.top, l, r).low);
+  const bottom = Math.max(b, rangeBetween(hiddenBottom ?? region.bottom, l, r).high);
+  const top = Math.min(t, rangeBetween(hiddenTop ?? region.top, l, r).low);
   return { left, bottom, width: Math.max(0, right - left), height: Math.max(0, top - bottom) };
 }

@@ -19,6 +19,7 @@ export type {
   RoundHole,
   Score,
   SetStand,
+  SolvedInside,
   SolvedLay,
   SolvedPlan,
   SolvedWall,
@@ -58,6 +59,7 @@ export {
 export { tidyRing } from "./clip/ring.js";
 export { subtract } from "./clip/subtract.js";
 export { cutTile } from "./cut-tile.js";
+export { isInside, surfacesOf } from "./insides/surfaces-of.js";
 export { layPieces } from "./pieces.js";
 export { restBehind, restOf } from "./carry-start.js";
 export type { SettledStart } from "./start.js";

@@ -24,6 +24,11 @@ export interface Judge {
   readonly halfHeight: Nm;
   /** In a running bond the end of a course is cut at one side however it starts. */
   readonly forcesEnds: boolean;
+  /**
+   * Whether a piece that goes from side to side of the region is left alone in that direction: inside an
+   * opening it is as deep, or as wide, as the opening itself.
+   */
+  readonly isInside: boolean;
   /** Within these a piece is seen whole and no side of the region slopes through it. */
   readonly clearLeft: Nm;
   readonly clearRight: Nm;
@@ -32,7 +37,12 @@ export interface Judge {
 }
 
 /** The judge of a lay's pieces; both the choice of a start and the rules ask it. */
-export function judgeOf(region: Region, lay: Pick<Lay, "tile" | "bond">, limits: Limits): Judge {
+export function judgeOf(
+  region: Region,
+  lay: Pick<Lay, "tile" | "bond">,
+  limits: Limits,
+  isInside = false,
+): Judge {
   const { across, up } = lay.tile.face;
   return {
     region,
@@ -43,10 +53,11 @@ export function judgeOf(region: Region, lay: Pick<Lay, "tile" | "bond">, limits:
     halfWidth: halfLimit(across, limits),
     halfHeight: halfLimit(up, limits),
     forcesEnds: lay.bond.kind === "running",
+    isInside,
     clearLeft: highest(region.hiddenLeft ?? region.left),
     clearRight: lowest(region.hiddenRight ?? region.right),
-    clearBottom: highest(region.bottom),
-    clearTop: lowest(region.top),
+    clearBottom: highest(region.hiddenBottom ?? region.bottom),
+    clearTop: lowest(region.hiddenTop ?? region.top),
   };
 }
 
@@ -82,10 +93,14 @@ export function judgePiece(
     cutSides =
       (seen.left > tileLeft ? 1 : 0) + (seen.left + seen.width < tileLeft + judge.across ? 1 : 0);
   }
+  const isAcross = judge.isInside && left <= judge.clearLeft && right >= judge.clearRight;
+  const isUp = judge.isInside && bottom <= judge.clearBottom && top >= judge.clearTop;
   let faults = 0;
-  if (width < judge.sliverWidth) faults = FAULT.widthSliver;
+  if (isAcross) faults = 0;
+  else if (width < judge.sliverWidth) faults = FAULT.widthSliver;
   else if (width < judge.halfWidth && !(judge.forcesEnds && cutSides < 2))
     faults = FAULT.widthUnderHalf;
+  if (isUp) return faults;
   if (height < judge.sliverHeight) faults += FAULT.heightSliver;
   else if (height < judge.halfHeight) faults += FAULT.heightUnderHalf;
   return faults;

@@ -16,6 +16,7 @@ import { regionOf } from "./region.js";
 import { isSet, setLattice } from "./set-stand.js";
 import type { Lattice, Region, SetStand, SolvedLay, SolvedWall } from "./solved.js";
 import { acrossOrigin, upOrigin } from "./start.js";
+import { layInsides } from "./insides/lay-insides.js";
 import { layFrame } from "./trim/frame.js";
 import { layFreeEdges } from "./trim/free-edge.js";
 
@@ -46,7 +47,8 @@ export function layWall(plan: Plan, wall: Wall, starting: Starting): SolvedWall 
   const lays = numbered(wall, laid);
   const joint = lays[0]?.joint ?? 0;
   const region = regionOf(plan, wall, joint);
-  return { wall, region, lays, trims: trimsOf(wall, region, lays, joint), refused: null };
+  const trims = trimsOf(wall, region, lays, joint);
+  return { wall, region, lays, trims, insides: layInsides(plan, wall, lays), refused: null };
 }
 
 /** How many courses of a bond there are up to a lay's last one. */

@@ -34,10 +34,30 @@ function askedOf(plan: Plan, wall: Wall): Asked {
   const none: Asked = { pieces: 0, scribed: 0 };
   // What is over set courses has what they leave: they are counted as one lay.
   const whole = wall.lays.filter((lay) => !wall.lays.some((other) => goesStraightOn(lay, other)));
-  return whole.reduce((sum, lay) => {
-    const { pieces, scribed } = askedByLay(plan, wall, lay);
-    return { pieces: sum.pieces + pieces, scribed: sum.scribed + scribed };
-  }, none);
+  const lays = whole.map((lay) => askedByLay(plan, wall, lay));
+  return [...lays, askedInside(wall)].reduce(
+    (sum, { pieces, scribed }) => ({
+      pieces: sum.pieces + pieces,
+      scribed: sum.scribed + scribed,
+    }),
+    none,
+  );
+}
+
+/** As if each surface inside an opening were as large as the largest, in the smallest tile that it may have. */
+function askedInside({ openings, lays }: Wall): Asked {
+  return openings.reduce(
+    (sum, { inside, size }) => {
+      if (!inside?.tiled) return sum;
+      const tiles = [...lays, ...Object.values(inside.lays)].map(({ tile }) => tile.face);
+      const across = Math.min(...tiles.map((face) => face.across));
+      const up = Math.min(...tiles.map((face) => face.up));
+      const side = Math.max(size.across, size.up, 2 * inside.depth);
+      const [wide, high] = [Math.ceil(side / across) + 2, Math.ceil(side / up) + 2];
+      return { pieces: sum.pieces + 5 * wide * high, scribed: sum.scribed + 2 * wide };
+    },
+    { pieces: 0, scribed: 0 },
+  );
 }
 
 /** As if each lay had the whole wall: what of it a lay has is known only when those under it are laid. */
@@ -77,6 +97,7 @@ export function bareWall(plan: Plan, wall: Wall, refused: SolvedWall["refused"])
     region: regionOf(plan, wall, joint),
     lays: [],
     trims: [],
+    insides: [],
     refused,
   };
 }

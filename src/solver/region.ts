@@ -24,10 +24,11 @@ export function regionOf(plan: Plan, wall: Wall, joint: Nm): Region<Opening> {
   const left = moved(bareLeft, inset("left"));
   const right = moved(bareRight, -inset("right"));
   const bottom = moved(bareBottom, inset("bottom"));
-  const top = moved(side("top", wall.size.up), -inset("top"));
+  const bareTop = side("top", wall.size.up);
+  const top = moved(bareTop, -inset("top"));
   const ends = {
     floor: Math.min(...bareBottom.value),
-    ceiling: Math.max(...side("top", wall.size.up).value),
+    ceiling: Math.max(...bareTop.value),
   };
   return {
     left,
@@ -36,6 +37,8 @@ export function regionOf(plan: Plan, wall: Wall, joint: Nm): Region<Opening> {
     top,
     hiddenLeft: hiddenSide(plan, wall.edges.left, bareLeft, 1),
     hiddenRight: hiddenSide(plan, wall.edges.right, bareRight, -1),
+    hiddenBottom: hiddenSide(plan, wall.edges.bottom, bareBottom, 1),
+    hiddenTop: hiddenSide(plan, wall.edges.top, bareTop, -1),
     takeaways: wall.openings.map((opening) => takeawayOf(opening, joint, ends)),
     roundHoles: wall.holes.map((hole) => ({ hole, box: holeBox(hole) })),
     steps: wall.steps.map((step) => grownStep(step, joint)),
@@ -115,7 +118,7 @@ export function cornerGap(plan: Plan, one: CornerSide, other: CornerSide): Nm {
   }, 0);
 }
 
-/** Where the other wall's tile ends over this one's, seen from `inward` (1 rightwards, -1 leftwards). */
+/** Where the other wall's tile ends over this one's, seen from `inward` (1 rightwards or up, -1 leftwards or down). */
 function hiddenSide(plan: Plan, edge: Edge, bare: Chain, inward: 1 | -1): Chain | null {
   const { meets } = edge;
   if (meets.kind !== "corner" || meets.lap !== "under") return null;

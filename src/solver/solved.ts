@@ -1,5 +1,15 @@
 import type { Nm } from "../measure/index.js";
-import type { Edge, Hole, Lay, Opening, Plan, Side, UpStart, Wall } from "../model/index.js";
+import type {
+  Edge,
+  Hole,
+  InsideFace,
+  Lay,
+  Opening,
+  Plan,
+  Side,
+  UpStart,
+  Wall,
+} from "../model/index.js";
 import type { Box } from "./box.js";
 import type { Chain } from "./chain.js";
 import type { PieceTable } from "./piece-table.js";
@@ -33,6 +43,9 @@ export interface Region<Of = Opening | LayPatch> {
   /** Where another wall's tile covers this one's end: what lies beyond is hidden. null when nothing is. */
   readonly hiddenLeft: Chain | null;
   readonly hiddenRight: Chain | null;
+  /** The same inside an opening, where the sill's and the head's tile cover the back's; null on a wall. */
+  readonly hiddenBottom: Chain | null;
+  readonly hiddenTop: Chain | null;
   readonly takeaways: readonly Takeaway<Of>[];
   readonly roundHoles: readonly RoundHole[];
   /** What steps in the wall's outline leave out, grown by the joints of the sides that they face. */
@@ -173,11 +186,19 @@ export interface SolvedWall {
   /** From the bottom up, as they stand on each other. None when the wall has no lay, or asks for too many pieces. */
   readonly lays: readonly SolvedLay[];
   readonly trims: readonly TrimRun[];
+  /** The surfaces inside its openings, opening by opening; none have insides of their own. */
+  readonly insides: readonly SolvedInside[];
   /**
    * Set when the wall was left unlaid because the plan asks for more pieces, or more scribed ones,
    * than allowed.
    */
   readonly refused: { readonly pieces: number; readonly most: number } | null;
+}
+
+/** A surface inside an opening, as a wall of its own that is as large as what is tiled of it. */
+export interface SolvedInside extends SolvedWall {
+  readonly opening: Opening;
+  readonly face: InsideFace;
 }
 
 export interface SolvedPlan {

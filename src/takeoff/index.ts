@@ -23,6 +23,7 @@ export type {
   TrimTakeoff,
   WallCuts,
 } from "./takeoff.js";
+export { allCuts } from "./cuts/all-cuts.js";
 export { mitredEdges } from "./cuts/mitres.js";
 export { mortarBags } from "./materials/mortar.js";
 export { takeoff } from "./plan-takeoff.js";

@@ -1,6 +1,6 @@
 import type { SolvedPlan } from "../solver/index.js";
-import { piecesToCut } from "./cuts/pieces-to-cut.js";
-import { wallCuts } from "./cuts/wall-cuts.js";
+import { allCuts } from "./cuts/all-cuts.js";
+import { allToCut, cutsOf, surfaceToCut } from "./cuts/surface-to-cut.js";
 import { wallMarks } from "./labels/wall-marks.js";
 import { materialsOf } from "./materials/materials.js";
 import { kerfOf, sawWork } from "./saw-work.js";
@@ -15,16 +15,14 @@ import { trimTakeoffs } from "./trims/trim-takeoffs.js";
 export function takeoff(solved: SolvedPlan): Takeoff {
   const { plan } = solved;
   const marks = wallMarks(plan.walls.map((wall) => wall.name));
-  const toCut = solved.walls.map((wall, i) => piecesToCut(wall, marks[i]!));
+  const cut = solved.walls.map((wall, i) => surfaceToCut(wall, marks[i]!));
   const made: { -readonly [Part in keyof Takeoff]?: Takeoff[Part] } = {};
   return {
     get walls() {
-      return (made.walls ??= solved.walls.map((wall, i) =>
-        wallCuts(plan, wall, marks[i]!, toCut[i]!),
-      ));
+      return (made.walls ??= cut.map((surface) => cutsOf(plan, surface)));
     },
     get tiles() {
-      return (made.tiles ??= tileTakeoffs(solved, toCut, kerfOf(plan)));
+      return (made.tiles ??= tileTakeoffs(solved, cut.flatMap(allToCut), kerfOf(plan)));
     },
     get trims() {
       return (made.trims ??= trimTakeoffs(solved));
@@ -33,7 +31,7 @@ export function takeoff(solved: SolvedPlan): Takeoff {
       return (made.materials ??= materialsOf(solved));
     },
     get saw() {
-      return (made.saw ??= sawWork(solved, this.walls));
+      return (made.saw ??= sawWork(solved, allCuts(this.walls)));
     },
   };
 }

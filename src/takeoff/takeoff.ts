@@ -14,7 +14,7 @@ export interface Takeoff {
   readonly saw: SawWork;
 }
 
-/** The cuts of one wall. */
+/** The cuts of one wall, or of a surface inside an opening. */
 export interface WallCuts {
   readonly wall: string;
   /** The wall's letter or letters in labels, such as `B`. */
@@ -23,6 +23,8 @@ export interface WallCuts {
   readonly pieces: readonly CutPiece[];
   /** Those pieces by equal cuts, in the order of work: rips, crosscuts, corners, tapers, notches, holes, mitres. */
   readonly batches: readonly Batch[];
+  /** The cuts of the surfaces inside its openings, opening by opening. */
+  readonly insides: readonly WallCuts[];
 }
 
 /** A piece that is cut from a tile, or mitred, in the tile's own frame: its lower left corner is 0, 0. */
@@ -207,7 +209,7 @@ export interface Materials {
 export interface MembraneTakeoff {
   readonly wall: string;
   readonly doubleArea: bigint;
-  /** How much of that are the sides of niches whose depth the plan states. */
+  /** How much of that are the sides of niches, and of windows with tiled sides, whose depth the plan states. */
   readonly doubleNicheSides: bigint;
 }
 

@@ -12,7 +12,7 @@ describe("openingFacts", () => {
       at: { x: 0, y: 0 },
       size: { across: 5, up: 5 },
       movement: null,
-      inside: { depth: 4, fall: 1 },
+      inside: { depth: 4, fall: 1, tiled: true, lays: {} },
     };
     assert.deepEqual(
       openingFacts({ before, after }).map(({ name }) => name),

@@ -10,6 +10,8 @@ const region: Region = {
   top: level(85),
   hiddenLeft: level(30),
   hiddenRight: null,
+  hiddenBottom: null,
+  hiddenTop: null,
   takeaways: [],
   roundHoles: [],
   steps: [],

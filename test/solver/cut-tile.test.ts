@@ -14,6 +14,8 @@ function region(more: Partial<Region>): Region {
     top: level(200),
     hiddenLeft: null,
     hiddenRight: null,
+    hiddenBottom: null,
+    hiddenTop: null,
     takeaways: [],
     roundHoles: [],
     steps: [],

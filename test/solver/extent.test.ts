@@ -9,6 +9,8 @@ const region: Region = {
   top: level(200),
   hiddenLeft: level(25),
   hiddenRight: null,
+  hiddenBottom: null,
+  hiddenTop: null,
   takeaways: [],
   roundHoles: [],
   steps: [],

@@ -14,6 +14,8 @@ function region(over: Partial<Region> = {}): Region {
     top: flat(60 * IN),
     hiddenLeft: null,
     hiddenRight: null,
+    hiddenBottom: null,
+    hiddenTop: null,
     takeaways: [],
     roundHoles: [],
     steps: [],

@@ -17,6 +17,8 @@ function region(width: number, height: number, more: Partial<Region> = {}): Regi
     top: level(height),
     hiddenLeft: null,
     hiddenRight: null,
+    hiddenBottom: null,
+    hiddenTop: null,
     takeaways: [],
     roundHoles: [],
     steps: [],

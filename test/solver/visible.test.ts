@@ -10,6 +10,8 @@ const bare = {
   top: level(200),
   hiddenLeft: null,
   hiddenRight: null,
+  hiddenBottom: null,
+  hiddenTop: null,
   takeaways: [],
   roundHoles: [],
   steps: [],

@@ -1,12 +1,19 @@
 import assert from "node:assert/strict";
 import type { Side } from "../../src/model/index.js";
-import { type Box, doublePieceArea, overlaps, type SolvedPlan } from "../../src/solver/index.js";
-import type {
-  CutPiece,
-  CutTile,
-  PlacedPiece,
-  Takeoff,
-  TileTakeoff,
+import {
+  type Box,
+  doublePieceArea,
+  overlaps,
+  type SolvedPlan,
+  surfacesOf,
+} from "../../src/solver/index.js";
+import {
+  allCuts,
+  type CutPiece,
+  type CutTile,
+  type PlacedPiece,
+  type Takeoff,
+  type TileTakeoff,
 } from "../../src/takeoff/index.js";
 import { checkGuillotine } from "./check-guillotine.js";
 
@@ -15,7 +22,7 @@ const ROUND: readonly Side[] = ["bottom", "right", "top", "left"];
 
 /** Checks that every cut piece comes from a tile, once, and that the tiles' areas come out. */
 export function checkTiles(solved: SolvedPlan, taken: Takeoff, told: string): void {
-  const cut = taken.walls.flatMap(({ pieces }) => pieces);
+  const cut = allCuts(taken.walls).flatMap(({ pieces }) => pieces);
   const labels = new Map(cut.map((piece) => [piece.label, piece]));
   assert.equal(labels.size, cut.length, `every label is its own, ${told}`);
   const placed = taken.tiles.flatMap(({ cut: tiles }) => tiles.flatMap(({ pieces }) => pieces));
@@ -75,7 +82,7 @@ function checkAreas(
   told: string,
 ) {
   let set = 0n;
-  for (const { lay, pieces } of walls.flatMap(({ lays }) => lays)) {
+  for (const { lay, pieces } of surfacesOf(walls).flatMap(({ lays }) => lays)) {
     if (lay.tile !== tile) continue;
     for (let i = 0; i < pieces.count; i++) set += doublePieceArea(pieces, i);
   }

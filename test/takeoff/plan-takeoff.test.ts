@@ -59,6 +59,6 @@ describe("the takeoff of a plan", () => {
     const take = (text: string) => takeoff(solve(resolve(parse(text), ALONE).plan));
     assert.deepEqual(take("").tiles, []);
     const bare = take('plan "p"\nunits mm\nwall w {\nsize 100 x 100\n}\n');
-    assert.deepEqual(bare.walls, [{ wall: "w", mark: "W", pieces: [], batches: [] }]);
+    assert.deepEqual(bare.walls, [{ wall: "w", mark: "W", pieces: [], batches: [], insides: [] }]);
   });
 });

@@ -1,5 +1,5 @@
 import type { Diagnostic } from "../../model/index.js";
-import type { SolvedPlan } from "../../solver/index.js";
+import { type SolvedPlan, surfacesOf } from "../../solver/index.js";
 import { boxRound, makeLabel } from "../labels.js";
 import { rounded } from "../picture.js";
 import { plainText } from "../plain-text.js";
@@ -9,6 +9,8 @@ import { findingGroups } from "./finding-groups.js";
 import { headingLines } from "./headings.js";
 import { cautionsBlock, findingsBlock, legendBlock } from "./notes.js";
 import { placeNotes } from "./place-notes.js";
+import { insideNets } from "./inside-scenes.js";
+import { placeInsides } from "./place-insides.js";
 import { settingOf, type Setting } from "./setting.js";
 import { placeWalls } from "./place-walls.js";
 import { WALL_PAD, wallScene } from "./wall-scene.js";
@@ -27,7 +29,7 @@ export function buildScene(solved: SolvedPlan, diagnostics: readonly Diagnostic[
     solved.walls.map((each) => each.wall),
   );
   const { groups, untold } = findingGroups(
-    solved.walls.map((each) => each.wall.name),
+    surfacesOf(solved.walls).map((each) => each.wall.name),
     diagnostics,
   );
   const lines = Math.max(0, ...solved.walls.map((each) => headingLines(each, setting).length));
@@ -39,11 +41,14 @@ export function buildScene(solved: SolvedPlan, diagnostics: readonly Diagnostic[
       setting,
     ),
   );
-  const { walls, room } = placeWalls(unplaced, setting);
+  const standing = placeWalls(unplaced, setting);
+  const { walls } = standing;
   const several = walls.length > 1;
+  const nets = solved.walls.flatMap((each) => insideNets(each, groups, !several, setting));
+  const { faces, room } = placeInsides(nets, standing.room, setting.em);
   const glazed = walls.some((wall) => wall.openings.some((opening) => opening.kind === "window"));
   const notes = placeNotes(room, setting.em, ({ single, findings }) => [
-    ...(walls.length > 0 ? [legendBlock(unplaced, single)] : []),
+    ...(walls.length > 0 ? [legendBlock([...unplaced, ...faces], single)] : []),
     ...(groups.length > 0 ? [findingsBlock(groups, untold, several, findings)] : []),
     cautionsBlock(glazed, single),
   ]);
@@ -53,10 +58,10 @@ export function buildScene(solved: SolvedPlan, diagnostics: readonly Diagnostic[
   const title = plainText(solved.plan.title) || "Tile plan";
   return {
     title,
-    description: walls.map((wall) => `${wall.title}: ${wall.description}`).join(" "),
+    description: [...walls, ...faces].map((wall) => `${wall.title}: ${wall.description}`).join(" "),
     view: grownBox(all, MARGIN * setting.em),
     em: setting.em,
-    walls,
+    walls: [...walls, ...faces],
     labels: [...titles, ...notes.labels],
     swatches: notes.swatches,
     badges: notes.badges,

@@ -1,13 +1,15 @@
 import type { Diagnostic } from "../../model/index.js";
-import type { SolvedPlan, SolvedWall } from "../../solver/index.js";
+import { type SolvedPlan, type SolvedWall, surfacesOf } from "../../solver/index.js";
 import { boxRound } from "../labels.js";
 import { rounded } from "../picture.js";
 import type { LabelRole, PictureBox, Scene, WallScene } from "../scene.js";
 import { preferred } from "./arrangement.js";
 import { findingGroups } from "./finding-groups.js";
+import { insideNets } from "./inside-scenes.js";
 import type { Block } from "./list-block.js";
 import { findingsBlock, legendBlock } from "./notes.js";
 import { movedBlock } from "./place-notes.js";
+import { placeInsides } from "./place-insides.js";
 import { placeWalls } from "./place-walls.js";
 import { settingOf } from "./setting.js";
 import { wallScene } from "./wall-scene.js";
@@ -35,17 +37,21 @@ export function buildWallScene(
   const { wall } = solved;
   const em = emFor(solved);
   const setting = { ...settingOf(plan, [wall]), em, rows: [1] };
-  const { groups, untold } = findingGroups([wall.name], diagnostics);
-  const whole = wallScene(solved, groups, 0, setting);
+  const names = surfacesOf([solved]).map((each) => each.wall.name);
+  const { groups, untold } = findingGroups(names, diagnostics);
+  const own = groups.filter((group) => group.wall === wall.name);
+  const whole = wallScene(solved, own, 0, setting);
   const labels = whole.labels.filter(({ role }) => !ON_THE_SHEET.has(role));
   const bare: Omit<WallScene, "at"> = { ...whole, labels };
-  const { walls, room } = placeWalls([bare], setting);
+  const standing = placeWalls([bare], setting);
+  const nets = insideNets(solved, groups, true, setting);
+  const { faces, room } = placeInsides(nets, standing.room, em);
   const across = room.right - room.left;
   const beside = across + (GAP + NOTES_WIDTH) * em <= PAPER_EMS_ACROSS * em;
   const columns = beside ? 1 : 2;
   const form = { em, width: NOTES_WIDTH * em, columns };
   const blocks = [
-    legendBlock([bare], form),
+    legendBlock([bare, ...faces], form),
     ...(groups.length > 0 ? [findingsBlock(groups, untold, false, form)] : []),
   ];
   const notes = placed(blocks, room, beside, em);
@@ -55,7 +61,7 @@ export function buildWallScene(
     description: whole.description,
     view: grown(drawn, 0.4 * em),
     em,
-    walls,
+    walls: [...standing.walls, ...faces],
     ...notes,
   };
 }

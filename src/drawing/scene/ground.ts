@@ -55,8 +55,14 @@ export function groundBands(solved: SolvedWall): Band[] {
 export function hiddenStrips({ wall, region }: SolvedWall): Hidden[] {
   const bare = bareSides(wall);
   const strips: Hidden[] = [];
-  for (const side of ["left", "right"] as const) {
-    const limit = side === "left" ? region.hiddenLeft : region.hiddenRight;
+  const limits = {
+    left: region.hiddenLeft,
+    right: region.hiddenRight,
+    bottom: region.hiddenBottom,
+    top: region.hiddenTop,
+  };
+  for (const side of SIDES) {
+    const limit = limits[side];
     if (!limit) continue;
     const seen = runsOf({ ...bare, [side]: limit })[side];
     strips.push({

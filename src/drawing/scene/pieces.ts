@@ -2,6 +2,7 @@ import type { Limits } from "../../model/index.js";
 import {
   CUTS,
   FAULT,
+  isInside,
   judgedRegion,
   judgeOf,
   judgePiece,
@@ -82,9 +83,9 @@ function addPiece(group: GrowingGroup, pieces: PieceTable, i: number): void {
 }
 
 /** Each piece's kind, as an index into PIECE_KINDS; only cut pieces are weighed as slivers. */
-function kindsOf({ wall }: SolvedWall, lay: SolvedLay, limits: Limits): Uint8Array {
+function kindsOf(solved: SolvedWall, lay: SolvedLay, limits: Limits): Uint8Array {
   const { pieces } = lay;
-  const judge = judgeOf(judgedRegion(wall, lay.region), lay.lay, limits);
+  const judge = judgeOf(judgedRegion(solved.wall, lay.region), lay.lay, limits, isInside(solved));
   const ofCut = CUTS.map((cut) => PIECE_KINDS.indexOf(KIND_OF_CUT[cut]));
   const sliver = PIECE_KINDS.indexOf("sliver");
   const kinds = new Uint8Array(pieces.count);

@@ -31,7 +31,8 @@ export function resolveInside(
   }
   const depth = lengthOf(statement.length, "positive", scope, wall);
   const fallen = fall ? fallOf(fall, kind, up, draft) : null;
-  return depth === null ? null : { depth, fall: fallen };
+  const tiled = kind === "niche" || kind === "window";
+  return depth === null ? null : { depth, fall: fallen, tiled, lays: {} };
 }
 
 /** Over its depth a sill can't fall by as much as the opening is high: nothing would be left of it. */

@@ -1,7 +1,7 @@
 import { plainText } from "../../drawing/index.js";
 import { type Nm, toMillimetres } from "../../measure/index.js";
 import type { SolvedPlan } from "../../solver/index.js";
-import type { Batch, Takeoff } from "../../takeoff/index.js";
+import { allCuts, type Batch, type Takeoff } from "../../takeoff/index.js";
 import { cutSteps, KIND_WORDS } from "../paper/cut-words.js";
 import { type Ground, groundOf } from "../paper/ground.js";
 import { sidesWords, titleOf, wallTitle } from "../paper/words.js";
@@ -28,7 +28,7 @@ export function cutsCsv(solved: SolvedPlan, takeoff: Takeoff): Generator<string>
 }
 
 function* batchRows(ground: Ground): Generator<Cell[][]> {
-  for (const { wall, batches } of ground.takeoff.walls) {
+  for (const { wall, batches } of allCuts(ground.takeoff.walls)) {
     for (const [i, batch] of batches.entries()) {
       const cells = batchCells(batch, ground.length, ground.both);
       const head = [wallTitle(ground, wall), i + 1];

@@ -18,29 +18,34 @@ const COLUMNS = [
 ] as const;
 
 /** A wall's cuts in batches, each with its fence setting and where its pieces go. */
-export function cutsBlocks({ both, length }: Ground, cuts: WallCuts): Block[] {
+export function cutsBlocks(ground: Ground, cuts: WallCuts): Block[] {
   if (cuts.batches.length === 0) return [];
   const example = cuts.batches[0]!.labels[0]!;
-  const several = new Set(cuts.batches.map((batch) => batch.tile)).size > 1;
   return [
     text(
       `${counted(cuts.pieces.length, "piece")} to cut. A label is wall, course from the bottom, place from ` +
         `the left: write it on the back before it leaves the saw, such as ${example}.`,
     ),
-    ...mitreTexts(cuts, length),
-    ...tableOfSome(
-      "Cuts, in the order of work",
-      COLUMNS,
-      cuts.batches.map((batch, i) => [
-        `${i + 1}`,
-        KIND_WORDS[batch.cut.kind] + (several ? ` of ${titleOf(batch.tile)}` : ""),
-        stepsCell(batch, both),
-        `${batch.labels.length}`,
-        batch.keeps.length === 0 ? NONE : sidesWords(batch.keeps),
-        labelList(batch.labels),
-      ]),
-    ),
+    ...mitreTexts(cuts, ground.length),
+    ...cutsTable(ground, cuts),
   ];
+}
+
+/** The batches alone, without a word on labels; nothing where nothing is cut. */
+export function cutsTable({ both }: Ground, { batches }: Pick<WallCuts, "batches">): Block[] {
+  const several = new Set(batches.map((batch) => batch.tile)).size > 1;
+  return tableOfSome(
+    "Cuts, in the order of work",
+    COLUMNS,
+    batches.map((batch, i) => [
+      `${i + 1}`,
+      KIND_WORDS[batch.cut.kind] + (several ? ` of ${titleOf(batch.tile)}` : ""),
+      stepsCell(batch, both),
+      `${batch.labels.length}`,
+      batch.keeps.length === 0 ? NONE : sidesWords(batch.keeps),
+      labelList(batch.labels),
+    ]),
+  );
 }
 
 /** How many edges are mitred of each hand, and how long they are together; nothing where none is. */

@@ -92,6 +92,7 @@ function wallSteps(ground: Ground, wall: SolvedWall, order: readonly SolvedWall[
     `${name}: ${whyNow(wall, order)}${startWords(ground, start)}`,
     `${name}: set ${courseSpan(from, last.number)}${last.cut ? ", the top one cut to its height" : ""}` +
       `${openingsWords(wall)}.`,
+    ...insideSteps(name, wall),
     ...(below.length === 0
       ? []
       : [
@@ -100,6 +101,16 @@ function wallSteps(ground: Ground, wall: SolvedWall, order: readonly SolvedWall[
             `${below.some((row) => row.cut) ? "each piece scribed to the bottom" : "from the top down"}.`,
         ]),
   ];
+}
+
+/** The back of a niche goes first, so that the others cover its edges (common practice). */
+function insideSteps(name: string, { insides }: SolvedWall): string[] {
+  const openings = [...new Set(insides.map(({ opening }) => opening))];
+  return openings.map((opening) => {
+    const first =
+      opening.kind === "niche" ? "its back, then its sill and head" : "its sill and head";
+    return `${name}: inside ${openingWords(opening)} set ${first}, then its sides between them.`;
+  });
 }
 
 function whyNow({ wall }: SolvedWall, order: readonly SolvedWall[]): string {

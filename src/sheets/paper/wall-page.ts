@@ -6,6 +6,7 @@ import { cutsBlocks } from "./cuts-block.js";
 import { findingsBlocks } from "./findings-block.js";
 import type { Ground } from "./ground.js";
 import { handOffBlocks } from "./hand-offs-block.js";
+import { insideBlocks } from "./inside-blocks.js";
 import { linesBlocks } from "./lines-block.js";
 import type { Page } from "./paper.js";
 import { softJointBlocks } from "./soft-joints-block.js";
@@ -29,6 +30,7 @@ export function wallPage(ground: Ground, wall: SolvedWall, cuts: WallCuts): Omit
       ...section("Level and plumb lines", linesBlocks(ground, wall)),
       ...section("Courses", courseBlocks(ground, wall)),
       ...section("Cuts", [...cutsBlocks(ground, cuts), ...handOffBlocks(ground, cuts)]),
+      ...insideBlocks(ground, wall, cuts),
       ...section("Soft joints", softJointBlocks(ground, name)),
       ...section("Trim", trimBlocks(ground, wall)),
     ],

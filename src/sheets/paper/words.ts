@@ -11,7 +11,7 @@ import {
   type Wall,
 } from "../../model/index.js";
 import { acrossWords, upWords } from "../start-words.js";
-import type { LayPatch, SolvedLay } from "../../solver/index.js";
+import { type LayPatch, type SolvedLay, surfacesOf } from "../../solver/index.js";
 import type { Ground } from "./ground.js";
 
 /** The title of a part of the plan, or its name where it has none. */
@@ -20,7 +20,7 @@ export function titleOf({ title, name }: Wall | Tile | Trim): string {
 }
 
 export function wallTitle({ solved }: Ground, name: string): string {
-  const wall = solved.plan.walls.find((each) => each.name === name);
+  const wall = surfacesOf(solved.walls).find((each) => each.wall.name === name)?.wall;
   return wall ? titleOf(wall) : plainText(name);
 }
 

@@ -1,14 +1,15 @@
 import { toMillimetres as mm } from "../../measure/index.js";
 import type { Diagnostic } from "../../model/index.js";
-import type { SolvedPlan, SolvedWall } from "../../solver/index.js";
-import type { Takeoff } from "../../takeoff/index.js";
+import type { SolvedInside, SolvedPlan, SolvedWall } from "../../solver/index.js";
+import type { Takeoff, WallCuts } from "../../takeoff/index.js";
 import { findingJson } from "../finding-json.js";
 import { groundOf } from "../paper/ground.js";
 import { orderOfWork } from "../paper/order-of-work.js";
 import { cautionLines } from "../setting-out/cautions.js";
 import { cutsJson } from "./cuts-json.js";
 import { materialsJson, tileJson, trimJson } from "./purchases-json.js";
-import { settingOutJson } from "./wall-json.js";
+import { courseRows } from "../setting-out/course-table.js";
+import { courseJson, layJson, settingOutJson } from "./wall-json.js";
 
 /** The number of the format; it goes up when a key changes its meaning or goes away. */
 const SCHEMA = 1;
@@ -49,6 +50,7 @@ function wallJson({ solved, takeoff }: SheetFacts, wall: SolvedWall, i: number):
   const { refused } = wall;
   const { name, title, size } = wall.wall;
   const cuts = takeoff.walls[i]!;
+  const insides = wall.insides.map((inside, k) => insideJson(takeoff, inside, cuts.insides[k]!));
   return {
     name,
     title,
@@ -57,16 +59,37 @@ function wallJson({ solved, takeoff }: SheetFacts, wall: SolvedWall, i: number):
     refused: refused && { pieces: refused.pieces, most: refused.most },
     ...settingOutJson(solved, wall),
     ...cutsJson(cuts),
-    softJoints: takeoff.materials.sealant
-      .filter((joint) => joint.wall === name)
-      .map(({ along, length, width, depth, volume }) => ({
-        along,
-        length: mm(length),
-        width: mm(width),
-        depth: mm(depth),
-        volume,
-      })),
+    softJoints: softJointsJson(takeoff, name),
+    ...(insides.length > 0 ? { insides } : {}),
   };
+}
+
+/** A surface inside an opening, as it is folded out. */
+function insideJson(takeoff: Takeoff, inside: SolvedInside, cuts: WallCuts): object {
+  const { name, size } = inside.wall;
+  return {
+    name,
+    opening: inside.opening.name,
+    face: inside.face,
+    mark: cuts.mark,
+    size: [mm(size.across), mm(size.up)],
+    lays: inside.lays.map(layJson),
+    courses: inside.lays.flatMap(courseRows).map(courseJson),
+    ...cutsJson(cuts),
+    softJoints: softJointsJson(takeoff, name),
+  };
+}
+
+function softJointsJson({ materials }: Takeoff, wall: string): object[] {
+  return materials.sealant
+    .filter((joint) => joint.wall === wall)
+    .map(({ along, length, width, depth, volume }) => ({
+      along,
+      length: mm(length),
+      width: mm(width),
+      depth: mm(depth),
+      volume,
+    }));
 }
 
 function sawJson({ saw }: Takeoff): string {

@@ -25,7 +25,7 @@ export function settingOutJson(plan: SolvedPlan, wall: SolvedWall): object {
   };
 }
 
-function layJson({ lay, joint }: SolvedLay): object {
+export function layJson({ lay, joint }: SolvedLay): object {
   const { tile, bond } = lay;
   return {
     tile: tile.name,
@@ -50,7 +50,7 @@ function plumbJson({ side, x, fromEnd, ends }: ReturnType<typeof plumbLines>[num
   };
 }
 
-function courseJson({
+export function courseJson({
   number,
   bottom,
   top,

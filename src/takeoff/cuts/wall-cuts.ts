@@ -5,16 +5,17 @@ import { batchesOf } from "./batches.js";
 import { pieceCut } from "./piece-cut.js";
 import type { PieceToCut } from "./pieces-to-cut.js";
 
-/** The cuts of one wall, of the pieces that are to be cut there. */
+/** The cuts of one wall, of the pieces that are to be cut there; `insides` are those of its openings' surfaces. */
 export function wallCuts(
   plan: Plan,
   solved: SolvedWall,
   mark: string,
   toCut: readonly PieceToCut[],
+  insides: readonly WallCuts[] = [],
 ): WallCuts {
   const pieces = toCut.map(({ lay, label, id, index, course, factory }) => {
     const cut = pieceCut(solved, lay, index);
     return { label, id, index, tile: lay.lay.tile, course, cut, factory };
   });
-  return { wall: solved.wall.name, mark, pieces, batches: batchesOf(plan, pieces) };
+  return { wall: solved.wall.name, mark, pieces, batches: batchesOf(plan, pieces), insides };
 }

@@ -1,4 +1,4 @@
-import type { SolvedPlan } from "../../solver/index.js";
+import { type SolvedPlan, type SolvedWall, surfacesOf } from "../../solver/index.js";
 import type { Materials } from "../takeoff.js";
 import { groutOf } from "./grout.js";
 import { membraneOf } from "./membrane.js";
@@ -8,15 +8,18 @@ import { setAreas, sumOfAreas } from "./set-areas.js";
 
 /** What the walls of a plan take besides tile and trim; of a wall that isn't laid, nothing. */
 export function materialsOf({ plan, walls }: SolvedPlan): Materials {
-  const laid = walls
-    .filter(({ lays }) => lays.length > 0)
+  const isLaid = ({ lays }: SolvedWall): boolean => lays.length > 0;
+  const insides = walls.flatMap((wall) => wall.insides.map((inside) => inside.wall));
+  const meeting = [...plan.walls, ...insides];
+  const laid = surfacesOf(walls)
+    .filter(isLaid)
     .map((wall) => ({ wall, areas: wall.lays.map((lay) => setAreas(wall, lay)) }));
   return {
     grout: laid.flatMap(({ wall, areas }) =>
       wall.lays.map((lay, i) => groutOf(wall, lay, areas[i]!, plan.grout)),
     ),
-    sealant: laid.flatMap(({ wall }) => sealantOf(wall, plan.walls, plan.sealant)),
+    sealant: laid.flatMap(({ wall }) => sealantOf(wall, meeting, plan.sealant)),
     mortar: laid.map(({ wall, areas }) => mortarOf(plan, wall.wall.name, sumOfAreas(areas))),
-    membrane: laid.map(({ wall }) => membraneOf(wall)),
+    membrane: walls.filter(isLaid).map(membraneOf),
   };
 }

@@ -11,7 +11,7 @@ import type { MembraneTakeoff } from "../takeoff.js";
 /**
  * The bare wall behind the tile, less its windows and doors; behind a bench, a curb or a soffit it goes on.
  * A niche's back is as large as its opening, so that it counts, and its four sides where the plan says how
- * deep they are.
+ * deep they are; so do a window's where they are tiled.
  */
 export function membraneOf({ wall, region }: SolvedWall): MembraneTakeoff {
   const { edges, size, name } = wall;
@@ -42,10 +42,10 @@ export function membraneOf({ wall, region }: SolvedWall): MembraneTakeoff {
 }
 
 /**
- * Twice the area of a niche's four sides, as if its sill were level: one that falls towards the room
+ * Twice the area of a niche's or a window's four sides, as if its sill were level: one that falls towards the room
  * takes from the back and the sides at least as much as it is longer.
  */
 function doubleSides({ kind, inside, size }: Opening): bigint {
-  if (kind !== "niche" || !inside) return 0n;
+  if (!inside || (kind !== "niche" && !(kind === "window" && inside.tiled))) return 0n;
   return 4n * BigInt(size.across + size.up) * BigInt(inside.depth);
 }

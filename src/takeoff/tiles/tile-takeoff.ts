@@ -1,6 +1,6 @@
 import type { Nm } from "../../measure/index.js";
 import type { Tile } from "../../model/index.js";
-import { type Box, doublePieceArea, type SolvedPlan } from "../../solver/index.js";
+import { type Box, doublePieceArea, type SolvedPlan, surfacesOf } from "../../solver/index.js";
 import { worked } from "../cuts/mitres.js";
 import type { PieceToCut } from "../cuts/pieces-to-cut.js";
 import type { CutTile, TileTakeoff } from "../takeoff.js";
@@ -10,7 +10,7 @@ import { purchaseOf } from "./purchase.js";
 
 /**
  * What every tile of the plan takes that is laid somewhere, in the order of the plan. `toCut` are the
- * pieces to cut of each wall.
+ * pieces to cut of each wall, and of each surface inside an opening.
  */
 export function tileTakeoffs(
   solved: SolvedPlan,
@@ -18,7 +18,7 @@ export function tileTakeoffs(
   kerf: Nm,
 ): TileTakeoff[] {
   return solved.plan.tiles.flatMap((tile) => {
-    const laid = solved.walls.some(({ lays }) => lays.some(({ lay }) => lay.tile === tile));
+    const laid = surfacesOf(solved.walls).some(({ lays }) => lays.some(({ lay }) => lay.tile === tile));
     return laid ? [tileTakeoff(solved, tile, toCut, kerf)] : [];
   });
 }
@@ -74,7 +74,7 @@ function highestCourse(pieces: readonly PieceToCut[]): number {
 function setOf({ walls }: SolvedPlan, tile: Tile) {
   let whole = 0;
   let doubleCut = 0n;
-  for (const wall of walls) {
+  for (const wall of surfacesOf(walls)) {
     for (const laid of wall.lays.filter(({ lay }) => lay.tile === tile)) {
       const isWorked = worked(wall, laid);
       for (let i = 0; i < laid.pieces.count; i++) {

@@ -24,6 +24,8 @@ const region: Region = {
   top: level(900),
   hiddenLeft: null,
   hiddenRight: null,
+  hiddenBottom: null,
+  hiddenTop: null,
   takeaways: [],
   roundHoles: [],
   steps: [],
