@@ -9,11 +9,12 @@ import {
   layRound,
   openingFits,
   pieceBounds,
+  restHeights,
   type SolvedLay,
   type SolvedWall,
   visibleExtent,
 } from "../solver/index.js";
-import { holeFitWords, openingFitWords, plateWords } from "../sheets/index.js";
+import { holeFitWords, openingFitWords, plateWords, restWords } from "../sheets/index.js";
 import type { Figures } from "./figures.js";
 import { heading, lines, paragraphs, plain } from "./markdown.js";
 
@@ -56,6 +57,8 @@ function fallWords(fall: Nm | null, figures: Figures): string {
 /** Where it would be on the joints, told of one that is off them. */
 function jointLines(wall: SolvedWall, opening: Opening, figures: Figures): string[] {
   const lay = layRound(wall, opening);
+  const rest = lay && restHeights(wall, lay, opening);
+  if (rest) return [...restWords(rest, (nm) => figures.length(nm)), ...chosenNote(lay)];
   const fits = lay && openingFits(wall, lay, opening);
   if (!fits || fits.isOn) return [];
   return [...openingFitWords(fits, (nm) => figures.length(nm)), ...chosenNote(lay)];

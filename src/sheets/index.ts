@@ -6,7 +6,7 @@ export type { MaterialsToBuy } from "./purchases/materials-to-buy.js";
 export type { LayReading, SmallestCut } from "./reading.js";
 export { choiceText } from "./choice-text.js";
 export { plateWords } from "./plate-words.js";
-export { holeFitWords, openingFitWords, tilesWords } from "./options/fit-words.js";
+export { holeFitWords, openingFitWords, restWords, tilesWords } from "./options/fit-words.js";
 export { findingJson } from "./finding-json.js";
 export { layReading } from "./reading.js";
 export { materialsToBuy } from "./purchases/materials-to-buy.js";

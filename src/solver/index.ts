@@ -30,6 +30,7 @@ export type {
 export type { HoleFits, Place } from "./whole-tiles/hole-fits.js";
 export type { JointsMet } from "./whole-tiles/joints-met.js";
 export type { OpeningFit, OpeningFits, WholeSize } from "./whole-tiles/opening-fits.js";
+export type { RestHeights } from "./whole-tiles/rest-heights.js";
 export type { StopHeights } from "./whole-tiles/stop-heights.js";
 export { grown, overlaps } from "./box.js";
 export { isStraight, rangeBetween, valueAt } from "./chain.js";
@@ -87,5 +88,6 @@ export { holeFits } from "./whole-tiles/hole-fits.js";
 export { layRound, topLay } from "./whole-tiles/lay-round.js";
 export { offJoint } from "./whole-tiles/joints-met.js";
 export { openingFits } from "./whole-tiles/opening-fits.js";
+export { restHeights } from "./whole-tiles/rest-heights.js";
 export { stopHeights } from "./whole-tiles/stop-heights.js";
 export { acrossOrigin, clearRuns, doubledCentre, upOrigin } from "./start.js";

@@ -22,6 +22,7 @@ import { plainCharacter } from "./plain-character.js";
 import { softJoint } from "./soft-joint.js";
 import { takeOption } from "./take-option.js";
 import { takeRoomOption } from "./take-room-option.js";
+import { wholeTiles } from "./whole-tiles.js";
 import { widenJoint } from "./widen-joint.js";
 import { writeSetStart } from "./write-set-start.js";
 import { writeStart } from "./write-start.js";
@@ -72,6 +73,7 @@ export function fixesAt(state: DocumentState, range: SourceRange): Fix[] {
     ...takeOption(state, range),
     ...takeRoomOption(state, range),
     ...windowOntoJoints(state, range),
+    ...wholeTiles(state, range),
   ]);
 }
 

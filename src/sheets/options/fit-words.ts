@@ -5,6 +5,7 @@ import type {
   OpeningFit,
   OpeningFits,
   Place,
+  RestHeights,
   StopHeights,
 } from "../../solver/index.js";
 import { counted } from "../counted.js";
@@ -38,6 +39,16 @@ export function holeFitWords({ tile, joint }: HoleFits, print: Print): string[] 
     ...(tile ? [`middle of a tile at ${placeWords(tile, print)}`] : []),
     ...(joint ? [`middle of a joint at ${placeWords(joint, print)}`] : []),
   ];
+}
+
+/** At which heights courses are whole over a bench or a curb, or under a soffit; none where no course would be. */
+export function restWords({ edge, isWhole, below, above }: RestHeights, print: Print): string[] {
+  const where = edge === "top" ? "begin whole over it" : "end whole under it";
+  if (isWhole) return [`courses ${where}`];
+  const heights = [below, above].flatMap((height) => (height === null ? [] : [print(height)]));
+  return heights.length === 0
+    ? []
+    : [`courses would ${where} with its ${edge} at ${heights.join(" or ")}`];
 }
 
 /** At which heights the wall's last course is whole. */

@@ -2,6 +2,7 @@ import { type Nm, toMillimetres } from "../../measure/index.js";
 import {
   holeFits,
   layRound,
+  restHeights,
   openingFits,
   type OpeningFit,
   type Place,
@@ -30,6 +31,17 @@ export function wholeTilesJson(solved: SolvedWall): object {
         sized: sized && fitJson(sized),
         sizes: { across: sizes.across.map(sizeJson), up: sizes.up.map(sizeJson) },
       };
+    }),
+    rests: openings.flatMap((opening) => {
+      const lay = layRound(solved, opening);
+      const rest = lay && restHeights(solved, lay, opening);
+      if (!rest) return [];
+      const { edge, isWhole, below, above } = rest;
+      const heights = {
+        below: below === null ? null : mm(below),
+        above: above === null ? null : mm(above),
+      };
+      return { name: opening.name, lay: lay.lay.name, edge, whole: isWhole, ...heights };
     }),
     holes: holes.map((hole) => {
       const lay = layRound(solved, hole);

@@ -2,6 +2,7 @@ import { formatLength, type Unit } from "../../measure/index.js";
 import {
   holeFits,
   layRound,
+  restHeights,
   openingFits,
   type SolvedLay,
   type SolvedWall,
@@ -10,7 +11,7 @@ import {
   type WholeSize,
 } from "../../solver/index.js";
 import { folded } from "../folded.js";
-import { holeFitWords, openingFitWords, type Print, stopWords } from "./fit-words.js";
+import { holeFitWords, openingFitWords, type Print, restWords, stopWords } from "./fit-words.js";
 import { LINE_WIDTH } from "./line-width.js";
 
 const INDENT = "    ";
@@ -24,6 +25,7 @@ function* layText(solved: SolvedWall, lay: SolvedLay, units: Unit): Generator<st
   const print = (nm: number): string => formatLength(nm, units);
   const lines = [
     ...openingLines(solved, lay, print),
+    ...restLines(solved, lay, print),
     ...holeLines(solved, lay, print),
     ...stopLines(solved, lay, print),
   ];
@@ -48,6 +50,15 @@ function openingLines(solved: SolvedWall, lay: SolvedLay, print: Print): string[
       `  its sizes of whole tiles: across ${sizeWords(across, "tile", print)}; ` +
       `up ${sizeWords(up, "course", print)}`;
     return [`${opening.kind} ${opening.name}: ${[first!, ...more].join("; ")}`, sizes];
+  });
+}
+
+/** Of benches, curbs and soffits. */
+function restLines(solved: SolvedWall, lay: SolvedLay, print: Print): string[] {
+  return solved.wall.openings.flatMap((opening) => {
+    const rest = layRound(solved, opening) === lay ? restHeights(solved, lay, opening) : null;
+    const words = rest ? restWords(rest, print) : [];
+    return words.length === 0 ? [] : [`${opening.kind} ${opening.name}: ${words.join("; ")}`];
   });
 }
 

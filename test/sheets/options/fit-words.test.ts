@@ -1,6 +1,11 @@
 import assert from "node:assert/strict";
 import { exactLength } from "../../../src/measure/index.js";
-import { holeFitWords, openingFitWords, stopWords } from "../../../src/sheets/options/fit-words.js";
+import {
+  holeFitWords,
+  openingFitWords,
+  restWords,
+  stopWords,
+} from "../../../src/sheets/options/fit-words.js";
 import { holeFits, openingFits, stopHeights } from "../../../src/solver/index.js";
 import { bench, RUNNING, STATED } from "./bench.js";
 
@@ -67,5 +72,18 @@ describe("the words of what keeps whole tiles", () => {
       stopWords({ isWhole: false, below: null, above: 25_400_000 }, print),
       "its last course would be whole with the top at 1",
     );
+  });
+
+  it("tell at which heights courses are whole over a bench or under a soffit", () => {
+    const IN = 25_400_000;
+    const rest = { edge: "top", isWhole: false, below: 17 * IN, above: 20 * IN } as const;
+    assert.deepEqual(restWords(rest, print), [
+      "courses would begin whole over it with its top at 17 or 20",
+    ]);
+    assert.deepEqual(restWords({ ...rest, edge: "bottom", below: null }, print), [
+      "courses would end whole under it with its bottom at 20",
+    ]);
+    assert.deepEqual(restWords({ ...rest, below: null, above: null }, print), []);
+    assert.deepEqual(restWords({ ...rest, isWhole: true }, print), ["courses begin whole over it"]);
   });
 });

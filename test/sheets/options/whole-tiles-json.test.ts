@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { wholeTilesJson } from "../../../src/sheets/options/whole-tiles-json.js";
-import { bench, RUNNING, TWO_LAYS } from "./bench.js";
+import { bench, RUNNING, STATED, TWO_LAYS } from "./bench.js";
 
 const INCH = 25.4;
 
@@ -18,6 +18,17 @@ describe("wholeTilesJson", () => {
       ],
     );
     assert.deepEqual(top, { whole: false, below: 62.125 * INCH, above: rounded(64.25 * INCH) });
+  });
+
+  it("has the heights of a bench", () => {
+    const seat = "  bench seat {\n    at 1\n    size 6 x 5\n    movement 1/8\n  }\n  hole tap";
+    const { rests } = wholeTilesJson(bench(STATED.replace("  hole tap", seat)).wall) as {
+      rests: { name: string; lay: string; edge: string; whole: boolean }[];
+    };
+    assert.deepEqual(
+      rests.map(({ name, lay, edge, whole }) => [name, lay, edge, whole]),
+      [["seat", "field", "top", false]],
+    );
   });
 
   it("has places and sizes in mm, exactly, and the courses whose joints are met", () => {
@@ -55,6 +66,7 @@ describe("wholeTilesJson", () => {
           },
         },
       ],
+      rests: [],
       holes: [
         {
           name: "tap",

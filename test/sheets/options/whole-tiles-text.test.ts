@@ -42,6 +42,14 @@ describe("wholeTilesText", () => {
     assert.doesNotMatch(field!, /low/);
   });
 
+  it("has the heights of what stands before the wall", () => {
+    const seat = "  bench seat {\n    at 1\n    size 6 x 5\n    movement 1/8\n  }\n  hole tap";
+    assert.match(
+      told(STATED.replace("  hole tap", seat)),
+      /bench seat: courses would begin whole over it with its top at /,
+    );
+  });
+
   it("is silent where there is nothing to work back to", () => {
     const plain = STATED.replace(/ {2}niche[^}]*}\n/, "").replace(/ {2}hole.*\n/, "");
     const measured = plain.replace("top ceiling", "top ceiling measured 0: 0, 30: 1/4");
