@@ -6,6 +6,7 @@ import { benchChangedText, benchManyPieces } from "./changed-text.js";
 import { benchChoice } from "./choose-start.js";
 import { benchCompare, benchPortfolio } from "./compare-plans.js";
 import { benchGrowth, benchMillion } from "./million-pieces.js";
+import { benchRoom } from "./search-room.js";
 import { benchPaintedPicture } from "./painted-picture.js";
 import { benchServerMemory } from "./server-memory.js";
 import { type Timing } from "./statistics.js";
@@ -18,7 +19,14 @@ const bars: Bar[] = [];
 const notes: string[] = [];
 
 // The browser comes last: while it runs down, it takes the processor from whatever is timed next.
-const benches = [benchChangedText, benchManyPieces, benchMillion, benchChoice, benchPaintedPicture];
+const benches = [
+  benchChangedText,
+  benchManyPieces,
+  benchMillion,
+  benchChoice,
+  benchRoom,
+  benchPaintedPicture,
+];
 for (const bench of benches) {
   const result: { timings: Timing[]; bars: Bar[]; note?: string } = await bench(subject);
   timings.push(...result.timings);

@@ -108,7 +108,7 @@ export class LinkedWalls {
       .map(({ leastBesides }) => leastBesides)
       .reduce(sumOf, noCost(this.wanting));
     const all = this.walls.map(({ heights }) => heights);
-    const levels = this.walls[0]!.someHeights(this.levels(all)).map((heights) => {
+    const levels = this.levels(all).map((heights) => {
       const least = this.walls
         .map((wall, i) => wall.leastOfHeight(heights[i]!))
         .reduce(sumOf, sumOf(besides, this.missedBy(heights)));
@@ -128,7 +128,7 @@ export class LinkedWalls {
     const root = Math.max(stated, 0);
     const own =
       stated >= 0 ? heights[root]! : heights.flatMap((each, i) => this.meeting(root, i, each));
-    return [...new Set(own)].map((y) =>
+    return this.walls[root]!.someHeights([...new Set(own)]).map((y) =>
       this.walls.map((wall, i) => (i === root ? y : this.levelWith(wall, root, y))),
     );
   }

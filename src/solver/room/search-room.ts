@@ -159,11 +159,16 @@ class RoomSearch {
   /** What joints cost at least; `bar` where that is surely no less than it. */
   private bounded(cluster: Cluster, all: readonly Joints[], bar: Cost | null): BoundedJoints[] {
     // What a joint's starts come to is not kept while others are looked at: there may be thousands.
-    return all.map((joints) => {
+    return all.flatMap((joints, i): BoundedJoints[] => {
+      if (i > 0 && this.effort.cells > ROOM_MOST.cells) {
+        this.capped = true;
+        return [];
+      }
       const parts = this.linkedAt(cluster, joints);
       const barOf = parts.length === 1 ? bar : null;
       const least = parts.map(({ linked }) => linked.leastCost(barOf));
-      return { joints, least: least.reduce(sumOf, noCost(this.wanting)) };
+      this.capped ||= parts.some(({ walls }) => walls.some(({ isThinned }) => isThinned));
+      return [{ joints, least: least.reduce(sumOf, noCost(this.wanting)) }];
     });
   }
 

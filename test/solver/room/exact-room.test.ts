@@ -17,6 +17,8 @@ interface Kind {
   /** How many steps of 1/64 in the joint may be wider. */
   readonly range?: number;
   readonly top?: string;
+  /** How walls meet; by default in inside corners. */
+  readonly corner?: "outside";
   readonly stop?: (up: number) => string;
 }
 
@@ -26,13 +28,18 @@ const sixtyFourths = (steps: number): string => `${steps}/64`;
 function roomText(random: Random, kind: Kind): string {
   const { walls, wishes, first, stated = "", lastStated = "", range = 0, top = "ceiling" } = kind;
   const face = [random.integer(50, 76), random.integer(40, 56)].map(sixtyFourths);
+  const meets = kind.corner ?? "corner";
   const up = random.integer(120, 170);
   const bond = random.chance(0.5) ? "stack" : "running 1/2";
   const joint = range > 0 ? `4/64 to ${sixtyFourths(4 + range)}` : "4/64";
   const wallsText = Array.from({ length: walls }, (_, i) => {
     const corners = [
-      i > 0 ? `left corner w${i - 1} over movement 1/8` : "left wall movement 1/8",
-      i < walls - 1 ? `right corner w${i + 1} under movement 1/8` : "right wall movement 1/8",
+      i > 0
+        ? `left ${meets} w${i - 1} over${meets === "corner" ? " movement 1/8" : ""}`
+        : "left wall movement 1/8",
+      i < walls - 1
+        ? `right ${meets} w${i + 1} under${meets === "corner" ? " movement 1/8" : ""}`
+        : "right wall movement 1/8",
     ];
     const height = i === 0 && kind.stop ? kind.stop(up) : sixtyFourths(up);
     return `wall w${i} {
@@ -111,6 +118,36 @@ describe("a room's layout against every layout in steps of 1/64 in", () => {
   it("is never worse over a range of joints", () => {
     const wishes = ["courses meet", "whole courses at bottom", "whole courses at top"];
     isNeverWorse({ walls: 2, wishes, range: 2 }, [1, 2, 3]);
+  });
+
+  it("is never worse at outside corners", () => {
+    const wishes = ["courses meet", "equal ends"];
+    isNeverWorse({ walls: 2, wishes, corner: "outside" }, [1, 2]);
+  });
+
+  it("is never worse with two niches that may both move and meet one tile", () => {
+    const first = (random: Random): string => `niche one {
+    at ${sixtyFourths(random.integer(20, 24))} to 36/64, 40/64
+    size 40/64 x 40/64
+    movement 1/16
+  }
+  niche two {
+    at 84/64 to ${sixtyFourths(random.integer(92, 98))}, 45/64
+    size 40/64 x 40/64
+    movement 1/16
+  }`;
+    const stated = "up joint at 70/64\n    across tile centred at 83/64";
+    isNeverWorse({ walls: 1, first, stated, wishes: ["no cut under 1/4"] }, [1, 2, 3]);
+  });
+
+  it("is never worse with a niche that may move over a range of joints, the height being stated", () => {
+    const first = (): string => `niche shelf {
+    at 40/64 to 48/64, 40/64
+    size 50/64 x 40/64
+    movement 1/16
+  }`;
+    const stated = "up joint at 70/64";
+    isNeverWorse({ walls: 1, first, stated, range: 2, wishes: ["no cut under 1/4"] }, [1, 2]);
   });
 
   it("is never worse with a niche whose place is free across", () => {
