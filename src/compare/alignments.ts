@@ -42,10 +42,14 @@ function keyed(list: readonly Alignment[], common: CommonName): Map<string, Alig
 
 /** What stands in line on a wall: openings on joints, centre lines, courses at inside corners. */
 export function alignmentsOf(plan: SolvedPlan, wall: SolvedWall): Alignment[] {
-  const lay = wall.lays[0];
+  const [lay] = wall.lays;
   if (!lay) return [];
+  // What is set of a lay and what goes on over it each have openings of their own.
+  const parts = lay.stand ? wall.lays : [lay];
   return [
-    ...lay.region.takeaways.flatMap((takeaway) => onJoints(lay, takeaway)),
+    ...parts.flatMap((part) =>
+      part.region.takeaways.flatMap((takeaway) => onJoints(part, takeaway)),
+    ),
     ...centred(wall, lay),
     ...coursesMeet(plan, wall, lay),
   ];

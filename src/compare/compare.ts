@@ -9,6 +9,7 @@ import type {
   Change,
   ComparedPlan,
   Comparison,
+  Fact,
   Pair,
   WallComparison,
   WallReading,
@@ -100,7 +101,9 @@ function compareWall(
       : [],
     facts: both
       ? [
-          ...matches.flatMap(({ lays }) => layFacts(lays, plans.after.plan.units, renamedTiles)),
+          ...withoutTwins(
+            matches.flatMap((match) => layFacts(match, plans.after.plan.units, renamedTiles)),
+          ),
           ...openings.flatMap(openingFacts),
           ...holes.flatMap(holeFacts),
           ...wallFacts(before.wall, after.wall, renamedWalls),
@@ -118,6 +121,11 @@ function compareWall(
         )
       : [],
   };
+}
+
+/** What is set of a lay and what is over it may have changed alike: that is told once. */
+function withoutTwins(facts: readonly Fact[]): Fact[] {
+  return [...new Map(facts.map((fact) => [JSON.stringify(fact), fact])).values()];
 }
 
 /** What a new or gone opening is in line with says nothing about a change. */

@@ -88,6 +88,8 @@ export type FactName =
   | "meets"
   | "soft joint"
   | "joint"
+  | "set"
+  | "set top"
   | "reading"
   | "frame"
   | "inset"

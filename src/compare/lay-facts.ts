@@ -1,5 +1,7 @@
 import type { Unit } from "../measure/index.js";
 import type { Bond } from "../model/index.js";
+import { setName } from "../rules/index.js";
+import type { PieceMatch } from "./match-pieces.js";
 import { acrossWords, toldLength, upWords } from "../sheets/index.js";
 import {
   courseShift,
@@ -8,7 +10,7 @@ import {
   moduleUp,
   type SolvedLay,
 } from "../solver/index.js";
-import type { Change, Fact } from "./comparison.js";
+import type { Fact } from "./comparison.js";
 import { factOf, length, words } from "./facts-of.js";
 
 /**
@@ -16,7 +18,7 @@ import { factOf, length, words } from "./facts-of.js";
  * is no change; nor is one that stays written while the wall changes round it.
  */
 export function layFacts(
-  { before, after }: Change<SolvedLay>,
+  { lays: { before, after }, lowest }: Pick<PieceMatch, "lays" | "lowest">,
   units: Unit,
   renamedTiles: ReadonlyMap<string, string>,
 ): Fact[] {
@@ -34,12 +36,31 @@ export function layFacts(
   const starts = (part: "across" | "up") => startsOf(before, after, part, units);
   const sameTile = (renamedTiles.get(tile) ?? tile) === other;
   return [
-    ...(sameAcross(old, now) ? [] : factOf(of, "across", ...starts("across"))),
-    ...(sameUp(old, now) ? [] : factOf(of, "up", ...starts("up"))),
+    // What goes on over set courses has no start of its own.
+    ...(!lowest || sameAcross(old, now) ? [] : factOf(of, "across", ...starts("across"))),
+    ...(!lowest || isSameUp(before, after) ? [] : factOf(of, "up", ...starts("up"))),
     ...(sameTile ? [] : factOf(of, "tile", words(tile), words(other))),
     ...factOf(of, "bond", words(bondName(before.lay.bond)), words(bondName(after.lay.bond))),
     ...factOf(of, "joint", length(before.joint), length(after.joint)),
+    ...setFacts(before, after),
   ];
+}
+
+/** What is set, and where its top was measured. */
+function setFacts(before: SolvedLay, after: SolvedLay): Fact[] {
+  const of = { of: "lay" } as const;
+  const top = ({ lay, stand }: SolvedLay) =>
+    lay.set && lay.set.tops.length > 0 && stand!.reached ? length(stand!.top) : null;
+  return [
+    ...factOf(of, "set", words(setName(before)), words(setName(after))),
+    ...factOf(of, "set top", top(before), top(after)),
+  ];
+}
+
+/** Set courses keep their start, whatever their top is off. */
+function isSameUp(before: SolvedLay, after: SolvedLay): boolean {
+  if (before.stand || after.stand) return before.courses[0]?.bottom === after.courses[0]?.bottom;
+  return sameUp(before.lattice, after.lattice);
 }
 
 /** Both starts as people are told them, or to the nanometre where that would make them alike. */

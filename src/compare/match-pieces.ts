@@ -8,15 +8,21 @@ import {
   type SolvedWall,
 } from "../solver/index.js";
 import type { Change, CourseShift, Pair } from "./comparison.js";
+import { type CourseSpan, type LayMatch, matchLays } from "./match-lays.js";
 import { matchRows, type Row } from "./match-rows.js";
 import { sameCut } from "./same-cut.js";
 
-/** What became of a piece; `apart` is a piece without a counterpart: gone, or new. */
-export const FATE = { kept: 0, moved: 1, recut: 2, apart: 3 } as const;
+/**
+ * What became of a piece; `apart` is a piece without a counterpart: gone, or new. What is `elsewhere` is in a
+ * course that another match tells of.
+ */
+export const FATE = { kept: 0, moved: 1, recut: 2, apart: 3, elsewhere: 4 } as const;
 
 /** The pieces of a wall before and after, each beside its counterpart. */
 export interface PieceMatch {
   readonly lays: Change<SolvedLay>;
+  /** Whether these are the lowest courses of what the plan states as one lay. */
+  readonly lowest: boolean;
   /** For each piece before, its counterpart after, or -1. */
   readonly twin: Int32Array;
   /** Each piece's fate, as FATE tells. */
@@ -35,35 +41,20 @@ export function matchPieces(wall: Change<SolvedWall>): readonly PieceMatch[] {
   return matchLays(wall).map(matchLay);
 }
 
-/** Lays are matched by name; those whose names are left over, in their order. */
-function matchLays({ before, after }: Change<SolvedWall>): Change<SolvedLay>[] {
-  const [old, now] = [before?.lays ?? [], after?.lays ?? []];
-  const alone = (lays: readonly SolvedLay[], others: readonly SolvedLay[]) =>
-    lays.filter(({ lay }) => !others.some((other) => other.lay.name === lay.name));
-  const [gone, come] = [alone(old, now), alone(now, old)];
-  const named = now.map((lay): Change<SolvedLay> => {
-    const same = old.find((other) => other.lay.name === lay.lay.name);
-    return { before: same ?? gone[come.indexOf(lay)] ?? null, after: lay };
-  });
-  return [...named, ...gone.slice(come.length).map((lay) => ({ before: lay, after: null }))];
-}
-
-function matchLay(lays: Change<SolvedLay>): PieceMatch {
+function matchLay({ lays, spans, lowest }: LayMatch): PieceMatch {
   const [old, now] = [lays.before, lays.after];
   const twin = new Int32Array(old?.pieces.count ?? 0).fill(-1);
-  const fates = {
-    before: new Uint8Array(old?.pieces.count ?? 0).fill(FATE.apart),
-    after: new Uint8Array(now?.pieces.count ?? 0).fill(FATE.apart),
-  };
+  const fates = { before: untold(old, spans.before), after: untold(now, spans.after) };
   const anew = old !== null && now !== null && !isSameTile(old, now);
-  if (!old || !now || anew || old.courses.length === 0 || now.courses.length === 0) {
-    return { lays, twin, fates, shift: null, anew };
+  const [oldCourses, nowCourses] = [coursesIn(old, spans.before), coursesIn(now, spans.after)];
+  if (!old || !now || anew || oldCourses.length === 0 || nowCourses.length === 0) {
+    return { lays, lowest, twin, fates, shift: null, anew };
   }
-  const by = matchRows(courseRow(old), courseRow(now));
-  const placeOf = new Map(now.courses.map(({ number }, j) => [number, j]));
+  const by = matchRows(courseRow(old, oldCourses), courseRow(now, nowCourses));
+  const placeOf = new Map(nowCourses.map((number) => [number, number - 1]));
   const shifts = new Set<Nm>();
-  for (const [i, { number }] of old.courses.entries()) {
-    const j = placeOf.get(number + by);
+  for (const number of oldCourses) {
+    const [i, j] = [number - 1, placeOf.get(number + by)];
     if (j !== undefined) shifts.add(matchCourse(old, i, now, j, twin));
   }
   for (let i = 0; i < twin.length; i++) {
@@ -71,7 +62,7 @@ function matchLay(lays: Change<SolvedLay>): PieceMatch {
     if (j < 0) continue;
     fates.before[i] = fates.after[j] = fateOf(old, i, now, j);
   }
-  return { lays, twin, fates, shift: shiftOf(old, now, by, shifts), anew };
+  return { lays, lowest, twin, fates, shift: shiftOf(old, now, by, shifts), anew };
 }
 
 function isSameTile({ lattice: a }: SolvedLay, { lattice: b }: SolvedLay): boolean {
@@ -79,13 +70,29 @@ function isSameTile({ lattice: a }: SolvedLay, { lattice: b }: SolvedLay): boole
   return near(a.face.across, b.face.across) && near(a.face.up, b.face.up);
 }
 
-function courseRow({ lattice, courses }: SolvedLay): Row {
+/** The numbers of a lay's courses within a span. */
+function coursesIn(lay: SolvedLay | null, span: CourseSpan | null): readonly number[] {
+  const numbers = lay?.courses.map(({ number }) => number) ?? [];
+  return span ? numbers.filter((number) => span.first <= number && number <= span.last) : numbers;
+}
+
+/** Every piece of the span without a counterpart yet. */
+function untold(lay: SolvedLay | null, span: CourseSpan | null): Uint8Array<ArrayBuffer> {
+  const fates = new Uint8Array(lay?.pieces.count ?? 0).fill(FATE.apart);
+  if (!lay || !span) return fates;
+  const { course } = lay.pieces;
+  return fates.map((fate, i) =>
+    span.first <= course[i]! && course[i]! <= span.last ? fate : FATE.elsewhere,
+  );
+}
+
+function courseRow({ lattice }: SolvedLay, courses: readonly number[]): Row {
   return {
     origin: courseBottom(lattice, 0),
     module: moduleUp(lattice),
     face: lattice.face.up,
-    first: courses[0]!.number,
-    last: courses.at(-1)!.number,
+    first: courses[0]!,
+    last: courses.at(-1)!,
     base: 0,
   };
 }

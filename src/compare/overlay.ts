@@ -1,7 +1,8 @@
 import { buildOverlay, type ComparedWall, type Fate, type OverlayScene } from "../drawing/index.js";
 import { compare } from "./compare.js";
 import type { ComparedPlan } from "./comparison.js";
-import { FATE, matchPieces } from "./match-pieces.js";
+import type { SolvedLay } from "../solver/index.js";
+import { FATE, matchPieces, type PieceMatch } from "./match-pieces.js";
 import { matchPlans } from "./match-plan.js";
 import { wallNotes } from "./summary.js";
 import { wallChanged } from "./totals.js";
@@ -16,22 +17,34 @@ export function overlayOf(before: ComparedPlan, after: ComparedPlan): OverlaySce
     return {
       ...wall,
       fates: {
-        before: new Map(
-          matches.flatMap(({ lays, fates }) =>
-            lays.before ? [[lays.before, named(fates.before, "gone")] as const] : [],
-          ),
-        ),
-        after: new Map(
-          matches.flatMap(({ lays, fates }) =>
-            lays.after ? [[lays.after, named(fates.after, "fresh")] as const] : [],
-          ),
-        ),
+        before: fatesOf(matches, "before"),
+        after: fatesOf(matches, "after"),
       },
       notes: wallNotes(told[i]!, units),
     };
   });
   const changed = all.filter((_, i) => wallChanged(told[i]!));
   return buildOverlay(after.solved.plan, changed.length > 0 ? changed : all);
+}
+
+/** Each lay with the fates of its pieces, as all matches that tell of some of its courses say. */
+function fatesOf(
+  matches: readonly PieceMatch[],
+  when: "before" | "after",
+): ReadonlyMap<SolvedLay, (Fate | null)[]> {
+  const byLay = new Map<SolvedLay, Uint8Array>();
+  for (const { lays, fates } of matches) {
+    const lay = lays[when];
+    if (!lay) continue;
+    const known = byLay.get(lay);
+    const told = fates[when];
+    byLay.set(
+      lay,
+      known ? known.map((fate, i) => (fate === FATE.elsewhere ? told[i]! : fate)) : told,
+    );
+  }
+  const apart = when === "before" ? "gone" : "fresh";
+  return new Map([...byLay].map(([lay, fates]) => [lay, named(fates, apart)]));
 }
 
 function named(fates: Uint8Array, apart: Fate): (Fate | null)[] {

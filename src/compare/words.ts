@@ -286,6 +286,8 @@ const MISSING: Readonly<Partial<Record<Fact["name"], string>>> = {
   tile: "none",
   "soft joint": "none",
   joint: "none",
+  set: "nothing",
+  "set top": "as planned",
 };
 
 function subjectWords(subject: Subject): string {
@@ -307,6 +309,7 @@ function factLabel({ subject, name, which }: Fact): string {
   if (name === "limit") return `rules, ${which as string}`;
   if (isSupply(name)) return `${name}, ${which as string}`;
   if (name === "title") return `${of || "plan"}, title`;
+  if (name === "set top") return "top of what is set, as measured";
   if (of === "") return name;
   // A side is named for what it meets, an opening for its size.
   if (name === "meets" || name === "size") return of;

@@ -21,7 +21,7 @@ export interface WallCuts {
   readonly mark: string;
   /** Every piece that is cut or mitred, course by course from the bottom, left to right. */
   readonly pieces: readonly CutPiece[];
-  /** Those pieces by equal cuts, in the order of work: rips, crosscuts, corners, tapers, notches, holes, mitres. */
+  /** Those pieces that are not set yet by equal cuts, in the order of work: rips, crosscuts, corners, tapers, notches, holes, mitres. */
   readonly batches: readonly Batch[];
   /** The cuts of the surfaces inside its openings, opening by opening. */
   readonly insides: readonly WallCuts[];
@@ -37,6 +37,8 @@ export interface CutPiece {
   readonly index: number;
   readonly tile: Tile;
   readonly course: number;
+  /** Whether it is on the wall already, so that it is in no batch. */
+  readonly set: boolean;
   readonly cut: PieceCut;
   /** The edges that have to be the tile's own, since they show: at a field joint, or free without trim. */
   readonly factory: readonly Side[];

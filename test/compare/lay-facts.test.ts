@@ -6,7 +6,11 @@ function facts(...edits: readonly (readonly [string, string])[]): string[] {
   const [before, after] = [WALL, edited(WALL, ...edits)].map(
     (text) => told(text).solved.walls[0]!.lays[0]!,
   );
-  return layFacts({ before: before!, after: after! }, "inch", new Map()).map(({ name }) => name);
+  return layFacts(
+    { lays: { before: before!, after: after! }, lowest: true },
+    "inch",
+    new Map(),
+  ).map(({ name }) => name);
 }
 
 describe("layFacts", () => {
@@ -22,7 +26,11 @@ describe("layFacts", () => {
           told(edited(WALL, ["full tile from left", `tile centred at ${place}`])).solved.walls[0]!
             .lays[0]!,
       );
-      const [fact] = layFacts({ before: before!, after: after! }, "inch", new Map());
+      const [fact] = layFacts(
+        { lays: { before: before!, after: after! }, lowest: true },
+        "inch",
+        new Map(),
+      );
       return [fact!.before, fact!.after].map((value) => value?.kind === "words" && value.words);
     };
     assert.deepEqual(starts("63.366667mm", "65mm"), [

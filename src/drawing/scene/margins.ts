@@ -1,4 +1,4 @@
-import type { SolvedWall } from "../../solver/index.js";
+import { type Course, isSetCourse, type SolvedWall } from "../../solver/index.js";
 import { boxRound, boxesOverlap, lineHeight, makeLabel } from "../labels.js";
 import { across, down, rounded } from "../picture.js";
 import type { DimensionRank, Label, PictureBox, RuledLine } from "../scene.js";
@@ -192,18 +192,18 @@ function courseNumbers(solved: SolvedWall, bare: PictureBox, { em }: Setting): L
     const { bottom: low, top: high } = lay.region.bounds;
     const course = across(face.up + joint);
     const step = [1, 2, 5, 10, 20, 50, 100].find((n) => n * course >= lineHeight(size)) ?? 1000;
-    const widest = Math.max(
-      0,
-      ...lay.courses.map((c) => textWidth(String(lay.below + c.number), size)),
-    );
+    // That a course is set already is said in words, whatever the colours.
+    const textOf = ({ number }: Course): string =>
+      `${lay.below + number}${isSetCourse(lay, number) ? " set" : ""}`;
+    const widest = Math.max(0, ...lay.courses.map((course) => textWidth(textOf(course), size)));
     return lay.courses
       .filter(({ number }) => step === 1 || number === 1 || (lay.below + number) % step === 0)
-      .map(({ number, bottom, top }) =>
+      .map((course) =>
         makeLabel({
-          text: String(lay.below + number),
+          text: textOf(course),
           role: "number",
           x: bare.right + 0.5 * em + widest,
-          y: down((Math.max(bottom, low) + Math.min(top, high)) / 2),
+          y: down((Math.max(course.bottom, low) + Math.min(course.top, high)) / 2),
           size,
           anchor: "end",
         }),

@@ -1,3 +1,4 @@
+import { setName } from "../../rules/index.js";
 import type { AcrossStart, Centre, Edge, OutsideCorner, UpStart, Wall } from "../../model/index.js";
 import type { SolvedLay, SolvedWall } from "../../solver/index.js";
 import { plainText } from "../plain-text.js";
@@ -59,7 +60,19 @@ export function layWords(solved: SolvedWall, setting: Setting): string[] {
     return [`Not laid: asks for ${refused.pieces} pieces; at most ${refused.most} are drawn.`];
   }
   if (lays.length === 0) return ["Nothing is laid on this wall."];
-  return lays.flatMap((lay) => [tileWords(lay, setting), startWords(lay, setting)]);
+  return lays.flatMap((lay) => [
+    tileWords(lay, setting),
+    startWords(lay, setting),
+    ...setWords(lay, setting),
+  ]);
+}
+
+/** What is on the wall already, and where its top is. */
+function setWords(lay: SolvedLay, { length }: Setting): string[] {
+  if (!lay.stand) return [];
+  const { planned, top } = lay.stand;
+  const measured = top === planned ? "as planned" : `as measured; planned at ${length(planned)}`;
+  return [`Set already: ${plainText(setName(lay)!)}, the top at ${length(top)} ${measured}.`];
 }
 
 function tileWords({ lay, joint }: SolvedLay, { length }: Setting): string {

@@ -23,7 +23,7 @@ export function cutsBlocks(ground: Ground, cuts: WallCuts): Block[] {
   const example = cuts.batches[0]!.labels[0]!;
   return [
     text(
-      `${counted(cuts.pieces.length, "piece")} to cut. A label is wall, course from the bottom, place from ` +
+      `${counted(cuts.pieces.filter(({ set }) => !set).length, "piece")} to cut. A label is wall, course from the bottom, place from ` +
         `the left: write it on the back before it leaves the saw, such as ${example}.`,
     ),
     ...mitreTexts(cuts, ground.length),

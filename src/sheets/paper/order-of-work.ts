@@ -1,7 +1,8 @@
 import { isCorner } from "../../model/index.js";
 import { formatLength, type Nm, NM_PER } from "../../measure/index.js";
 import { FLATNESS, flatnessFor } from "../../rules/index.js";
-import type { Course, SolvedWall } from "../../solver/index.js";
+import { type Course, countingLay, type SolvedWall } from "../../solver/index.js";
+import { setText } from "../reading-text.js";
 import { plainText } from "../../drawing/index.js";
 import { courseRows } from "../setting-out/course-table.js";
 import { startCourse, workingLine } from "../setting-out/level-line.js";
@@ -82,6 +83,10 @@ function linesStep(ground: Ground, order: readonly SolvedWall[]): string {
 
 function wallSteps(ground: Ground, wall: SolvedWall, order: readonly SolvedWall[]): string[] {
   const name = titleOf(wall.wall);
+  const set = setSteps(ground, wall);
+  if (set.length > 0) {
+    return [...set.map((step) => `${name}: ${step}`), ...insideSteps(name, wall)];
+  }
   const rows = wall.lays.flatMap(courseRows);
   const start = startCourse(wall);
   const last = rows.at(-1);
@@ -111,6 +116,36 @@ function insideSteps(name: string, { insides }: SolvedWall): string[] {
       opening.kind === "niche" ? "its back, then its sill and head" : "its sill and head";
     return `${name}: inside ${openingWords(opening)} set ${first}, then its sides between them.`;
   });
+}
+
+/** What is left to do on a wall of which courses are set; none where nothing is. */
+function setSteps({ both, solved }: Ground, wall: SolvedWall): string[] {
+  const main = wall.lays.filter((lay) => countingLay(lay) === null);
+  const set = main.filter(({ stand }) => stand !== null);
+  const [first, top] = [set[0], set.at(-1)];
+  if (!first || !top) return [];
+  const from = first.below + first.lay.set!.from;
+  const to = top.below + top.lay.set!.to;
+  const rows = main.flatMap(courseRows);
+  const [over, last] = [rows.find(({ number }) => number > to), rows.at(-1)!];
+  const below = rows.filter(({ number }) => number < from);
+  return [
+    ...set.map(
+      (lay) => `${setText(lay, solved.plan.units)}; they stay as they are, and need no cuts.`,
+    ),
+    ...(over
+      ? [
+          `check that course ${to} is level and its top at ${both(over.bottom - main.at(-1)!.joint)}, then set ` +
+            `${courseSpan(over.number, last.number)}${last.cut ? ", the top one cut to its height" : ""}` +
+            `${openingsWords(wall)}; the bottom of course ${over.number} stands at ${both(over.bottom)}.`,
+        ]
+      : []),
+    ...(below.length === 0
+      ? []
+      : [
+          `when the field has set, take the ledger away and set ${courseSpan(below[0]!.number, from - 1)} last.`,
+        ]),
+  ];
 }
 
 function whyNow({ wall }: SolvedWall, order: readonly SolvedWall[]): string {

@@ -8,7 +8,7 @@ import { worked } from "./mitres.js";
  * A piece that is no whole tile, or has a mitred edge: all that decides which tile it can come from, but
  * not yet how it is cut.
  */
-export interface PieceToCut extends Omit<CutPiece, "tile" | "cut"> {
+export interface PieceToCut extends Omit<CutPiece, "tile" | "cut" | "set"> {
   readonly lay: SolvedLay;
 }
 

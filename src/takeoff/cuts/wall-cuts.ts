@@ -1,5 +1,5 @@
 import type { Plan } from "../../model/index.js";
-import type { SolvedWall } from "../../solver/index.js";
+import { isSetCourse, type SolvedWall } from "../../solver/index.js";
 import type { WallCuts } from "../takeoff.js";
 import { batchesOf } from "./batches.js";
 import { pieceCut } from "./piece-cut.js";
@@ -15,7 +15,9 @@ export function wallCuts(
 ): WallCuts {
   const pieces = toCut.map(({ lay, label, id, index, course, factory }) => {
     const cut = pieceCut(solved, lay, index);
-    return { label, id, index, tile: lay.lay.tile, course, cut, factory };
+    const set = isSetCourse(lay, lay.pieces.course[index]!);
+    return { label, id, index, tile: lay.lay.tile, course, set, cut, factory };
   });
-  return { wall: solved.wall.name, mark, pieces, batches: batchesOf(plan, pieces), insides };
+  const left = pieces.filter(({ set }) => !set);
+  return { wall: solved.wall.name, mark, pieces, batches: batchesOf(plan, left), insides };
 }
