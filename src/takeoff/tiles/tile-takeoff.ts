@@ -18,7 +18,9 @@ export function tileTakeoffs(
   kerf: Nm,
 ): TileTakeoff[] {
   return solved.plan.tiles.flatMap((tile) => {
-    const laid = surfacesOf(solved.walls).some(({ lays }) => lays.some(({ lay }) => lay.tile === tile));
+    const laid = surfacesOf(solved.walls).some(({ lays }) =>
+      lays.some(({ lay }) => lay.tile === tile),
+    );
     return laid ? [tileTakeoff(solved, tile, toCut, kerf)] : [];
   });
 }

@@ -83,7 +83,14 @@ function byHeight(plan: Plan, wall: Wall, joint: Nm): AtHeight[] {
       for (const x of xs) {
         const { lattice, courses, pieces } = layPieces(region, latticeOf(lay, joint, x, y));
         const laid = { lay, region, joint, lattice, courses, pieces } as unknown as SolvedLay;
-        const solved: SolvedWall = { wall: way, region, lays: [laid], trims: [], insides: [], refused: null };
+        const solved: SolvedWall = {
+          wall: way,
+          region,
+          lays: [laid],
+          trims: [],
+          insides: [],
+          refused: null,
+        };
         const cost = costOfLaid({ plan, walls: [solved] });
         const known = best.get(y);
         if (!known || compare(cost, known.cost) < 0) best.set(y, { cost, wall: solved });
