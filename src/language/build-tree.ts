@@ -1,5 +1,6 @@
 import type { CstNode, IToken } from "chevrotain";
 import { OPENING_KINDS } from "../model/index.js";
+import { LINING_WORDS } from "./vocabulary.js";
 import type { Problems } from "./build-expression.js";
 import { buildExpression, buildLiteral } from "./build-expression.js";
 import { buildAmount, buildNumber } from "./build-amount.js";
@@ -325,6 +326,19 @@ const BUILD: Readonly<Record<string, Build>> = {
   inset: measured("inset"),
   movement: measured("movement"),
   fall: measured("fall"),
+  untiled: (_node, _tree, stated) => ({ kind: "untiled", ...stated }),
+  lining: (node, tree, stated) => {
+    const bond = nodeAt(node, "liningBond");
+    const offset = bond && tokenAt(bond, "Length");
+    return {
+      kind: "lining",
+      ...stated,
+      of: meantWord(starterOf(node), LINING_WORDS),
+      tile: wordOf(tokenAt(node, "Name")!),
+      bond: bond ? { offset: offset ? buildLiteral(offset, tree.problems) : null } : null,
+      joint: tree.optionalLength(node, "expression"),
+    };
+  },
   hole: (node, tree, stated) => ({
     kind: "hole",
     ...stated,

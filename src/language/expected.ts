@@ -186,6 +186,7 @@ function nameWanted(statement: string, rule: string): NameWanted {
       return rule;
     case "allow":
       return "code";
+    case "lining":
     case "layOver":
     case "layUnder":
     case "courseRun":

@@ -1,3 +1,4 @@
+import type { LINING_WORDS } from "./vocabulary.js";
 import type { Fraction, Quantity } from "../measure/index.js";
 import type { OpeningKind, Side } from "../model/index.js";
 import type { LineTable, Span } from "./line-table.js";
@@ -303,8 +304,19 @@ export type OpeningPart =
   | Measured<"movement">
   | Measured<"depth">
   | Measured<"fall">
+  | Stated<"untiled">
+  | LiningStatement
   | AllowStatement
   | BrokenStatement;
+
+/** `back mosaic stack joint 1/16`: how the inside of an opening, or a surface of it, is laid. */
+export interface LiningStatement extends Stated<"lining"> {
+  readonly of: (typeof LINING_WORDS)[number];
+  readonly tile: Word;
+  /** null where the bond is the usual one there. */
+  readonly bond: { readonly offset: Literal | null } | null;
+  readonly joint: Expression | null;
+}
 
 export interface AtStatement extends Stated<"at"> {
   readonly x: Expression;

@@ -89,6 +89,8 @@ export const START = {
   inset: word("inset"),
   movement: word("movement"),
   fall: word("fall"),
+  untiled: word("untiled"),
+  lining: starter("Lining", "`inside`, `back`, `sides`, `sill` or `head`"),
   bond: word("bond"),
   joint: word("joint"),
   across: word("across"),
@@ -105,6 +107,9 @@ export const START = {
 } as const;
 
 const { edge, opening } = START;
+
+/** What of an opening's inside a lining is of: all of it, or some of its surfaces. */
+export const LINING_WORDS = ["inside", "back", "sides", "sill", "head"] as const;
 
 /**
  * The statements of each block by their first word. The same word may mean something else inside a
@@ -160,7 +165,11 @@ export const STATEMENTS: Readonly<Record<BlockKind, ReadonlyMap<string, Starter>
     ...OPENING_KINDS.map((kind) => [kind, opening] as const),
     ...named(["hole", "lay", "set", "prefer", "allow"]),
   ]),
-  opening: named(["at", "size", "frame", "inset", "movement", "depth", "fall", "allow"]),
+  opening: new Map<string, Starter>([
+    ...named(["at", "size", "frame", "inset", "movement", "depth", "fall", "untiled"]),
+    ...LINING_WORDS.map((word) => [word, START.lining] as const),
+    ...named(["allow"]),
+  ]),
   lay: new Map<string, Starter>([
     ...named(["bond", "joint", "across", "up", "covers", "at", "size"]),
     ["over", START.layOver],

@@ -196,6 +196,39 @@ export class WallGrammar extends LayGrammar {
     this.CONSUME(T.LineEnd);
   });
 
+  protected readonly untiled = this.RULE("untiled", () => {
+    this.CONSUME(START.untiled.token);
+    this.CONSUME(T.LineEnd);
+  });
+
+  protected readonly liningBond = this.RULE(
+    "liningBond",
+    () => {
+      this.OR([
+        { ALT: () => this.CONSUME(WORD.stack) },
+        {
+          ALT: () => {
+            this.CONSUME(WORD.running);
+            this.CONSUME(T.Length);
+          },
+        },
+      ]);
+    },
+    INSIDE_A_LINE,
+  );
+
+  /** back mosaic stack joint 1/16: inside an opening, laid otherwise than the wall */
+  protected readonly lining = this.RULE("lining", () => {
+    this.CONSUME(START.lining.token);
+    this.CONSUME(T.Name);
+    this.OPTION(() => this.SUBRULE(this.liningBond));
+    this.OPTION2(() => {
+      this.CONSUME(WORD.joint);
+      this.SUBRULE(this.expression);
+    });
+    this.CONSUME(T.LineEnd);
+  });
+
   protected readonly openingStatement = this.RULE("openingStatement", () => {
     this.OR([
       { ALT: () => this.SUBRULE(this.at) },
@@ -205,6 +238,8 @@ export class WallGrammar extends LayGrammar {
       { ALT: () => this.SUBRULE(this.movement) },
       { ALT: () => this.SUBRULE(this.depth) },
       { ALT: () => this.SUBRULE(this.fall) },
+      { ALT: () => this.SUBRULE(this.untiled) },
+      { ALT: () => this.SUBRULE(this.lining) },
       { ALT: () => this.SUBRULE(this.allow) },
     ]);
   });

@@ -1,6 +1,6 @@
 import type { Nm } from "../measure/index.js";
 import type { AllowingBlock } from "./allow.js";
-import type { Bond, OwnStart, UpStart } from "./lay.js";
+import type { Bond } from "./lay.js";
 import type { Origin } from "./source.js";
 import type { Tile, Trim } from "./tile.js";
 import type { Range } from "./wish.js";
@@ -29,8 +29,6 @@ export interface InsideLay extends AllowingBlock {
   readonly tile: Tile;
   readonly bond: Bond | null;
   readonly joint: Nm | null;
-  readonly across: OwnStart | null;
-  readonly up: UpStart | null;
 }
 
 /** How deep an opening is, or how far a solid thing stands out, and how what lies level there drains. */

@@ -55,6 +55,13 @@ const HELP: Readonly<Record<string, string>> = {
   left: "What the wall's left side meets, as one stands before it.",
   right: "What the wall's right side meets, as one stands before it.",
   top: "What the wall's top meets, its site readings and its joint.",
+  untiled: "Its depth is not tiled: a jamb of wood, a box that is bought.",
+  inside:
+    "How all of its inside is laid, where otherwise than the wall: `inside mosaic stack joint 1/16`.",
+  back: "How a niche's back is laid, where otherwise than the wall: `back mosaic stack joint 1/16`.",
+  sides: "How both sides of an opening are laid, where otherwise than the wall: `sides mosaic`.",
+  "lining sill": "How its sill is laid, where otherwise than the wall: `sill mosaic`.",
+  "lining head": "How its head is laid, where otherwise than the wall: `head mosaic`.",
   window: "A rectangular opening in the wall, often with a frame of trim.",
   niche: "A recess in the wall, lined with tile.",
   door: "An opening that goes down to the floor.",

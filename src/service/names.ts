@@ -54,6 +54,9 @@ function addOwnNames(
     case "lay-courses":
       for (const { tile } of statement.runs) add("tile", tile, false);
       return;
+    case "lining":
+      add("tile", statement.tile, false);
+      return;
     case "frame":
       add("trim", statement.trim, false);
       return;

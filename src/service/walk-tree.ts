@@ -90,6 +90,8 @@ export function expressionsOf(statement: Syntax.Statement): readonly Syntax.Expr
       return statement.wish.wanted === "no-cut" ? [statement.wish.under] : [];
     case "hole":
       return [statement.x, statement.y, statement.across, ...plateLengths(statement)];
+    case "lining":
+      return [statement.bond?.offset, statement.joint].filter((each) => each != null);
     case "bond":
       return statement.offset ? [statement.offset] : [];
     case "joint":

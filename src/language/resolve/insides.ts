@@ -3,6 +3,7 @@ import { formatLength } from "../../measure/index.js";
 import { type Inside, mayHaveDepth } from "../../model/index.js";
 import type { OpeningPart, OpeningStatement } from "../syntax.js";
 import { lengthOf } from "./lengths.js";
+import { resolveLinings } from "./linings.js";
 import type { Parts } from "./parts.js";
 import type { WallDraft } from "./wall-draft.js";
 
@@ -16,6 +17,14 @@ export function resolveInside(
   const { scope, name: wall } = draft;
   const statement = parts.first("depth");
   const fall = parts.first("fall");
+  const lined = parts.first("untiled") ?? parts.all("lining")[0];
+  if (lined && kind !== "niche" && kind !== "window") {
+    const message = `found how the inside of a ${kind} is laid, wanted it of a niche or a window`;
+    scope.report.tell("plan/inside", lined.head, message, { wall });
+  } else if (lined && !statement && !parts.isBroken("depth")) {
+    const message = "found how an inside is laid without a depth, wanted a `depth` in this block";
+    scope.report.tell("plan/inside", lined.head, message, { wall });
+  }
   const first = statement ?? fall;
   if (!first) return null;
   if (!mayHaveDepth({ kind })) {
@@ -31,8 +40,10 @@ export function resolveInside(
   }
   const depth = lengthOf(statement.length, "positive", scope, wall);
   const fallen = fall ? fallOf(fall, kind, up, draft) : null;
-  const tiled = kind === "niche" || kind === "window";
-  return depth === null ? null : { depth, fall: fallen, tiled, lays: {} };
+  const lays = resolveLinings(parts, draft);
+  const untiled = parts.first("untiled");
+  const tiled = (kind === "niche" || kind === "window") && !untiled;
+  return depth === null ? null : { depth, fall: fallen, tiled, lays: tiled ? lays : {} };
 }
 
 /** Over its depth a sill can't fall by as much as the opening is high: nothing would be left of it. */

@@ -64,7 +64,7 @@ function resolveOpening(
   draft: WallDraft,
 ): Opening | null {
   const { scope, name: wall } = draft;
-  const parts = new Parts(statement.body, scope.report, wall);
+  const parts = new Parts(statement.body, scope.report, wall, ["lining"]);
   const ranged = resolveAt(statement, parts, draft);
   const written = parts.need(
     "size",

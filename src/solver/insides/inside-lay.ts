@@ -1,9 +1,9 @@
 import type { Nm } from "../../measure/index.js";
-import type { Bond, Inside, InsideFace, Lay, Opening, OwnStart, Tile } from "../../model/index.js";
+import type { Bond, Inside, InsideFace, Lay, Opening, Tile } from "../../model/index.js";
 import type { SolvedLay } from "../solved.js";
 
-/** The lay of a surface inside an opening: it starts by itself, or goes on from the wall's. */
-export type LiningLay = Lay & { readonly across: OwnStart | null };
+/** The lay of a surface inside an opening, whose start the plan doesn't state. */
+export type LiningLay = Lay & { readonly across: null; readonly up: null };
 
 /**
  * How a surface inside an opening is laid: as the wall round it, but for what the plan says of it. The
@@ -28,8 +28,8 @@ export function insideLay(
     tile,
     bond: own?.bond ?? usual,
     joint: { min: width, max: width, origin },
-    across: own?.across ?? null,
-    up: own?.up ?? null,
+    across: null,
+    up: null,
     allows: [...(own?.allows ?? []), ...opening.allows],
     origin,
   };

@@ -2,7 +2,7 @@ import { divideRounded, type Nm } from "../../measure/index.js";
 import type { InsideFace, Lay } from "../../model/index.js";
 import { courseShift, firstPast, latticeOf, moduleUp } from "../lattice.js";
 import type { Lattice, Region } from "../solved.js";
-import { acrossOrigin, upOrigin } from "../start.js";
+import { upOrigin } from "../start.js";
 import type { InsidePlot, InsideWall } from "./inside-walls.js";
 
 /** Rows of tile on a surface: the lattice of row 0, and where a tile of each row begins. */
@@ -16,12 +16,12 @@ export function rowsOf(plot: InsidePlot, face: InsideWall, region: Region): Rows
   return goesOn(plot, face.lay) ? rowsFromWall(plot, face, region) : ownRows(face, region);
 }
 
-/** Whether a surface goes on from the wall's joints: it has the wall's module, and no start of its own. */
-export function goesOn({ round }: InsidePlot, { tile, joint, across, up }: Lay): boolean {
+/** Whether a surface goes on from the wall's joints: it has the wall's module. */
+export function goesOn({ round }: InsidePlot, { tile, joint }: Lay): boolean {
   const { lattice } = round;
   const { face } = tile;
   const isAlike = face.across === lattice.face.across && face.up === lattice.face.up;
-  return isAlike && joint.min === lattice.joint && across === null && up === null;
+  return isAlike && joint.min === lattice.joint;
 }
 
 /**
@@ -90,17 +90,14 @@ function mirrored(lay: Lay): Lay {
 }
 
 /**
- * A lay of its own starts as the plan says; what is left open of it in the middle, on a tile or a joint as leaves the
- * wider ends, with a full course at the sill or at the front; a side with a whole tile at the front.
+ * Another tile starts in the middle, on a tile or a joint as leaves the wider ends, with a full course at the sill or,
+ * of the sill and the head, at the front; a side with a whole tile at the front.
  */
 function ownRows({ face, wall, lay }: InsideWall, region: Region): Rows {
   const joint = lay.joint.min;
-  const ground = { wall, region, lay, joint };
-  const x = lay.across ? acrossOrigin(ground, lay.across) : usualLeft(face, lay, region);
-  const y = upOrigin(
-    ground,
-    lay.up ?? { kind: "full-course", from: face === "head" ? "top" : "bottom" },
-  );
+  const x = usualLeft(face, lay, region);
+  const from = face === "head" ? "top" : "bottom";
+  const y = upOrigin({ wall, region, lay, joint }, { kind: "full-course", from });
   const lattice = latticeOf(lay, joint, x, y);
   return { lattice, leftOf: (row) => x + courseShift(lattice, row + 1) };
 }
