@@ -143,11 +143,15 @@ describe("an opening", () => {
     assert.deepEqual(insideOf("at 1, 1; size 4 x 6; depth 3 1/2"), {
       depth: 3.5 * INCH,
       fall: null,
+      tiled: true,
+      lays: {},
     });
     for (const kind of ["niche", "window", "bench", "curb"]) {
       assert.deepEqual(insideOf("at 1, 1; size 4 x 6; depth 4; fall -1/8", kind), {
         depth: 4 * INCH,
         fall: -INCH / 8,
+        tiled: kind === "niche" || kind === "window",
+        lays: {},
       });
     }
   });
