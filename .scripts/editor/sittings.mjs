@@ -9,6 +9,7 @@
  */
 export const SITTINGS = [
   { name: "live", trusted: true, packaged: false, web: false, git: false },
+  { name: "rooms", trusted: true, packaged: false, web: false, git: false },
   { name: "git", trusted: true, packaged: false, web: false, git: true },
   { name: "reload", trusted: true, packaged: false, web: false, git: false },
   { name: "untrusted", trusted: false, packaged: false, web: false, git: false },

@@ -14,7 +14,15 @@ import type {
 export interface Watch {
   /** Has the changed pieces told with each picture, against an old text; null for none. */
   mark(old: protocol.OldText | null): void;
+  /** Has each picture hold the room unfolded as well, or no longer. */
+  unfold(room: boolean): void;
   dispose(): void;
+}
+
+/** What a watch wants of each picture. */
+interface Wanted {
+  readonly marks: protocol.OldText | null;
+  readonly room: boolean;
 }
 
 /** A comparison that is watched. */
@@ -28,8 +36,8 @@ export class PlanServer implements vscode.Disposable {
   readonly #pictures = new vscode.EventEmitter<Picture>();
   readonly #changes = new vscode.EventEmitter<PictureChanges>();
   readonly #running = new vscode.EventEmitter<void>();
-  /** Those who watch each plan, and what each has marks told against. */
-  readonly #watches = new Map<string, Map<Watch, protocol.OldText | null>>();
+  /** Those who watch each plan, and what each wants. */
+  readonly #watches = new Map<string, Map<Watch, Wanted>>();
   readonly #lastCommits = new Map<string, protocol.LastCommit>();
   readonly #comparisons = new Map<number, protocol.WatchComparison>();
   readonly #tellComparison = new Map<number, (comparison: PlanComparison) => void>();
@@ -64,25 +72,37 @@ export class PlanServer implements vscode.Disposable {
   }
 
   /** Has pictures of a plan sent, until it is disposed, at first with these marks. */
-  watch(uri: string, marks: protocol.OldText | null = null): Watch {
-    const watches = this.#watches.get(uri) ?? new Map<Watch, protocol.OldText | null>();
+  watch(uri: string, { marks, room }: Wanted): Watch {
+    const watches = this.#watches.get(uri) ?? new Map<Watch, Wanted>();
+    const isFirst = watches.size === 0;
     this.#watches.set(uri, watches);
+    const change = (changed: () => void): void => {
+      const before = wantedOf(watches);
+      changed();
+      const after = wantedOf(watches);
+      if (before.marks !== after.marks || before.room !== after.room) this.#sendWatch(uri);
+    };
+    const want = (wanted: Partial<Wanted>): void => {
+      change(() => watches.set(watch, { ...watches.get(watch)!, ...wanted }));
+    };
     const watch: Watch = {
-      mark: (old) => {
-        const before = marksOf(watches);
-        watches.set(watch, old);
-        if (marksOf(watches) !== before) this.#sendWatch(uri);
-      },
+      mark: (old) => want({ marks: old }),
+      unfold: (unfolded) => want({ room: unfolded }),
       dispose: () => {
-        const before = marksOf(watches);
+        if (!watches.has(watch)) return;
+        if (watches.size > 1) {
+          change(() => watches.delete(watch));
+          return;
+        }
         watches.delete(watch);
-        if (watches.size === 0) this.#watches.delete(uri);
-        if (watches.size === 0 || marksOf(watches) !== before) this.#sendWatch(uri);
+        this.#watches.delete(uri);
+        this.#sendWatch(uri);
       },
     };
-    const before = marksOf(watches);
-    watches.set(watch, marks);
-    if (watches.size === 1 || marksOf(watches) !== before) this.#sendWatch(uri);
+    if (isFirst) {
+      watches.set(watch, { marks, room });
+      this.#sendWatch(uri);
+    } else change(() => watches.set(watch, { marks, room }));
     return watch;
   }
 
@@ -124,6 +144,21 @@ export class PlanServer implements vscode.Disposable {
     }
   }
 
+  /** The best few layouts of a wall, or of all of a plan; null when it isn't open, or the server can't say. */
+  async options(
+    asked: protocol.OptionsRequest,
+    token: vscode.CancellationToken,
+  ): Promise<protocol.OptionsAnswer> {
+    if (this.client.state !== State.Running) return null;
+    try {
+      return await this.client.sendRequest<protocol.OptionsAnswer>(protocol.OPTIONS, asked, token);
+    } catch (error) {
+      // A newer text came meanwhile, or another wall was chosen: it is asked for in its turn.
+      this.client.warn("The layouts of a plan could not be told", error, false);
+      return null;
+    }
+  }
+
   /** The sheet of a plan as it is written now; null when it isn't open, or the server can't say. */
   async sheet(asked: protocol.SheetRequest): Promise<protocol.SheetAnswer | null> {
     if (this.client.state !== State.Running) return null;
@@ -159,8 +194,8 @@ export class PlanServer implements vscode.Disposable {
 
   #sendWatch(uri: string): void {
     const watches = this.#watches.get(uri);
-    const marks = watches ? marksOf(watches) : null;
-    const notice: protocol.WatchPicture = { uri, watching: watches !== undefined, marks };
+    const wanted = wantedOf(watches ?? new Map<Watch, Wanted>());
+    const notice: protocol.WatchPicture = { uri, watching: watches !== undefined, ...wanted };
     this.#send(protocol.WATCH_PICTURE, notice);
   }
 
@@ -174,6 +209,8 @@ export class PlanServer implements vscode.Disposable {
 }
 
 /** Where several previews of a plan want marks, they want them against the same. */
-function marksOf(watches: ReadonlyMap<Watch, protocol.OldText | null>): protocol.OldText | null {
-  return [...watches.values()].find((old) => old !== null) ?? null;
+function wantedOf(watches: ReadonlyMap<Watch, Wanted>): Wanted {
+  const all = [...watches.values()];
+  const marks = all.map((wanted) => wanted.marks).find((old) => old !== null) ?? null;
+  return { marks, room: all.some(({ room }) => room) };
 }

@@ -6,6 +6,7 @@ import {
   type ToPreview,
 } from "../preview/messages.js";
 import type { Cursor } from "../service/index.js";
+import { OptionDesk } from "./option-desk.js";
 import { planName } from "./plan-name.js";
 import type { LastCommits } from "./last-commits.js";
 import type { PlanServer } from "./plan-server.js";
@@ -48,6 +49,9 @@ export class PreviewPanel implements vscode.Disposable {
 
   pinned: boolean;
   #marked: boolean;
+  /** Whether the room is shown unfolded: its page says so. */
+  #unfolded = false;
+  readonly #options: OptionDesk;
   #plan: ShownPlan;
   /** What the page has of the plan. */
   #sent: PlanNews = NOTHING_SENT;
@@ -68,12 +72,14 @@ export class PreviewPanel implements vscode.Disposable {
     const { extensionUri } = setting;
     this.pinned = pinned;
     this.#marked = marked;
+    this.#options = new OptionDesk(setting.server);
     webview.options = { enableScripts: true, localResourceRoots: pageRoots(extensionUri) };
     webview.onDidReceiveMessage((message: unknown) => {
       if (isFromPreview(message)) this.#listen(message);
     });
     panel.onDidDispose(() => {
       this.#plan.dispose();
+      this.#options.dispose();
       events.closed(this);
     });
     panel.onDidChangeViewState(() => {
@@ -123,7 +129,8 @@ export class PreviewPanel implements vscode.Disposable {
   #begin(uri: vscode.Uri): ShownPlan {
     this.#painted = false;
     const { server, lastCommits } = this.setting;
-    const shownWith = { server, lastCommits, marked: this.#marked };
+    const [marked, unfolded] = [this.#marked, this.#unfolded];
+    const shownWith = { server, lastCommits, marked, unfolded };
     const plan = new ShownPlan(uri, shownWith, (news) => this.#sendNews(news));
     this.#title(uri);
     return plan;
@@ -152,6 +159,16 @@ export class PreviewPanel implements vscode.Disposable {
         this.#marked = message.marked;
         this.#plan.marked = message.marked;
         return;
+      case "room":
+        this.#unfolded = message.shown;
+        this.#plan.unfolded = message.shown;
+        return;
+      case "options":
+        if (message.uri === this.uri.toString()) void this.#tellOptions(message.wall);
+        return;
+      case "take":
+        this.#options.take(this.uri, message).then(undefined, showError);
+        return;
       case "compare":
         this.events.compare(this.uri);
         return;
@@ -173,6 +190,11 @@ export class PreviewPanel implements vscode.Disposable {
         showError(message.message);
         return;
     }
+  }
+
+  async #tellOptions(wall: string | null): Promise<void> {
+    const options = await this.#options.ask(this.uri, wall);
+    if (options) this.#send({ type: "options", options });
   }
 
   #wasPainted(): void {

@@ -25,12 +25,15 @@ export interface ShownWith {
   readonly lastCommits: LastCommits;
   /** Whether changed pieces are marked. */
   readonly marked: boolean;
+  /** Whether the room is shown unfolded. */
+  readonly unfolded: boolean;
 }
 
 /** A plan while a preview shows it, and what has changed in it meanwhile. */
 export class ShownPlan implements vscode.Disposable {
   #news: PlanNews = { picture: null, changes: null, gone: null };
   #marked: boolean;
+  #unfolded: boolean;
   /** The text when the preview opened: what changes are told against where no commit has the plan. */
   #first: OldText | null = null;
   #watch: Watch | null = null;
@@ -42,7 +45,8 @@ export class ShownPlan implements vscode.Disposable {
     private readonly shownWith: ShownWith,
     private readonly tell: (news: PlanNews) => void,
   ) {
-    const { server, lastCommits, marked } = shownWith;
+    const { server, lastCommits, marked, unfolded } = shownWith;
+    this.#unfolded = unfolded;
     const key = uri.toString();
     this.#marked = marked;
     this.#subscriptions = [
@@ -74,6 +78,12 @@ export class ShownPlan implements vscode.Disposable {
     this.#mark();
   }
 
+  /** Whether the room is shown unfolded. */
+  set unfolded(unfolded: boolean) {
+    this.#unfolded = unfolded;
+    this.#watch?.unfold(unfolded);
+  }
+
   dispose(): void {
     this.#open.dispose();
     this.#watch?.dispose();
@@ -82,7 +92,10 @@ export class ShownPlan implements vscode.Disposable {
 
   #opened(document: vscode.TextDocument): void {
     this.#first ??= { uri: this.uri.toString(), text: document.getText(), revision: null };
-    this.#watch ??= this.shownWith.server.watch(this.uri.toString(), this.#against);
+    this.#watch ??= this.shownWith.server.watch(this.uri.toString(), {
+      marks: this.#against,
+      room: this.#unfolded,
+    });
     if (this.#news.gone !== null) this.#tell({ ...this.#news, gone: null });
   }
 

@@ -4,6 +4,7 @@ import type {
   Cursor,
   Picture,
   PictureChanges,
+  PlanOptions,
   SpotQuestion,
   SpotReading,
 } from "../service/index.js";
@@ -29,6 +30,8 @@ export interface PreviewState {
   readonly pinned: boolean;
   /** Whether changed pieces are marked; they are unless it says no. */
   readonly marked?: boolean;
+  /** Whether the room is shown unfolded; it isn't unless it says so. */
+  readonly room?: boolean;
   /** The preview's own: zoom, place, layers, wall. */
   readonly view?: unknown;
 }
@@ -58,6 +61,8 @@ export type ToPreview =
   /** Where the text's cursor stands, or null when it is in no shown plan. */
   | { readonly type: "cursor"; readonly cursor: Cursor | null }
   | { readonly type: "spot"; readonly id: number; readonly reading: SpotReading | null }
+  /** The layouts that were asked for. */
+  | { readonly type: "options"; readonly options: PlanOptions }
   /** Asks for what is seen as a picture; answered by `exported`. */
   | { readonly type: "export"; readonly format: ExportFormat };
 
@@ -68,6 +73,17 @@ export type FromPreview =
   | { readonly type: "pin"; readonly pinned: boolean }
   /** Whether changed pieces are to be marked. */
   | { readonly type: "mark"; readonly marked: boolean }
+  /** Whether pictures are to have the room unfolded. */
+  | { readonly type: "room"; readonly shown: boolean }
+  /** Asks for the best few layouts of a wall, or (null) of all of the plan. */
+  | { readonly type: "options"; readonly uri: string; readonly wall: string | null }
+  /** Writes one of them into the text: of the version, the group and the option of that number from 0. */
+  | {
+      readonly type: "take";
+      readonly version: number;
+      readonly group: number;
+      readonly option: number;
+    }
   /** Shows the whole comparison. */
   | { readonly type: "compare" }
   /** Shows a place of the text. */
@@ -83,12 +99,15 @@ export type FromPreview =
 const isFormat: Check = (value) => value === "svg" || value === "png";
 const isPosition = objectOf({ line: isCount, character: isCount });
 const isRange = objectOf({ start: isPosition, end: isPosition });
+const isScene = objectOf({ walls: isList, view: isObject });
 const isPicture = objectOf({
   uri: isText,
   version: isNumber,
   whole: isFlag,
   simplified: isFlag,
-  scene: objectOf({ walls: isList, view: isObject }),
+  scene: isScene,
+  unfolds: isFlag,
+  room: orNull(isScene),
   walls: isList,
   findings: isList,
   blocks: isList,
@@ -106,6 +125,14 @@ const isQuestion = objectOf({
   y: isNumber,
 });
 
+const isOptions = objectOf({
+  uri: isText,
+  version: isNumber,
+  wall: orNull(isText),
+  groups: isList,
+  more: isCount,
+});
+
 const TO_PREVIEW: Shapes<ToPreview> = {
   plan: { uri: isText, name: isText, pinned: isFlag, marked: isFlag },
   picture: { picture: isPicture },
@@ -113,6 +140,7 @@ const TO_PREVIEW: Shapes<ToPreview> = {
   gone: { uri: isText, message: isText },
   cursor: { cursor: orNull(objectOf({ uri: isText, position: isPosition })) },
   spot: { id: isCount, reading: orNull(isReading) },
+  options: { options: isOptions },
   export: { format: isFormat },
 };
 
@@ -120,6 +148,9 @@ const FROM_PREVIEW: Shapes<FromPreview> = {
   ready: {},
   pin: { pinned: isFlag },
   mark: { marked: isFlag },
+  room: { shown: isFlag },
+  options: { uri: isText, wall: orNull(isText) },
+  take: { version: isNumber, group: isCount, option: isCount },
   compare: {},
   select: { uri: isText, range: isRange },
   spot: { id: isCount, question: isQuestion },

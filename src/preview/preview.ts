@@ -14,8 +14,10 @@ import { actOfKey, type KeyAct, lookBy } from "./key-acts.js";
 import { applyLayers, LayerSwitches } from "./layers.js";
 import type { ExportFormat, ToldChanges, ToPreview } from "./messages.js";
 import { watchPointer } from "./pan-zoom.js";
+import { OptionsDesk } from "./options/options-desk.js";
 import { Pointing } from "./pointing.js";
 import { ReadingCard, spokenReading } from "./reading-card.js";
+import { RoomView } from "./room-view.js";
 import { NOTHING, noteOf, withPicture, type Shown } from "./shown.js";
 import { Sight } from "./sight.js";
 import { Stage } from "./stage.js";
@@ -42,6 +44,11 @@ export class Preview {
   readonly #note = make("p", { class: "note", role: "status" });
   readonly #strip = new WallStrip((wall) => this.#chooseWall(wall));
   readonly #findings = new FindingsList((finding) => this.#goToFinding(finding));
+  readonly #options = new OptionsDesk({
+    ask: (wall) => this.#uri !== null && this.#host.send({ type: "options", uri: this.#uri, wall }),
+    take: (taken) => this.#host.send({ type: "take", ...taken }),
+  });
+  readonly #room = new RoomView();
   readonly #layers = new LayerSwitches(() => this.#changeLayers());
   readonly #toolbar: Toolbar;
   readonly #sight = new Sight(
@@ -77,6 +84,8 @@ export class Preview {
         export: (format) => void this.#export(format),
         pin: (pinned) => this.#pin(pinned),
         mark: (marked) => this.#mark(marked),
+        room: (shown) => this.#unfold(shown),
+        options: (shown) => this.#showOptions(shown),
       },
       this.#layers.element,
     );
@@ -105,7 +114,11 @@ export class Preview {
     element.append(this.#changes.element, this.#card.element);
     this.#note.hidden = true;
     const desk = make("div", { class: "desk" }, element, this.#findings.element);
-    const main = make("main", {}, this.#title, this.#strip.element, this.#note, desk, help);
+    const main = make(
+      "main",
+      {},
+      ...[this.#title, this.#strip.element, this.#note, this.#options.element, desk, help],
+    );
     page.append(this.#toolbar.element, main, this.#spoken);
     closeMenus(page);
     watchPointer(element, {
@@ -132,6 +145,7 @@ export class Preview {
     this.#toolbar.pinned = state.pinned;
     this.#marked = state.marked ?? true;
     this.#toolbar.marked = this.#marked;
+    if (state.room) this.#unfold(true);
   }
 
   #listen(message: ToPreview): void {
@@ -160,6 +174,9 @@ export class Preview {
         this.#cursor = message.cursor;
         this.#markCursor();
         return;
+      case "options":
+        if (message.options.uri === this.#uri) this.#options.answer(message.options);
+        return;
       case "spot":
         this.#pointing.answer(message.id, message.reading);
         return;
@@ -181,6 +198,7 @@ export class Preview {
     this.#layers.off = kept?.off ?? this.#layers.off;
     applyLayers(this.#stage.element, this.#layers.off);
     this.#sight.clear();
+    this.#options.clear(this.#wall);
     this.#showChanges(null);
     this.#pointing.drawn(null, []);
     this.#show(NOTHING);
@@ -204,7 +222,9 @@ export class Preview {
 
   #paint(): void {
     this.#painted = this.#shown;
-    const { latest, drawn } = this.#shown;
+    const { latest } = this.#shown;
+    const drawn = this.#shown.drawn && this.#room.seen(this.#shown.drawn);
+    this.#toolbar.unfolds = latest?.unfolds === true;
     // What stands round the picture comes first: it takes its room.
     const note = noteOf(this.#shown);
     this.#note.hidden = note === null;
@@ -222,12 +242,14 @@ export class Preview {
     if (!latest) return;
     const { uri, version } = latest;
     this.#host.send({ type: "painted", uri, version });
+    this.#options.painted(version);
     if (this.#onStage) this.#strip.show(this.#onStage.scene, latest.walls, this.#wall);
   }
 
   #draw(picture: Picture): void {
     const { scene } = picture;
     if (!scene.walls.some((wall) => wall.name === this.#wall)) this.#wall = null;
+    this.#options.wall = this.#wall;
     this.#onStage = picture;
     this.#sight.show(scene, this.#kept.get(picture.uri) ?? null);
     this.#stage.mark("finding", null);
@@ -243,6 +265,7 @@ export class Preview {
   #chooseWall(wall: string | null): void {
     this.#wall = wall;
     this.#strip.choice = wall;
+    this.#options.wall = wall;
     this.#sight.fit("whole");
   }
 
@@ -332,6 +355,20 @@ export class Preview {
     this.#keepSoon();
   }
 
+  /** Shows the room unfolded, or its walls as they are; the room comes with the next picture. */
+  #unfold(shown: boolean): void {
+    this.#room.isOn = shown;
+    this.#toolbar.unfolded = shown;
+    this.#host.send({ type: "room", shown });
+    if (this.#shown.drawn) this.#paint();
+    this.#keepSoon();
+  }
+
+  #showOptions(shown: boolean): void {
+    this.#toolbar.optionsShown = shown;
+    this.#options.turn(shown);
+  }
+
   #mark(marked: boolean): void {
     this.#marked = marked;
     this.#toolbar.marked = marked;
@@ -366,7 +403,7 @@ export class Preview {
       this.#kept.set(this.#uri, keepView(seen, scene, this.#wall, this.#layers.off));
     }
     const view = this.#kept.get(this.#uri);
-    const [pinned, marked] = [this.#pinned, this.#marked];
-    this.#host.keep({ uri: this.#uri, pinned, marked, ...(view && { view }) });
+    const [pinned, marked, room] = [this.#pinned, this.#marked, this.#room.isOn];
+    this.#host.keep({ uri: this.#uri, pinned, marked, room, ...(view && { view }) });
   }
 }

@@ -1,5 +1,5 @@
 /// <reference lib="dom" />
-import { boundsOfPoints, type Points, type WallScene } from "../drawing/index.js";
+import { boundsOfPoints, type PieceGroup, type Points, type WallScene } from "../drawing/index.js";
 import { makeSvg } from "./elements.js";
 import { boxRing, circleRing } from "./find-spot.js";
 import { viewBoxOf } from "./stage.js";
@@ -32,9 +32,12 @@ function tilesPath(wall: WallScene): string {
     0,
   );
   if (count > MOST_PIECES) return "";
-  return wall.pieces
-    .map(({ boxes, shapes }) => boxesPath(boxes) + shapes.map(rings).join(""))
-    .join("");
+  return wall.pieces.map(groupPath).join("");
+}
+
+/** All pieces of a group in one path. */
+export function groupPath({ boxes, shapes }: PieceGroup): string {
+  return boxesPath(boxes) + shapes.map(rings).join("");
 }
 
 function boxesPath(boxes: readonly number[]): string {
@@ -45,6 +48,6 @@ function boxesPath(boxes: readonly number[]): string {
   return d;
 }
 
-function rings(each: readonly Points[]): string {
+export function rings(each: readonly Points[]): string {
   return each.map((ring) => `M${ring.join(" ")}Z`).join("");
 }

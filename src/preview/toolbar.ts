@@ -10,6 +10,8 @@ export interface ToolbarActs {
   readonly export: (format: "svg" | "png") => void;
   readonly pin: (pinned: boolean) => void;
   readonly mark: (marked: boolean) => void;
+  readonly room: (shown: boolean) => void;
+  readonly options: (shown: boolean) => void;
 }
 
 export const ZOOM_STEP = 1.25;
@@ -28,6 +30,8 @@ export class Toolbar {
   readonly #zoom = make("span", { class: "zoom", title: "Share of actual size" });
   readonly #pin: HTMLButtonElement;
   readonly #mark: HTMLButtonElement;
+  readonly #room: HTMLButtonElement;
+  readonly #options: HTMLButtonElement;
 
   constructor(acts: ToolbarActs, layers: HTMLElement) {
     this.#pin = makeSwitch("Pin", "Stay with this plan when another one is edited", acts.pin);
@@ -35,6 +39,16 @@ export class Toolbar {
       "Changes",
       "Mark the pieces that changed since the last commit, or since this preview opened",
       acts.mark,
+    );
+    this.#room = makeSwitch(
+      "Room",
+      "Show the walls unfolded, in their order round the room",
+      acts.room,
+    );
+    this.#options = makeSwitch(
+      "Options",
+      "Show the best few layouts side by side, to take one",
+      acts.options,
     );
     const out = makeButton("−", "Zoom out", () => acts.zoom(1 / ZOOM_STEP));
     out.setAttribute("aria-label", "Zoom out");
@@ -48,6 +62,7 @@ export class Toolbar {
       ),
       group(out, this.#zoom, closer),
       layers,
+      group(this.#room, this.#options),
       group(
         makeButton("Save SVG", "Save what is seen as SVG", () => acts.export("svg")),
         makeButton("Save PNG", "Save what is seen as PNG", () => acts.export("png")),
@@ -57,6 +72,22 @@ export class Toolbar {
     );
     this.pinned = false;
     this.marked = true;
+    this.unfolds = false;
+    this.unfolded = false;
+    this.optionsShown = false;
+  }
+
+  /** Whether there is a room to show unfolded. */
+  set unfolds(unfolds: boolean) {
+    this.#room.hidden = !unfolds;
+  }
+
+  set unfolded(unfolded: boolean) {
+    this.#room.setAttribute("aria-pressed", String(unfolded));
+  }
+
+  set optionsShown(shown: boolean) {
+    this.#options.setAttribute("aria-pressed", String(shown));
   }
 
   set marked(marked: boolean) {

@@ -11,12 +11,13 @@ import {
   type TextDocumentPositionParams,
   type CancellationToken,
 } from "vscode-languageserver";
-import type { PlanDocument, Turns } from "../service/index.js";
+import type { PlanDocument } from "../service/index.js";
 import { lspFix } from "./convert-fixes.js";
 import { encodeTokens, TOKEN_LEGEND } from "./convert-tokens.js";
 import { completionKind, foldKind, selectionChain, symbolOf } from "./convert-words.js";
 import type { PlanDesk } from "./plan-desk.js";
 import type { Settings } from "./settings.js";
+import { turnsOf } from "./turns.js";
 
 const FIXES: CodeActionOptions = {
   codeActionKinds: [CodeActionKind.QuickFix, CodeActionKind.RefactorRewrite],
@@ -194,14 +195,4 @@ export function answerFeatures(connection: Connection, desk: PlanDesk, settings:
 function isWanted(kind: string | undefined, only: readonly string[] | undefined): boolean {
   if (!only || kind === undefined) return true;
   return only.some((wanted) => wanted === "" || kind === wanted || kind.startsWith(`${wanted}.`));
-}
-
-/** Lets messages in between the parts of a long walk, a call to stop it among them. */
-function turnsOf(token: CancellationToken): Turns {
-  return {
-    get cancelled() {
-      return token.isCancellationRequested;
-    },
-    pause: () => new Promise((resolve) => setTimeout(resolve)),
-  };
 }

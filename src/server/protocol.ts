@@ -5,6 +5,7 @@ import type {
   Picture,
   PictureChanges,
   PlanComparison,
+  PlanOptions,
   SpotQuestion,
   SpotReading,
 } from "../service/index.js";
@@ -20,6 +21,8 @@ export interface WatchPicture {
   readonly watching: boolean;
   /** What each picture's changed pieces are told against, by a `gaugelath/changes` behind it; null for none. */
   readonly marks?: OldText | null;
+  /** Whether pictures have the room unfolded as well; they don't unless it says so. */
+  readonly room?: boolean;
 }
 
 /** Server to client, a notification: the newest picture of a watched plan. Older versions may be left out. */
@@ -88,6 +91,19 @@ export const SPOT = "gaugelath/spot";
 
 export type SpotRequest = SpotQuestion;
 export type SpotAnswer = SpotReading | null;
+
+/**
+ * Client to server, a request: the best few layouts of a plan's wall, or (`wall` null) of the room or of all
+ * walls. null where the plan isn't open, or when it was called off.
+ */
+export const OPTIONS = "gaugelath/options";
+
+export interface OptionsRequest {
+  readonly uri: string;
+  readonly wall: string | null;
+}
+
+export type OptionsAnswer = PlanOptions | null;
 
 /** Client to server, a request: the setter's sheet of a plan as it is written; null where it isn't open. */
 export const SHEET = "gaugelath/sheet";

@@ -14,7 +14,8 @@ import type { ChangeDesk } from "./change-desk.js";
  */
 export class Publisher {
   readonly #waiting = new Map<string, ReturnType<typeof setTimeout>>();
-  readonly #watched = new Set<string>();
+  /** The plans whose pictures are wanted, and whether with the room. */
+  readonly #watched = new Map<string, { readonly room: boolean }>();
 
   constructor(
     private readonly connection: Connection,
@@ -44,13 +45,13 @@ export class Publisher {
     for (const uri of new Set([...users, ...this.changes.comparedWith(file)])) this.schedule(uri);
   }
 
-  watch({ uri, watching, marks = null }: WatchPicture): void {
+  watch({ uri, watching, marks = null, room = false }: WatchPicture): void {
     this.changes.setMarks(uri, watching ? marks : null);
     if (!watching) {
       this.#watched.delete(uri);
       return;
     }
-    this.#watched.add(uri);
+    this.#watched.set(uri, { room });
     this.tellNow(uri);
   }
 
@@ -79,8 +80,9 @@ export class Publisher {
       if (!document) return;
       const { service, files } = this.desk;
       const { version } = document;
-      if (this.#watched.has(uri)) {
-        const picture: PictureNotice = service.picture(document);
+      const watched = this.#watched.get(uri);
+      if (watched) {
+        const picture: PictureNotice = service.picture(document, watched.room);
         void this.connection.sendNotification(PICTURE, picture);
       }
       const diagnostics = service

@@ -8,6 +8,7 @@ import {
   TextDocumentSyncKind,
 } from "vscode-languageserver";
 import { answerChanges } from "./answer-changes.js";
+import { answerOptions } from "./answer-options.js";
 import { answerSheets, type Press } from "./answer-sheets.js";
 import { ChangeDesk } from "./change-desk.js";
 import { clientFiles, oldFiles } from "./client-files.js";
@@ -102,6 +103,7 @@ export function startServer(
   );
 
   answerFeatures(connection, desk, settings);
+  answerOptions(connection, desk);
   answerSheets(connection, desk, () => loadPress(abilities.folder ?? null));
   const canRefresh = (): boolean => client.workspace?.codeLens?.refreshSupport === true;
   answerChanges(connection, { desk, changes, publisher, settings, canRefresh });

@@ -5,23 +5,28 @@ import { blocksOf } from "./blocks.js";
 import { isWhole } from "./compared.js";
 import type { DocumentState } from "./document-state.js";
 import type { Picture, PictureFinding, PictureWall } from "./picture.js";
+import { isJoined, roomPicture } from "./room-picture.js";
 import { MOST_DRAWN, simplifyScene } from "./simplify-scene.js";
 
 /** What a preview shows of a document. */
-export function buildPicture(state: DocumentState): Picture {
+export function buildPicture(state: DocumentState, withRoom: boolean): Picture {
   const { document, outcome, workspace } = state;
   const { solved, diagnostics } = outcome;
   const pieces = surfacesOf(solved.walls)
     .flatMap(({ lays }) => lays)
     .reduce((sum, lay) => sum + lay.pieces.count, 0);
   const simplified = pieces > MOST_DRAWN;
+  const scene = simplified ? simplifyScene(outcome.scene()) : outcome.scene();
+  const unfolds = isJoined(solved);
   const numbers = badgeNumbers(state);
   return {
     uri: document.uri,
     version: document.version,
     whole: isWhole(outcome),
     simplified,
-    scene: simplified ? simplifyScene(outcome.scene()) : outcome.scene(),
+    scene,
+    unfolds,
+    room: withRoom && unfolds ? roomPicture(solved, scene) : null,
     walls: solved.walls.map(({ wall }): PictureWall => ({
       name: wall.name,
       title: wall.title,

@@ -31,6 +31,7 @@ export type {
   SpotQuestion,
   SpotReading,
 } from "./picture.js";
+export type { OptionGroup, PlanOption, PlanOptions } from "./plan-options.js";
 export type { PlanSheet } from "./build-sheet.js";
 export type { FigureUnits, PlanService } from "./plan-service.js";
 export type { Renamable, Renaming } from "./rename.js";

@@ -50,6 +50,10 @@ export interface Picture {
   /** True when the plan is too large to be drawn piece by piece. */
   readonly simplified: boolean;
   readonly scene: Scene;
+  /** Whether corners join walls of it, so that the room can be shown unfolded. */
+  readonly unfolds: boolean;
+  /** The room unfolded; null unless it was asked for, and unfolds. */
+  readonly room: Scene | null;
   readonly walls: readonly PictureWall[];
   readonly findings: readonly PictureFinding[];
   /** Outer blocks before those inside them. */

@@ -1,6 +1,7 @@
 import type { Unit } from "../measure/index.js";
 import type { Position, SourceRange } from "../model/index.js";
 import { buildComparison } from "./build-comparison.js";
+import { buildOptions } from "./build-options.js";
 import { buildPicture } from "./build-picture.js";
 import { buildSheet, type PlanSheet } from "./build-sheet.js";
 import { changeLenses } from "./change-lenses.js";
@@ -31,6 +32,7 @@ import { type Hover, hoverAt } from "./hover.js";
 import { type NameToken, nameTokens } from "./name-tokens.js";
 import { type OutlineItem, outlineOf } from "./outline.js";
 import type { Picture, SpotQuestion, SpotReading } from "./picture.js";
+import type { PlanOptions } from "./plan-options.js";
 import { pictureChanges } from "./picture-changes.js";
 import { readSpot } from "./read-spot.js";
 import { findRenamable, type Renamable, rename, type Renaming } from "./rename.js";
@@ -86,8 +88,17 @@ export interface PlanService {
     turns: Turns,
   ) => Promise<Renaming>;
 
-  /** What a preview shows. */
-  readonly picture: (document: PlanDocument) => Picture;
+  /** What a preview shows; with the walls unfolded where `withRoom`, and corners join any. */
+  readonly picture: (document: PlanDocument, withRoom?: boolean) => Picture;
+  /**
+   * The best few layouts of a wall, or (`wall` null) of the room or of all walls, to choose from; null when it was
+   * called off.
+   */
+  readonly options: (
+    document: PlanDocument,
+    wall: string | null,
+    turns: Turns,
+  ) => Promise<PlanOptions | null>;
   /** What stands at a spot of the picture; null when nothing does, or the version is another. */
   readonly spot: (
     document: PlanDocument,
@@ -141,7 +152,8 @@ export function createService(workspace: Workspace): PlanService {
     },
     renamable: (document, at) => findRenamable(of(document), index, at),
     rename: (document, at, newName, turns) => rename(of(document), index, at, newName, turns),
-    picture: (document) => buildPicture(of(document)),
+    picture: (document, withRoom = false) => buildPicture(of(document), withRoom),
+    options: (document, wall, turns) => buildOptions(of(document), wall, turns),
     spot: (document, question, units) => readSpot(of(document), question, figures(document, units)),
     sheet: (document) => buildSheet(of(document)),
     oldPlan: (document, round) => new DocumentState(document, round),

@@ -15,6 +15,10 @@ const FROM: readonly FromPreview[] = [
   { type: "ready" },
   { type: "pin", pinned: true },
   { type: "mark", marked: false },
+  { type: "room", shown: true },
+  { type: "options", uri: "file:///a.tileplan", wall: null },
+  { type: "options", uri: "file:///a.tileplan", wall: "back" },
+  { type: "take", version: 4, group: 0, option: 1 },
   { type: "compare" },
   { type: "select", uri: "file:///a.tileplan", range },
   { type: "spot", id: 1, question },
@@ -30,6 +34,10 @@ const TO: readonly ToPreview[] = [
   { type: "cursor", cursor: null },
   { type: "cursor", cursor: { uri: "file:///a.tileplan", position: start } },
   { type: "spot", id: 1, reading: null },
+  {
+    type: "options",
+    options: { uri: "file:///a.tileplan", version: 4, wall: null, groups: [], more: 0 },
+  },
   { type: "export", format: "png" },
 ];
 

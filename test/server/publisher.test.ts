@@ -135,4 +135,27 @@ describe("what is published", () => {
     assert.deepEqual(pictures, [1, second]);
     client.dispose();
   });
+
+  it("has the room in its pictures where a watch wants it, and corners join walls", async () => {
+    const { client, until, open, change } = await publishing();
+    const rooms: (readonly string[] | null)[] = [];
+    client.onNotification("gaugelath/picture", ({ room }: PictureNotice) => {
+      rooms.push(room?.walls.map(({ name }) => name) ?? null);
+    });
+    const watch = (room: boolean): Promise<void> =>
+      client.sendNotification("gaugelath/watchPicture", { uri: URI, watching: true, room });
+    const walls =
+      "wall b {\n  size 20 x 10\n  left corner a under\n}\nwall a {\n  size 30 x 10\n  right corner b over\n}\n";
+    await open(URI, walls);
+    await until(({ version }) => version === 1);
+    await watch(false);
+    await until(({ version }) => version === 1);
+    await watch(true);
+    await until(({ version }) => version === 1);
+    const second = await change(URI, "wall a {\n  size 30 x 10\n}\n");
+    await until(({ version }) => version === second);
+    // Round the room from left to right, not in the order of the text.
+    assert.deepEqual(rooms, [null, ["a", "b"], null]);
+    client.dispose();
+  });
 });

@@ -21,6 +21,20 @@ describe("the picture of a document", () => {
     for (const { number } of errors) assert.ok(number !== null && numbers.has(number));
   });
 
+  it("has the room unfolded where it is asked for and corners join walls, its pieces and marks those of the walls", () => {
+    const plans = new Plans();
+    const room = plans.open(exampleText("room.tileplan"));
+    assert.equal(plans.service.picture(room).unfolds, true);
+    assert.equal(plans.service.picture(room).room, null);
+    const { scene, room: unfolded } = plans.service.picture(room, true);
+    for (const wall of unfolded!.walls) {
+      const own = scene.walls.find(({ name }) => name === wall.name)!;
+      assert.deepEqual([wall.pieces, wall.marks], [own.pieces, own.marks]);
+    }
+    const alone = plans.service.picture(plans.open(wallPlan("    joint 1/16\n")), true);
+    assert.deepEqual([alone.unfolds, alone.room], [false, null]);
+  });
+
   it("is not whole while part of the text can't be understood", () => {
     const plans = new Plans();
     const broken = wallPlan("    joint 1/16\n    up full course\n");

@@ -1,15 +1,10 @@
 import { formatLength, type Unit } from "../../measure/index.js";
 import type { SourceRange } from "../../model/index.js";
 import { layReading } from "../../sheets/index.js";
-import {
-  type LaidOption,
-  optionsOf,
-  type SolvedPlan,
-  type SolvedWall,
-  type WallOptions,
-} from "../../solver/index.js";
+import type { LaidOption } from "../../solver/index.js";
 import type { DocumentState } from "../document-state.js";
 import { startWords } from "../hints.js";
+import { wallOptions } from "../wall-options.js";
 import { writeOption } from "../write-option.js";
 import type { Fix } from "./fix.js";
 
@@ -18,9 +13,6 @@ const MOST_OFFERED = 3;
 
 /** Of a lay of more pieces none are offered: an editor doesn't wait until all are laid. */
 const MOST_PIECES = 20_000;
-
-/** An editor asks at each step of the cursor; a version of a plan is weighed once. */
-const weighed = new WeakMap<SolvedWall, WallOptions | null>();
 
 /** Other ways to start a lay, for a stretch within its lines. */
 export function takeOption(state: DocumentState, range: SourceRange): Fix[] {
@@ -35,20 +27,12 @@ export function takeOption(state: DocumentState, range: SourceRange): Fix[] {
   });
   const [laid] = wall?.lays ?? [];
   if (!wall || !laid || laid.pieces.count > MOST_PIECES) return [];
-  const others = optionsFor(solved, wall)?.options.filter(({ had }) => !had) ?? [];
+  const others = wallOptions(solved, wall)?.options.filter(({ had }) => !had) ?? [];
   return others.slice(0, MOST_OFFERED).flatMap((option) => {
     const edits = writeOption(state, laid, option);
     const title = titleOf(option, solved.plan.units);
     return edits ? [{ title, mends: null, preferred: false, edits }] : [];
   });
-}
-
-function optionsFor({ plan }: SolvedPlan, wall: SolvedWall): WallOptions | null {
-  const known = weighed.get(wall);
-  if (known !== undefined) return known;
-  const options = optionsOf(plan, wall);
-  weighed.set(wall, options);
-  return options;
 }
 
 /** `Start as tile centred on wall, full course from bottom: smallest cut 2 5/8 in x 2 7/8 in`. */

@@ -1,17 +1,10 @@
-import { exactLength, formatLength, type Unit } from "../../measure/index.js";
-import {
-  type LaidOption,
-  optionsOf,
-  type SolvedPlan,
-  type SolvedWall,
-  type WallOptions,
-} from "../../solver/index.js";
+import { formatLength, type Unit } from "../../measure/index.js";
+import { optionsOf, type SolvedPlan, type SolvedWall } from "../../solver/index.js";
 import { folded } from "../folded.js";
-import { MEASURE_NAMES, measureFigure } from "../measure-words.js";
 import { setText } from "../reading-text.js";
-import { acrossWords, upWords } from "../start-words.js";
 import { LINE_WIDTH } from "./line-width.js";
 import { optionLetter } from "./option-letter.js";
+import { leftWords, optionStart, standingWords } from "./option-words.js";
 import { optionTables } from "./option-table.js";
 import { roomText } from "./room-text.js";
 import { wholeTilesText } from "./whole-tiles-text.js";
@@ -44,8 +37,8 @@ function* wallText({ plan }: SolvedPlan, solved: SolvedWall): Generator<string> 
   }
   yield* lines(`  ${leftWords(found)}`, "    ");
   for (const [i, option] of found.options.entries()) {
-    yield* lines(`  ${optionLetter(i)}  ${startWords(option, plan.units)}`, "     ");
-    yield* lines(`     ${standing(found, i, plan.units)}`, "     ");
+    yield* lines(`  ${optionLetter(i)}  ${optionStart(option, plan.units)}`, "     ");
+    yield* lines(`     ${standingWords(found, i, plan.units)}`, "     ");
   }
   yield* optionTables(plan, found.options);
   yield* wholeTilesText(solved, plan.units);
@@ -57,31 +50,4 @@ function unlaidWords({ lays: [laid] }: SolvedWall, units: Unit): string {
 
 function* lines(line: string, indent: string): Generator<string> {
   for (const part of folded(line, LINE_WIDTH, indent)) yield `${part}\n`;
-}
-
-function leftWords({ left, weighed, capped, options }: WallOptions): string {
-  const more = capped ? ", which are too many to weigh them all: a better one may be left" : "";
-  const starts = `${weighed} starts${more}`;
-  if (left.includes("across") && left.includes("up")) return `chosen out of ${starts}`;
-  const has = options.findIndex(({ had }) => had);
-  const stated = `its start is ${left.length === 0 ? "" : "partly "}written down (${optionLetter(has)})`;
-  if (has === 0) return `${stated}; none is better of ${starts}`;
-  return `${stated}; left open, it would be A, out of ${starts}`;
-}
-
-function startWords({ across, up, joint }: LaidOption, units: Unit): string {
-  const words = [acrossWords(across, units), upWords(up, units)];
-  return [...words, `joint ${exactLength(joint, units)}`].join(", ");
-}
-
-/** Where an option stands among the others, and what decided. */
-function standing({ options }: WallOptions, i: number, units: Unit): string {
-  const { behind, had, score } = options[i]!;
-  const [best] = options;
-  const own = had ? "what the plan has; " : "";
-  if (i === 0) return `${own}the best`;
-  if (!behind) return `${own}as good as A`;
-  const [its, theirs] = [score, best!.score].map((each) => measureFigure(behind, each, units));
-  const name = MEASURE_NAMES[behind].replace("*", "");
-  return `${own}behind A at ${name}: ${its!} against ${theirs!}`;
 }

@@ -1,24 +1,22 @@
-import { exactLength, formatLength, type Nm } from "../../measure/index.js";
-import type { Plan, Wish } from "../../model/index.js";
-import { isMet, lossWords, missWords, priceWords, wishWords } from "../../rules/index.js";
+import { formatLength, type Nm } from "../../measure/index.js";
+import type { Plan } from "../../model/index.js";
+import { lossWords, missWords } from "../../rules/index.js";
 import {
   measureRoom,
   MEASURES,
-  type Reason,
   type RoomOption,
   roomOptions,
   type SolvedPlan,
-  type WishOutcome,
   wishOutcomes,
 } from "../../solver/index.js";
 import { counted } from "../counted.js";
 import { folded } from "../folded.js";
 import { MEASURE_NAMES, measureFigure } from "../measure-words.js";
-import { acrossWords, upWords } from "../start-words.js";
 import { LINE_WIDTH } from "./line-width.js";
 import { optionLetter } from "./option-letter.js";
 import { columnTables, type Row } from "./option-table.js";
 import { roomFigures } from "./room-figures.js";
+import { layoutWords, outcomeWords, reasonWords, wishLabel } from "./room-words.js";
 
 /** The best few layouts of the room side by side, and what becomes of each wish. Nothing for a plan without wishes or free places. */
 export function* roomText(solved: SolvedPlan): Generator<string> {
@@ -44,32 +42,8 @@ function* optionText(
     i === 0 ? "" : `; against A it costs ${lossWords(option, options[0]!, wishes, units)}`;
   yield* lines(`  ${optionLetter(i)}  ${reasonWords(option.reason, units)}${loss}`, "     ");
   for (const { wall, lays } of option.solved.walls) {
-    const [lay] = lays;
-    if (!lay) continue;
-    const places = wall.openings
-      .filter(({ free }) => free.x !== null || free.y !== null)
-      .map(({ name, at }) => `${name} at ${exactLength(at.x, units)}, ${exactLength(at.y, units)}`);
-    const stop = wall.stop ? [`tile up to ${exactLength(wall.size.up, units)}`] : [];
-    const words = [
-      acrossWords(lay.across, units),
-      upWords(lay.up, units),
-      `joint ${exactLength(lay.joint, units)}`,
-      ...places,
-      ...stop,
-    ];
-    yield* lines(`     ${wall.name}: ${words.join(", ")}`, "       ");
-  }
-}
-
-/** Why a layout is told: `the best as the wishes are ranked`. */
-function reasonWords(reason: Reason, units: Plan["units"]): string {
-  switch (reason.kind) {
-    case "ranked":
-      return "what the plan has: the best as its wishes are ranked";
-    case "first":
-      return `the best with \`${wishWords(reason.wish, units)}\` before all others`;
-    case "without":
-      return `the best without \`${wishWords(reason.wish, units)}\``;
+    if (lays.length === 0) continue;
+    yield* lines(`     ${wall.name}: ${layoutWords({ wall, lays }, units)}`, "       ");
   }
 }
 
@@ -96,25 +70,16 @@ function tableRows({ wishes, units }: Plan, options: readonly RoomOption[]): Row
   ];
 }
 
-/** A wall's own wish is told with its wall. */
-function wishLabel(wish: Wish, units: Plan["units"]): string {
-  return `${wish.wall === null ? "" : `${wish.wall}: `}${wishWords(wish, units)}`;
-}
-
-function* wishesText(solved: SolvedPlan, { wishes, units }: Plan): Generator<string> {
+function* wishesText(solved: SolvedPlan, asked: Plan): Generator<string> {
+  const { wishes, units } = asked;
   if (wishes.length === 0) return;
   yield "\n  its wishes, the most wanted first\n";
   const own = measureRoom(solved.plan, solved.walls, wishes);
   for (const outcome of wishOutcomes(solved)) {
-    yield* lines(`    ${wishLabel(outcome.wish, units)}: ${outcomeWords(outcome)}`, "      ");
-  }
-
-  function outcomeWords(outcome: WishOutcome): string {
-    const { wish, missed } = outcome;
-    if (missed === 0) return "met";
-    const told = missWords(wish, missed, units);
-    if (isMet(outcome)) return `${told}; no layout was found with fewer`;
-    return `${told}; ${priceWords(outcome, own, wishes, units)}`;
+    yield* lines(
+      `    ${wishLabel(outcome.wish, units)}: ${outcomeWords(outcome, own, asked)}`,
+      "      ",
+    );
   }
 }
 

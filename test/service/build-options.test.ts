@@ -1,0 +1,167 @@
+import assert from "node:assert/strict";
+import { optionsOf, roomOptions } from "../../src/solver/index.js";
+import type { PlanOptions } from "../../src/service/index.js";
+import { edited, Plans, TURNS, wallPlan } from "./plans.js";
+import { stateOf } from "./state-of.js";
+
+async function optionsIn(text: string, wall: string | null = null): Promise<PlanOptions> {
+  const plans = new Plans();
+  return (await plans.service.options(plans.open(text), wall, TURNS))!;
+}
+
+const STATED = wallPlan(
+  "    joint 1/16\n    across tile centred at 4\n    up full course from bottom\n",
+);
+
+/** Two walls whose wishes collide: courses can't both meet the stated wall's and be whole over the sill. */
+const ROOM = `units inch
+prefer {
+  courses meet
+  whole courses at sill of sash
+}
+tile field {
+  face 6 x 3
+  thickness 3/8
+}
+wall back {
+  size 40 x 30
+  right corner end under movement 1/8
+  top free
+  window sash {
+    at 12, 13 1/2
+    size 12 x 12
+    movement 1/8
+  }
+  lay field {
+    bond stack
+    joint 1/16
+  }
+}
+wall end {
+  size 30 x 30
+  left corner back over movement 1/8
+  lay field {
+    bond stack
+    joint 1/16
+    up joint at 12
+  }
+}
+`;
+
+describe("the layouts side by side", () => {
+  it("are a wall's options with their pictures, the plan's own among them", async () => {
+    const { groups, more } = await optionsIn(STATED);
+    const { plan, solved } = stateOf(STATED).outcome;
+    const found = optionsOf(plan, solved.walls[0]!)!.options;
+    const [group] = groups;
+    assert.deepEqual([groups.length, more, group!.wall, group!.title], [1, 0, "back", "Back wall"]);
+    assert.match(group!.note, /^Its start is written down \([B-Z]\); left open, it would be A/);
+    assert.deepEqual(
+      group!.options.map(({ had }) => had),
+      found.map(({ had }) => had),
+    );
+    for (const [i, { walls, letter }] of group!.options.entries()) {
+      assert.equal(letter, String.fromCharCode(65 + i));
+      const drawn = walls[0]!.pieces.reduce(
+        (sum, { boxes, shapes }) => sum + boxes.length / 4 + shapes.length,
+        0,
+      );
+      assert.equal(drawn, found[i]!.lay.pieces.count);
+      assert.deepEqual([walls.length, walls[0]!.dimensions, walls[0]!.labels], [1, [], []]);
+    }
+  });
+
+  it("are written as one edit that gives just that layout; the plan's own needs none", async () => {
+    const [group] = (await optionsIn(STATED)).groups;
+    const { plan, solved } = stateOf(STATED).outcome;
+    const found = optionsOf(plan, solved.walls[0]!)!.options;
+    for (const [i, { edits, had }] of group!.options.entries()) {
+      if (had) {
+        assert.deepEqual(edits, []);
+        continue;
+      }
+      const [wall] = stateOf(edited(STATED, edits)).outcome.solved.walls;
+      assert.equal(wall!.lays[0]!.choice, null);
+      assert.deepEqual([...wall!.lays[0]!.pieces.bounds], [...found[i]!.lay.pieces.bounds]);
+    }
+  });
+
+  it("write down what was left to the solver, too", async () => {
+    const open = wallPlan("    joint 1/16 to 1/8\n");
+    const own = (await optionsIn(open)).groups[0]!.options.find(({ had }) => had)!;
+    const before = stateOf(open).outcome.solved.walls[0]!.lays[0]!;
+    const after = stateOf(edited(open, own.edits)).outcome.solved.walls[0]!.lays[0]!;
+    assert.equal(after.choice, null);
+    assert.deepEqual([...after.pieces.bounds], [...before.pieces.bounds]);
+  });
+
+  it("are a room's where its walls are laid together, each with what becomes of the wishes", async () => {
+    const { groups } = await optionsIn(ROOM);
+    const { solved } = stateOf(ROOM).outcome;
+    const layouts = roomOptions(solved);
+    const [group] = groups;
+    assert.deepEqual([groups.length, group!.wall, group!.title], [1, null, "The room"]);
+    assert.equal(group!.options.length, layouts.length);
+    const [first] = group!.options;
+    assert.deepEqual(
+      first!.wishes.map(({ words, isMet }) => [words, isMet]),
+      [
+        ["courses meet", true],
+        ["whole courses at sill of sash", false],
+      ],
+    );
+    assert.match(first!.wishes[1]!.told, / off; met, it would cost `courses meet` /);
+    for (const [i, { edits, walls }] of group!.options.entries()) {
+      assert.equal(walls.length, 2);
+      const taken = stateOf(edited(ROOM, edits)).outcome.solved.walls;
+      for (const [k, wall] of taken.entries()) {
+        const wanted = layouts[i]!.solved.walls[k]!;
+        assert.deepEqual([...wall.lays[0]!.pieces.bounds], [...wanted.lays[0]!.pieces.bounds]);
+      }
+    }
+  });
+
+  it("are a wall's own where one of a room is asked for", async () => {
+    const { groups, wall } = await optionsIn(ROOM, "end");
+    assert.deepEqual([wall, groups.length, groups[0]!.wall], ["end", 1, "end"]);
+    assert.ok(groups[0]!.options.length > 1);
+    assert.deepEqual((await optionsIn(ROOM, "gone")).groups, []);
+  });
+
+  it("say why there are none", async () => {
+    const bare = wallPlan("").replace(/ {2}lay pressed \{[^}]*\}\n/, "");
+    const [none] = (await optionsIn(bare)).groups;
+    assert.deepEqual([none!.options, none!.note], [[], "No tile is laid on it."]);
+    const large = STATED.replace("60 x 47 3/16", "60ft x 60ft");
+    const [many] = (await optionsIn(large)).groups;
+    assert.match(many!.note, /^More than 20000 pieces: too many/);
+  });
+
+  it("stop when they are called off, and let others in between walls", async () => {
+    const second = STATED.slice(STATED.indexOf("wall back")).replace("wall back", "wall side");
+    const plans = new Plans();
+    const document = plans.open(STATED + second);
+    let pauses = 0;
+    const turns = {
+      get cancelled() {
+        return pauses > 1;
+      },
+      pause: () => {
+        pauses++;
+        return Promise.resolve();
+      },
+    };
+    assert.equal(await plans.service.options(document, null, turns), null);
+    assert.equal(pauses, 2);
+    assert.equal((await plans.service.options(document, null, TURNS))!.groups.length, 2);
+  });
+
+  it("are of eight walls at most, and of any other when it is chosen", async () => {
+    const wall = STATED.slice(STATED.indexOf("wall back")).replace("60 x 47 3/16", "12 x 9");
+    const walls = Array.from({ length: 10 }, (_, i) => wall.replace("wall back", `wall w${i}`));
+    const text = `use "stock.tileplan"\n${walls.join("")}`;
+    const { groups, more } = await optionsIn(text);
+    assert.deepEqual([groups.length, more], [8, 2]);
+    assert.equal((await optionsIn(text, "w9")).groups[0]!.wall, "w9");
+  });
+});
