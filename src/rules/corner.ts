@@ -6,7 +6,14 @@ import {
   type Meeting,
   type Side,
 } from "../model/index.js";
-import { cornerGap, type SolvedLay, type SolvedPlan, type SolvedWall } from "../solver/index.js";
+import {
+  cornerGap,
+  isTold,
+  meetingLays,
+  type SolvedLay,
+  type SolvedPlan,
+  type SolvedWall,
+} from "../solver/index.js";
 
 /** The side of a wall at a corner. */
 export type EndSide = Side & ("left" | "right");
@@ -57,40 +64,20 @@ export function wallCornersOver(wall: SolvedWall, { walls }: SolvedPlan): WallCo
 
 /** The corners at which a lay of this wall meets one of another's, lay by lay. */
 export function cornersOver(wall: SolvedWall, plan: SolvedPlan): Corner[] {
-  return wallCornersOver(wall, plan).flatMap(({ side, edge, other, answer, back }) =>
-    laysAt(wall, side).flatMap((lay) => {
-      const otherLay = mostBeside(lay, laysAt(other, answer));
-      if (!otherLay) return [];
+  return wallCornersOver(wall, plan).flatMap(({ side, edge, other, answer, back }) => {
+    const ends = [
+      { wall, side },
+      { wall: other, side: answer },
+    ] as const;
+    return meetingLays(...ends).map(({ lay, other: otherLay }) => {
       const joint = { edge: back, joint: otherLay.joint };
       const gap = cornerGap(plan.plan, { edge, joint: lay.joint }, joint);
-      const under = { wall: other, lay: otherLay, side: answer } as const;
-      return [{ over: { wall, lay, side }, under, edge, gap }];
-    }),
-  );
-}
-
-/** A corner is told of the wall that laps over; of a mitre's walls, of the one at the right of the corner. */
-function isTold({ lap }: CornerMeeting, side: EndSide): boolean {
-  return lap === "over" || (lap === "mitre" && side === "left");
+      return { over: { ...ends[0], lay }, under: { ...ends[1], lay: otherLay }, edge, gap };
+    });
+  });
 }
 
 function answers(back: Meeting, meets: CornerMeeting, wall: string): boolean {
   if (back.kind !== meets.kind || !isCorner(back) || back.wall !== wall) return false;
   return back.lap === (meets.lap === "mitre" ? "mitre" : "under");
-}
-
-/** The lays that reach the wall's own side. */
-function laysAt({ lays }: SolvedWall, side: EndSide): readonly SolvedLay[] {
-  return lays.filter((lay) => !lay.inner.includes(side));
-}
-
-/** The lay that stands beside most of this one's height; null where none does. */
-function mostBeside(lay: SolvedLay, others: readonly SolvedLay[]): SolvedLay | null {
-  const beside = (other: SolvedLay): Nm => {
-    const [a, b] = [lay.region.bounds, other.region.bounds];
-    return Math.min(a.top, b.top) - Math.max(a.bottom, b.bottom);
-  };
-  const [first, ...rest] = others.filter((other) => beside(other) > 0);
-  if (!first) return null;
-  return rest.reduce((most, other) => (beside(other) > beside(most) ? other : most), first);
 }

@@ -1,6 +1,6 @@
 import { type Chosen } from "./choose/index.js";
 import type { Nm } from "../measure/index.js";
-import type { CarriedStart, Lay, Plan, UpStart, Wall } from "../model/index.js";
+import type { CarriedStart, Lay, UpStart, Wall } from "../model/index.js";
 import { rangeBetween } from "./chain.js";
 import {
   courseBottom,
@@ -10,6 +10,7 @@ import {
   moduleAcross,
   moduleUp,
 } from "./lattice.js";
+import { besideMost } from "./corner-lays.js";
 import { layRegion, type LayPlot } from "./lay-region.js";
 import { cornerGap } from "./region.js";
 import type { Region, SolvedLay, SolvedWall } from "./solved.js";
@@ -19,7 +20,7 @@ type EndSide = CarriedStart["corner"];
 
 /**
  * A lay whose start is settled: one that goes on from another wall gets its place from that wall, which is
- * solved already. Where it leaves its courses open, they run on as well, if the tile is as high. Without tile
+ * solved already; of several lays there, from the one that stands beside most of it. Where it leaves its courses open, they run on as well, if the tile is as high. Without tile
  * on the other wall there is nothing to go on from, and the solver chooses.
  */
 export function settleLay(
@@ -31,13 +32,20 @@ export function settleLay(
   const { across } = lay;
   if (!across || !("wall" in across)) return { ...lay, across };
   const other = solved.get(across.wall);
-  const [from] = other?.lays ?? [];
-  if (!other || !from) return { ...lay, across: null };
-  const up = lay.up ?? carriedUp(lay, from);
+  if (!other) return { ...lay, across: null };
   const region = layRegion(plot, joint);
+  const side = across.corner === "left" ? "right" : "left";
+  const from = besideMost(region.bounds, { wall: other, side });
+  if (!from) return { ...lay, across: null };
+  const up = lay.up ?? carriedUp(lay, from);
   const course = courseAt(wall, region, lay, joint, up, from);
-  const shown = shownOf(other, from, across.corner === "left" ? "right" : "left", course.other);
-  const width = firstWidth(across, lay, joint, shown, gapOf(plan, wall, other, across, joint));
+  const shown = shownOf(other, from, side, course.other);
+  const gap = cornerGap(
+    plan,
+    { edge: wall.edges[across.corner], joint },
+    { edge: other.wall.edges[side], joint: from.joint },
+  );
+  const width = firstWidth(across, lay, joint, shown, gap);
   const line = endLine(region, across.corner, course.bottom, course.bottom + lay.tile.face.up);
   const x = across.corner === "left" ? line + width - lay.tile.face.across : line - width;
   return { ...lay, up, across: { ...across, x } };
@@ -135,13 +143,4 @@ export function restOf(face: Nm, width: Nm): Nm {
 export function restBehind(face: Nm, joint: Nm, shown: Nm, gap: Nm): Nm {
   const rest = face - shown - gap;
   return rest > 0 ? rest : Math.min(face, face + rest + joint);
-}
-
-function gapOf(plan: Plan, wall: Wall, other: SolvedWall, { corner }: CarriedStart, joint: Nm): Nm {
-  const [lay] = other.lays;
-  return cornerGap(
-    plan,
-    { edge: wall.edges[corner], joint },
-    { edge: other.wall.edges[corner === "left" ? "right" : "left"], joint: lay?.joint ?? joint },
-  );
 }

@@ -62,6 +62,7 @@ export { subtract } from "./clip/subtract.js";
 export { cutTile } from "./cut-tile.js";
 export { isInside, surfacesOf } from "./insides/surfaces-of.js";
 export { layPieces } from "./pieces.js";
+export { isTold, meetingLays } from "./corner-lays.js";
 export { restBehind, restOf } from "./carry-start.js";
 export type { SettledStart } from "./start.js";
 export {

@@ -16,20 +16,19 @@ export function solveInOrder(
 /** Walls in the order in which they are solved: one that another's start goes on from before that other. */
 export function startOrder(walls: readonly Wall[]): Wall[] {
   const byName = new Map(walls.map((wall) => [wall.name, wall]));
-  const order = new Set<Wall>();
-  for (const wall of walls) {
-    const waiting: Wall[] = [];
-    let next: Wall | undefined = wall;
-    while (next && !order.has(next) && !waiting.includes(next)) {
-      waiting.push(next);
-      const from = startedFrom(next);
-      next = from === null ? undefined : byName.get(from);
-    }
-    for (const each of waiting.reverse()) order.add(each);
-  }
-  return [...order];
+  const seen = new Set<Wall>();
+  const order: Wall[] = [];
+  const visit = (wall: Wall | undefined): void => {
+    if (!wall || seen.has(wall)) return;
+    seen.add(wall);
+    for (const from of startedFrom(wall)) visit(byName.get(from));
+    order.push(wall);
+  };
+  walls.forEach(visit);
+  return order;
 }
 
-function startedFrom({ lays: [lay] }: Wall): string | null {
-  return lay?.across && "wall" in lay.across ? lay.across.wall : null;
+/** The walls that a wall's lays go on from, in the order of its lays. */
+function startedFrom({ lays }: Wall): string[] {
+  return lays.flatMap(({ across }) => (across && "wall" in across ? [across.wall] : []));
 }

@@ -16,11 +16,14 @@ import { solveClean } from "../support/solve-text.js";
 const PLANS = 200;
 
 describe(`what covers ${PLANS} random walls with straight sides, to the square nanometre`, () => {
-  it("pieces + joints + openings + soft strips = the bare wall", () => {
+  it("pieces + joints + openings + soft strips = the bare wall, and what runs on past it round outside corners", () => {
+    let outside = 0;
     for (const { laid, reference, size, told } of laidWalls()) {
       const wall: Box = { left: 0, bottom: 0, right: size.across, top: size.up };
       const region = regionBox(reference);
-      const strips = areaWithout(wall, [region]);
+      const past = areaWithout(region, [wall]);
+      if (past > 0n) outside++;
+      const strips = areaWithout(wall, [region]) - past;
       const sum =
         pieceArea(laid) +
         jointArea(laid, reference, region) +
@@ -28,6 +31,7 @@ describe(`what covers ${PLANS} random walls with straight sides, to the square n
         strips;
       assert.equal(sum, areaWithout(wall, []), told);
     }
+    assert.ok(outside > PLANS / 20, `${outside} walls that run on past their end`);
   });
 
   it("pieces seen + joints + openings = the region, less the strips that are hidden", () => {

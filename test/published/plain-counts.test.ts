@@ -72,6 +72,19 @@ describe("three walls of a tub (homesteady.com/how-12042196)", () => {
     assert.deepEqual([tile!.needed, tile!.breakage, tile!.bought], [480, 48, 528]);
   });
 
+  it("take 48 pieces of 3 in bullnose up both ends of 72 in", () => {
+    const ends = freeWall({
+      face: "6 x 3",
+      size: "120 x 72",
+      joint: "0",
+      wall: ["left free trim nose", "right free trim nose"],
+    });
+    const nose = "trim nose {\n  face 3 x 2\n  thickness 0.25in\n}\n";
+    const [trim] = takeText(ends + nose).taken.trims;
+    assert.deepEqual([trim!.bought, trim!.length], [48, 2 * 72 * 25_400_000]);
+    assert.ok(trim!.pieces.every(({ whole }) => whole));
+  });
+
   it("are 60 square feet", () => {
     const foot = 12n * 25_400_000n;
     assert.equal(taken.tiles[0]!.doubleArea.set / (2n * foot * foot), 60n);

@@ -3,6 +3,7 @@ import { NM_PER } from "../../src/measure/index.js";
 import { pieceBounds, type SolvedWall } from "../../src/solver/index.js";
 import { cornerText } from "../rules/corner-text.js";
 import { findings } from "../rules/wall-text.js";
+import { dadoText } from "../rooms/dado-text.js";
 import { wrappedRoom } from "../rooms/wrapped-room.js";
 import { solveClean } from "../support/solve-text.js";
 
@@ -34,6 +35,20 @@ const BY_HAND = [
 ];
 
 describe("a start that goes on from another wall", () => {
+  // The back is tiled over 60 - 2/8 = 59 3/4 in: of the dado seven modules of 8 1/16 and 3 5/16, of the field nine of 6 1/16 and 5 3/16.
+  it("goes on from the lay that stands beside most of its own, of several at the corner", () => {
+    const wrapped = "across wrapped from back added";
+    const { walls } = solveClean(dadoText({ side: { dado: wrapped, field: wrapped } })).solved;
+    const first = walls[1]!.lays.map(({ lay, pieces }) => {
+      const { left, right } = pieceBounds(pieces, 0);
+      return [lay.name, (right - left) / NM_PER.inch] as const;
+    });
+    assert.deepEqual(Object.fromEntries(first), {
+      dado: 8 - (3 + 5 / 16),
+      field: 6 - (5 + 3 / 16),
+    });
+  });
+
   it("is wrapped as in the worked example: behind 2 9/16 in 3 7/16 in added, 3 5/16 in swallowed", () => {
     // 3 x 6 on 60 in, centred on a tile, 1/8 in at each end (derived).
     const wrapped = (joint: string) =>

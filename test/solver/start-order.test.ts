@@ -1,6 +1,7 @@
 import assert from "node:assert/strict";
 import { startOrder } from "../../src/solver/start-order.js";
 import { solveClean } from "../support/solve-text.js";
+import { type DadoText, dadoText } from "../rooms/dado-text.js";
 import { wrappedRoom } from "../rooms/wrapped-room.js";
 
 const orderOf = (names: readonly string[]): string[] =>
@@ -17,5 +18,18 @@ describe("the order in which walls are solved", () => {
 
   it("is the plan's own where none goes on from a later one", () => {
     assert.deepEqual(orderOf(["one", "two", "three", "four"]), ["one", "two", "three", "four"]);
+  });
+
+  it("looks at all of a wall's lays", () => {
+    const back = { dado: "across wrapped from side added" };
+    const order = (parts: DadoText) => startOrder(solveClean(dadoText(parts)).plan.walls);
+    assert.deepEqual(
+      order({ back }).map(({ name }) => name),
+      ["side", "back"],
+    );
+    assert.deepEqual(
+      order({}).map(({ name }) => name),
+      ["back", "side"],
+    );
   });
 });

@@ -2,6 +2,7 @@ import { NM_PER, type Nm } from "../../src/measure/index.js";
 import type {
   LaySketch,
   OpeningSketch,
+  SecondLay,
   SetSketch,
   SideSketch,
   Sketch,
@@ -18,17 +19,13 @@ export function printSketch(sketch: Sketch, units: "inch" | "mm"): string {
 /** The same as statements and blocks of the plan, one each. */
 export function sketchBlocks(sketch: Sketch, units: "inch" | "mm"): string[] {
   const print = units === "mm" ? inMillimetres : inInches;
-  const { tile, trim } = sketch;
+  const { tile, trim, accent } = sketch;
   return [
     'plan "sketch"',
     `units ${units}`,
     `bed ${print(sketch.bed)}`,
-    [
-      "tile field {",
-      `  face ${print(tile.across)} x ${print(tile.up)}`,
-      `  thickness ${print(tile.thickness)}`,
-      "}",
-    ].join("\n"),
+    tileBlock("field", tile, print),
+    ...(accent ? [tileBlock("accent", accent, print)] : []),
     [
       "trim edging {",
       `  face ${print(trim.along)} x ${print(trim.across)}`,
@@ -39,19 +36,58 @@ export function sketchBlocks(sketch: Sketch, units: "inch" | "mm"): string[] {
   ];
 }
 
+function tileBlock(name: string, tile: Sketch["tile"], print: Print): string {
+  return [
+    `tile ${name} {`,
+    `  face ${print(tile.across)} x ${print(tile.up)}`,
+    `  thickness ${print(tile.thickness)}`,
+    "}",
+  ].join("\n");
+}
+
 function wallLines(wall: WallSketch, print: Print): string[] {
   return [
     `wall ${wall.name} {`,
-    `  size ${print(wall.across)} x ${print(wall.up)}`,
+    sizeText(wall, print),
+    ...(wall.legs ?? []).map(
+      ({ side, across, down }) =>
+        `  leg ${side} ${print(across)} down ${print(down)} movement ${print(0)}`,
+    ),
     ...Object.entries(wall.sides).map(([name, side]) => `  ${name} ${sideText(side, print)}`),
     ...wall.openings.flatMap((opening) => openingLines(opening, print)),
     ...wall.holes.map(
       ({ name, x, y, across }) =>
         `  hole ${name} at ${print(x)}, ${print(y)} across ${print(across)}`,
     ),
-    ...layLines(wall.lay, print),
+    ...(wall.second ? secondLines(wall.second, print) : []),
+    ...layLines("field", wall.lay, fieldPlace(wall.second), print),
     "}",
   ];
+}
+
+function sizeText({ across, up, outline }: WallSketch, print: Print): string {
+  if (!outline) return `  size ${print(across)} x ${print(up)}`;
+  return `  outline ${outline.map(([x, y]) => `${print(x)}, ${print(y)}`).join(" to ")}`;
+}
+
+function secondLines({ place, lay }: SecondLay, print: Print): string[] {
+  return layLines("accent", lay, placeLines(place, print), print);
+}
+
+function placeLines(place: SecondLay["place"], print: Print): string[] {
+  if ("covers" in place) {
+    return [`    covers ${place.covers} to ${print(place.to)}`];
+  }
+  if ("courses" in place) return [`    courses ${place.courses}`];
+  return [
+    `    at ${print(place.x)}, ${print(place.y)}`,
+    `    size ${print(place.across)} x ${print(place.up)}`,
+  ];
+}
+
+/** A lay over one that counts its courses has to say so; over any other place it has the rest. */
+function fieldPlace(second: SecondLay | undefined): string[] {
+  return second && "courses" in second.place ? ["    over accent"] : [];
 }
 
 function sideText(side: SideSketch, print: Print): string {
@@ -65,7 +101,7 @@ function sideText(side: SideSketch, print: Print): string {
 function openingLines(opening: OpeningSketch, print: Print): string[] {
   const lines = [
     `  ${opening.kind} ${opening.name} {`,
-    `    at ${print(opening.x)}, ${print(opening.y)}`,
+    `    at ${print(opening.x)}${opening.reaches ? "" : `, ${print(opening.y)}`}`,
     `    size ${print(opening.across)} x ${print(opening.up)}`,
   ];
   if (opening.frame) {
@@ -75,11 +111,17 @@ function openingLines(opening: OpeningSketch, print: Print): string[] {
   return [...lines, "  }"];
 }
 
-function layLines({ bond, joint, across, up, set }: LaySketch, print: Print): string[] {
+function layLines(
+  tile: string,
+  { bond, joint, across, up, set }: LaySketch,
+  place: readonly string[],
+  print: Print,
+): string[] {
   const width =
     typeof joint === "number" ? print(joint) : `${print(joint.min)} to ${print(joint.max)}`;
   const lines = [
-    "  lay field {",
+    `  lay ${tile} {`,
+    ...place,
     bond === "stack" ? "    bond stack" : `    bond running ${bond.p}/${bond.q}`,
     `    joint ${width}`,
   ];
@@ -98,6 +140,10 @@ function topsText({ tops }: SetSketch, print: Print): string {
 }
 
 function acrossText(across: NonNullable<LaySketch["across"]>, print: Print): string {
+  if ("goesOn" in across) {
+    const [way, ...how] = across.goesOn.split(" ");
+    return [way, "from", across.from, ...how].join(" ");
+  }
   if ("full" in across) return `full tile from ${across.full}`;
   if ("at" in across) return `${across.kind} centred at ${print(across.at)}`;
   return `${across.kind} centred on ${across.on === "wall" ? "wall" : across.on.opening}`;

@@ -20,7 +20,7 @@ export interface SketchOptions {
   /** How often a side is measured: 0 keeps every side straight and square. */
   readonly measured: number;
   readonly holes: boolean;
-  /** Whether a second wall may lap over or under the first. */
+  /** Whether a second wall may meet the first, round an inside or an outside corner. */
   readonly corners: boolean;
   /** Courses and columns at most. */
   readonly most: number;
@@ -55,26 +55,65 @@ export function randomSketch(seed: number, options: SketchOptions = ANY): Sketch
   ] as const);
   const joint = GRID * random.integer(0, 6);
   const second = randomWall(random, size, "return-wall");
-  return {
-    bed,
-    tile,
-    trim,
-    walls: [
-      meeting(first, "left", `corner return-wall ${mine}`, joint),
-      meeting(second, "right", `corner back ${other}`, joint),
-    ],
-  };
+  const around = { first, second, mine, other, joint };
+  const walls = random.chance(0.4) ? outsideCorner(random, around) : insideCorner(around);
+  return { bed, tile, trim, walls };
 }
 
-interface Sizes extends Pick<Sketch, "tile" | "trim"> {
+interface Around {
+  readonly first: WallSketch;
+  readonly second: WallSketch;
+  readonly mine: "under" | "over";
+  readonly other: "under" | "over";
+  readonly joint: Nm;
+}
+
+function insideCorner({ first, second, mine, other, joint }: Around): WallSketch[] {
+  return [
+    meeting(first, "left", `corner ${second.name} ${mine}`, joint),
+    meeting(second, "right", `corner ${first.name} ${other}`, joint),
+  ];
+}
+
+/** The wall over may end in trim, and needs no joint; of a mitre both walls have it. */
+function outsideCorner(
+  random: Random,
+  { first, second, mine, other, joint }: Around,
+): WallSketch[] {
+  if (random.chance(0.4)) {
+    return [
+      meeting(first, "left", `outside ${second.name} mitre`, joint),
+      meeting(second, "right", `outside ${first.name} mitre`, joint),
+    ];
+  }
+  const trim = random.chance(0.5) ? " trim edging" : "";
+  const end = (lap: "under" | "over") => (lap === "over" ? `over${trim}` : "under");
+  return [
+    meeting(first, "left", `outside ${second.name} ${end(mine)}`, mine === "over" ? null : joint),
+    meeting(
+      second,
+      "right",
+      `outside ${first.name} ${end(other)}`,
+      other === "over" ? null : joint,
+    ),
+  ];
+}
+
+export interface Sizes extends Pick<Sketch, "tile" | "trim"> {
   readonly options: SketchOptions;
 }
 
-function meeting(wall: WallSketch, side: Side, meets: string, movement: Nm): WallSketch {
+/** A wall with one side as it meets another one. */
+export function meeting(
+  wall: WallSketch,
+  side: Side,
+  meets: string,
+  movement: Nm | null,
+): WallSketch {
   return { ...wall, sides: { ...wall.sides, [side]: { ...wall.sides[side], meets, movement } } };
 }
 
-function randomWall(random: Random, sizes: Sizes, name: string): WallSketch {
+export function randomWall(random: Random, sizes: Sizes, name: string): WallSketch {
   const { tile, options } = sizes;
   const fit = (face: Nm) =>
     GRID * Math.round((face * random.integer(20, options.most * 10)) / 10 / GRID);
@@ -178,7 +217,7 @@ function randomHoles(
   return holes;
 }
 
-function randomLay(
+export function randomLay(
   random: Random,
   wall: { across: Nm; up: Nm },
   joint: Nm,

@@ -1,5 +1,5 @@
 import type { Nm } from "../../src/measure/index.js";
-import type { Edge, Opening, Plan, Side, Wall } from "../../src/model/index.js";
+import type { Edge, Opening, Plan, Side, Step, Wall } from "../../src/model/index.js";
 import type { Box, Ring } from "../../src/solver/index.js";
 import { boxRing } from "./clipping.js";
 import { directed } from "./ring.js";
@@ -16,7 +16,7 @@ export interface SideLine {
 
 /**
  * What is not tiled of a wall, worked out from the model alone by the language's own words and by no
- * code of the solver: what lies beyond each side, what each opening takes away, and the round holes.
+ * code of the solver: what lies beyond each side, what each opening and each step of its outline takes away, and the round holes.
  */
 export interface ReferenceWall {
   readonly sides: readonly SideLine[];
@@ -31,7 +31,10 @@ export function referenceWall(plan: Plan, wall: Wall, joint: Nm): ReferenceWall 
   return {
     sides: sides.map((side) => sideLine(wall, side, drawnIn(plan, wall.edges[side], joint))),
     hidden: sides.flatMap((side) => hiddenLine(plan, wall, side)),
-    openings: wall.openings.map((opening) => takenBy(opening, joint)),
+    openings: [
+      ...wall.openings.map((opening) => takenBy(opening, joint)),
+      ...wall.steps.map((step) => stepBox(step, joint)),
+    ],
     circles: wall.holes.map(({ at, across }) => ({ ...at, across })),
   };
 }
@@ -91,15 +94,31 @@ function hiddenLine(plan: Plan, wall: Wall, side: Side): SideLine[] {
 
 function build(plan: Plan, name: string): Nm {
   const other = plan.walls.find((wall) => wall.name === name);
-  return other?.lays[0] ? other.lays[0].tile.thickness + plan.bed : 0;
+  const thickness = (other?.lays ?? []).map(({ tile }) => tile.thickness);
+  return thickness.length > 0 ? Math.max(...thickness) + plan.bed : 0;
 }
 
-function takenBy({ at, size, frame, movement, kind }: Opening, joint: Nm): Box {
+/** What an outline leaves out, with the joints of the sides that the tile round it meets. */
+function stepBox({ left, bottom, right, top, meets }: Step, joint: Nm): Box {
+  const off = (edge: Edge | null): Nm => {
+    if (!edge) return 0;
+    if (edge.meets.kind !== "free") return edge.joint?.width ?? 0;
+    return edge.meets.trim ? edge.meets.trim.face.across + joint : 0;
+  };
+  return {
+    left: left - off(meets.left),
+    bottom: bottom - off(meets.bottom),
+    right: right + off(meets.right),
+    top: top + off(meets.top),
+  };
+}
+
+function takenBy({ at, size, frame, movement, reaches }: Opening, joint: Nm): Box {
   const by = frame ? frame.trim.face.across - frame.inset + joint : (movement ?? 0);
   return {
     left: at.x - by,
-    bottom: kind === "door" ? -FAR : at.y - by,
+    bottom: reaches === "floor" ? -FAR : at.y - by,
     right: at.x + size.across + by,
-    top: at.y + size.up + by,
+    top: reaches === "ceiling" ? FAR : at.y + size.up + by,
   };
 }

@@ -6,6 +6,8 @@ export interface Sketch {
   readonly bed: Nm;
   readonly tile: { readonly across: Nm; readonly up: Nm; readonly thickness: Nm };
   readonly trim: { readonly along: Nm; readonly across: Nm };
+  /** A second tile. */
+  readonly accent?: Sketch["tile"];
   readonly walls: readonly WallSketch[];
 }
 
@@ -16,6 +18,25 @@ export interface WallSketch {
   readonly sides: Readonly<Record<Side, SideSketch>>;
   readonly openings: readonly OpeningSketch[];
   readonly holes: readonly HoleSketch[];
+  readonly lay: LaySketch;
+  /** In place of its size; anticlockwise. */
+  readonly outline?: readonly (readonly [x: Nm, y: Nm])[];
+  readonly legs?: readonly LegSketch[];
+  /** A second lay, of the accent; the other one has the rest. */
+  readonly second?: SecondLay;
+}
+
+export interface LegSketch {
+  readonly side: "left" | "right";
+  readonly across: Nm;
+  readonly down: Nm;
+}
+
+export interface SecondLay {
+  readonly place:
+    | { readonly covers: Side; readonly to: Nm }
+    | { readonly x: Nm; readonly y: Nm; readonly across: Nm; readonly up: Nm }
+    | { readonly courses: number };
   readonly lay: LaySketch;
 }
 
@@ -35,6 +56,8 @@ export interface OpeningSketch {
   readonly up: Nm;
   readonly movement: Nm | null;
   readonly frame: { readonly join: "mitre" | "butt"; readonly inset: Nm } | null;
+  /** Whether its height is left out: a bench and a curb then stand on the floor, a soffit hangs. */
+  readonly reaches?: boolean;
 }
 
 export interface HoleSketch {
@@ -52,6 +75,8 @@ export interface LaySketch {
     | { readonly kind: "tile" | "joint"; readonly on: "wall" | { readonly opening: string } }
     | { readonly kind: "tile" | "joint"; readonly at: Nm }
     | { readonly full: "left" | "right" }
+    /** Round the corner with that wall. */
+    | { readonly goesOn: "wrapped added" | "wrapped swallowed" | "mirrored"; readonly from: string }
     | null;
   readonly up:
     | { readonly full: "bottom" | "top" }

@@ -1,6 +1,7 @@
+import type { Nm } from "../../src/measure/index.js";
 import type { UpStart } from "../../src/model/index.js";
 import { type SettledStart, type SolvedPlan } from "../../src/solver/index.js";
-import type { LaySketch, SideSketch, Sketch, WallSketch } from "./sketch.js";
+import type { LaySketch, SecondLay, SideSketch, Sketch, WallSketch } from "./sketch.js";
 
 /** The plan as seen in a mirror: left is right. */
 export function mirrored(sketch: Sketch): Sketch {
@@ -27,7 +28,8 @@ function mirroredWall(wall: WallSketch): WallSketch {
     },
     openings: wall.openings.map((o) => ({ ...o, x: across - o.x - o.across })),
     holes: wall.holes.map((hole) => ({ ...hole, x: across - hole.x })),
-    lay: { ...wall.lay, ...mirroredStart(wall), ...mirroredSet(wall) },
+    lay: { ...wall.lay, ...mirroredStart(wall.lay, across), ...mirroredSet(wall) },
+    ...mirroredShape(wall),
   };
 }
 
@@ -41,8 +43,29 @@ function mirroredSet({ across, lay: { set } }: WallSketch): Pick<LaySketch, "set
   return { set: { ...set, tops } };
 }
 
-function mirroredStart({ across: width, lay }: WallSketch): Pick<LaySketch, "bond" | "across"> {
-  const { bond, across } = lay;
+const OTHER = { left: "right", right: "left", bottom: "bottom", top: "top" } as const;
+
+function mirroredShape(wall: WallSketch): Pick<WallSketch, "outline" | "legs" | "second"> {
+  const { across, outline, legs, second } = wall;
+  return {
+    ...(outline && { outline: [...outline].reverse().map(([x, y]) => [across - x, y] as const) }),
+    ...(legs && { legs: legs.map((leg) => ({ ...leg, side: OTHER[leg.side] })) }),
+    ...(second && { second: mirroredSecond(second, across) }),
+  };
+}
+
+function mirroredSecond({ place, lay }: SecondLay, width: Nm): SecondLay {
+  const turned = { ...lay, ...mirroredStart(lay, width) };
+  if ("courses" in place) return { place, lay: turned };
+  if (!("covers" in place)) {
+    return { place: { ...place, x: width - place.x - place.across }, lay: turned };
+  }
+  const covers = OTHER[place.covers];
+  const to = covers === place.covers ? place.to : width - place.to;
+  return { place: { covers, to }, lay: turned };
+}
+
+function mirroredStart({ bond, across }: LaySketch, width: Nm): Pick<LaySketch, "bond" | "across"> {
   const turned = bond === "stack" ? bond : { p: bond.q - bond.p, q: bond.q };
   if (across && "full" in across) {
     return { bond: turned, across: { full: across.full === "left" ? "right" : "left" } };
@@ -56,7 +79,10 @@ function mirroredStart({ across: width, lay }: WallSketch): Pick<LaySketch, "bon
 export function renamed(sketch: Sketch): Sketch {
   const other = (name: string) => `other-${name}`;
   const meets = (text: string) =>
-    text.replace(/^corner (\S+)/, (_, name: string) => `corner ${other(name)}`);
+    text.replace(
+      /^(corner|outside) (\S+)/,
+      (_, kind: string, name: string) => `${kind} ${other(name)}`,
+    );
   const side = (s: SideSketch): SideSketch => ({ ...s, meets: meets(s.meets) });
   return {
     ...sketch,
@@ -78,6 +104,12 @@ export function renamed(sketch: Sketch): Sketch {
 
 function renamedStarts(lay: LaySketch, other: (name: string) => string): LaySketch {
   const { across, up } = lay;
+  if (across && "goesOn" in across) {
+    return {
+      ...renamedStarts({ ...lay, across: null }, other),
+      across: { ...across, from: other(across.from) },
+    };
+  }
   return {
     ...lay,
     across:

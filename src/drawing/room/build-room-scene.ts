@@ -6,9 +6,10 @@ import type { Label, PictureBox, RuledLine, Scene, WallScene } from "../scene.js
 import { preferred } from "../scene/arrangement.js";
 import { type Setting, settingOf } from "../scene/setting.js";
 import { wallScene } from "../scene/wall-scene.js";
+import { wallTitle } from "../scene/words.js";
 import { fitText, wrapText } from "../text-metrics.js";
 import { cornerLines } from "./corner-words.js";
-import { roomOrder } from "./room-order.js";
+import { closes, roomOrder } from "./room-order.js";
 
 /** Text can be read on a picture that is no more than this many ems wide. */
 const EMS_ACROSS = 130;
@@ -32,24 +33,35 @@ export function buildRoomScene(solved: SolvedPlan): Scene {
   const corners: Label[] = [];
   let x = 0;
   for (const group of groups) {
+    const isRing = closes(group);
+    const half = (AT_CORNER / 2) * setting.em;
     for (const [i, each] of group.entries()) {
       const { left, right } = boundsOfPoints(bareScene(each, setting).bare);
       const at = { x: rounded(x - left), y: 0 };
-      const isJoined = i + 1 < group.length;
       const end = at.x + right;
+      const next = group[i + 1] ?? (isRing ? group[0]! : null);
+      const isJoined = i + 1 < group.length;
       x = end + (isJoined ? AT_CORNER : APART) * setting.em;
-      walls.push(placed(each, at, isJoined ? (end + x) / 2 - at.x : null, setting));
-      if (isJoined)
-        addCorner(
-          corners,
-          cornerLines(each, group[i + 1]!, setting),
-          (end + x) / 2,
-          bottomOf(walls),
-          setting.em,
-        );
+      const folds = {
+        left: isRing && i === 0 ? left - half : null,
+        right: next ? right + half : null,
+      };
+      walls.push(placed(each, at, folds, setting));
+      const add = (words: readonly string[], place: number) =>
+        addCorner(corners, words, at.x + place, bottomOf(walls), setting.em);
+      if (folds.left !== null) add(roundWords(group.at(-1)!), folds.left);
+      if (next) {
+        const words = cornerLines(each, next, setting);
+        add(isJoined ? words : [...roundWords(next), ...words], right + half);
+      }
     }
   }
   return sceneOf(solved, walls, corners, setting);
+}
+
+/** At both ends of walls that go all the way round: with which wall the one there meets. */
+function roundWords({ wall }: SolvedWall): string[] {
+  return [`meets ${wallTitle(wall)}`];
 }
 
 function emFor(walls: readonly SolvedWall[]): number {
@@ -67,7 +79,7 @@ function bareScene(solved: SolvedWall, setting: Setting): Omit<WallScene, "at"> 
 function placed(
   solved: SolvedWall,
   at: WallScene["at"],
-  corner: number | null,
+  folds: { readonly left: number | null; readonly right: number | null },
   setting: Setting,
 ): WallScene {
   const { em } = setting;
@@ -84,17 +96,14 @@ function placed(
   });
   const level: RuledLine = {
     kind: "level",
-    points: [box.left, 0, corner ?? box.right, 0].map(rounded),
+    points: [folds.left ?? box.left, 0, folds.right ?? box.right, 0].map(rounded),
   };
-  const fold: RuledLine[] =
-    corner === null
-      ? []
-      : [
-          {
-            kind: "centre",
-            points: [corner, box.top - 0.8 * em, corner, box.bottom + 0.8 * em].map(rounded),
-          },
-        ];
+  const fold = [folds.left, folds.right].flatMap((x): RuledLine[] => {
+    if (x === null) return [];
+    return [
+      { kind: "centre", points: [x, box.top - 0.8 * em, x, box.bottom + 0.8 * em].map(rounded) },
+    ];
+  });
   return { ...scene, at, lines: [level, ...fold], labels: [...scene.labels, title] };
 }
 

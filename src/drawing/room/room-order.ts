@@ -21,6 +21,12 @@ export function roomOrder(walls: readonly SolvedWall[]): readonly (readonly Solv
     .filter((group) => group.length > 0);
 }
 
+/** Whether a group goes all the way round: its last wall's right meets its first one's left. */
+export function closes(group: readonly SolvedWall[]): boolean {
+  const [first, last] = [group[0], group.at(-1)];
+  return first !== undefined && first !== last && rightOf(last!, group) === first;
+}
+
 /** The wall that is joined to this one's right by a corner; null where there is none. */
 function rightOf({ wall }: SolvedWall, walls: readonly SolvedWall[]): SolvedWall | null {
   const { meets } = wall.edges.right;

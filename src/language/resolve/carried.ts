@@ -46,32 +46,49 @@ export function resolveCarried(
  */
 export function breakCircles(walls: readonly Wall[], all: WallDrafts, report: Report): Wall[] {
   const kept = new Map(walls.map((wall) => [wall.name, wall]));
-  for (const { name } of walls) {
-    const round = roundFrom(name, kept);
-    if (!round) continue;
-    const wall = kept.get(name)!;
-    const lays = wall.lays.map((lay, i) => (i === 0 ? { ...lay, across: null } : lay));
-    kept.set(name, { ...wall, lays });
-    const draft = all.names.find(name)!.value!;
-    const [lay] = draft.parts.all("lay");
-    const statement = lay?.body.find(({ kind }) => kind === "across");
-    const words = round.map((each) => `\`${each}\``).join(", ");
-    const message =
-      `found starts that go round in a circle (${words}), wanted one wall with a start of its own: ` +
-      "a bond that goes on all round a room can't close at its last corner";
-    report.tell("plan/start-circle", (statement ?? draft.statement).head, message, { wall: name });
+  for (const { name, lays } of walls) {
+    for (const [i, { across }] of lays.entries()) {
+      const way = across && "wall" in across ? wayBack(across.wall, name, kept) : null;
+      if (!way) continue;
+      const wall = kept.get(name)!;
+      const open = wall.lays.map((lay, k) => (k === i ? { ...lay, across: null } : lay));
+      kept.set(name, { ...wall, lays: open });
+      tellCircle([name, ...way], all, report);
+    }
   }
   return [...kept.values()];
 }
 
-/** The walls from one back to itself, each started from the next; null where they don't come back. */
-function roundFrom(name: string, walls: ReadonlyMap<string, Wall>): string[] | null {
-  const round = [name];
-  for (;;) {
-    const across = walls.get(round.at(-1)!)?.lays[0]?.across;
-    if (!across || !("wall" in across)) return null;
-    if (across.wall === name) return [...round, name];
-    if (round.includes(across.wall)) return null;
-    round.push(across.wall);
+function tellCircle(
+  [name, from, ...rest]: readonly string[],
+  all: WallDrafts,
+  report: Report,
+): void {
+  const draft = all.names.find(name!)!.value!;
+  const statement = draft.parts
+    .all("lay")
+    .flatMap(({ body }) => body.filter((each) => each.kind === "across"))
+    .find(({ choice }) => "wall" in choice && choice.wall.text === from);
+  const words = [name!, from!, ...rest].map((each) => `\`${each}\``).join(", ");
+  const message =
+    `found starts that go round in a circle (${words}), wanted one wall with a start of its own: ` +
+    "a bond that goes on all round a room can't close at its last corner";
+  report.tell("plan/start-circle", (statement ?? draft.statement).head, message, { wall: name! });
+}
+
+/** The walls from one to another, each started from the next; null where they don't come to it. */
+function wayBack(
+  from: string,
+  to: string,
+  walls: ReadonlyMap<string, Wall>,
+  passed: readonly string[] = [],
+): string[] | null {
+  if (from === to) return [...passed, to];
+  if (passed.includes(from)) return null;
+  for (const { across } of walls.get(from)?.lays ?? []) {
+    if (!across || !("wall" in across)) continue;
+    const way = wayBack(across.wall, to, walls, [...passed, from]);
+    if (way) return way;
   }
+  return null;
 }

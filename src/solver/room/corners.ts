@@ -4,6 +4,8 @@ import { isCorner, type Wall } from "../../model/index.js";
 export interface CornerPair {
   readonly a: number;
   readonly b: number;
+  /** The end of `a` that is there; `b` has its other one there. */
+  readonly end: "left" | "right";
 }
 
 /** The corners at which two laid walls meet, each once. */
@@ -18,7 +20,7 @@ export function cornerPairs(walls: readonly Wall[]): CornerPair[] {
       const [a, b] = [Math.min(i, j), Math.max(i, j)];
       // Two walls may meet at both their ends.
       const end = i === a ? side : side === "left" ? "right" : "left";
-      pairs.set(`${a} ${b} ${end}`, { a, b });
+      pairs.set(`${a} ${b} ${end}`, { a, b, end });
     }
   });
   return [...pairs.values()];

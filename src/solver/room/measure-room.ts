@@ -1,8 +1,9 @@
-import type { Plan, Wish } from "../../model/index.js";
+import { isCorner, type Plan, type Wish } from "../../model/index.js";
 import { balanceOf, imbalanceAcross } from "../choose/balance.js";
 import { scoreOf } from "../choose/score-laid.js";
 import type { Score, SolvedLay, SolvedWall } from "../solved.js";
-import { cornerPairs } from "./corners.js";
+import { isTold, meetingLays } from "../corner-lays.js";
+import { type CornerPair, cornerPairs } from "./corners.js";
 import { centreMiss, coursesMiss, openingMiss, sideMiss } from "./misses.js";
 import { limitsUnder } from "./wanting.js";
 
@@ -51,14 +52,23 @@ function missOf(plan: Plan, walls: readonly SolvedWall[], wish: Wish): number {
 }
 
 function coursesMissed(walls: readonly SolvedWall[], { wall: own }: Wish): number {
-  return cornerPairs(walls.map(({ wall }) => wall)).reduce((sum, { a, b }) => {
+  return cornerPairs(walls.map(({ wall }) => wall)).reduce((sum, { a, b, end }) => {
     const [one, other] = [walls[a]!, walls[b]!];
-    const [lay] = one.lays;
-    const [otherLay] = other.lays;
-    if (!lay || !otherLay) return sum;
     if (own !== null && one.wall.name !== own && other.wall.name !== own) return sum;
-    return sum + coursesMiss(lay.lattice, otherLay.lattice);
+    return sum + cornerMissed(one, other, end);
   }, 0);
+}
+
+/** The miss of all lays that meet at a corner, as the rule for it compares them. */
+function cornerMissed(one: SolvedWall, other: SolvedWall, end: CornerPair["end"]): number {
+  const ends = [
+    { wall: one, side: end },
+    { wall: other, side: end === "left" ? "right" : "left" },
+  ] as const;
+  const { meets } = one.wall.edges[end];
+  const pairs =
+    isCorner(meets) && isTold(meets, end) ? meetingLays(...ends) : meetingLays(ends[1], ends[0]);
+  return pairs.reduce((sum, each) => sum + coursesMiss(each.lay.lattice, each.other.lattice), 0);
 }
 
 function missAt(plan: Plan, { wall, lay }: LaidWall, wanted: Wish["wanted"]): number {

@@ -1,5 +1,6 @@
 import assert from "node:assert/strict";
 import { parse, resolve } from "../../../src/language/index.js";
+import { dadoText } from "../../rooms/dado-text.js";
 import { cornerText } from "../../rules/corner-text.js";
 import { wrappedRoom } from "../../rooms/wrapped-room.js";
 import { ALONE } from "../../support/solve-text.js";
@@ -63,5 +64,23 @@ describe("a start that goes on from another wall, as it is read", () => {
       side: { across: "mirrored from back" },
     });
     assert.equal(codes(text).filter((code) => code.startsWith("plan/start-circle")).length, 1);
+  });
+
+  it("is found through any of a wall's lays, and leaves that lay alone to the solver", () => {
+    const text = dadoText({
+      back: { dado: "across wrapped from side added" },
+      side: { dado: "across mirrored from back", field: "across wrapped from back added" },
+    });
+    assert.deepEqual(codes(text), [
+      "plan/start-circle found starts that go round in a circle (`back`, `side`, `back`), wanted one " +
+        "wall with a start of its own: a bond that goes on all round a room can't close at its last corner",
+    ]);
+    const starts = read(text).plan.walls.map(({ lays }) =>
+      lays.map(({ name, across }) => `${name} ${across?.kind ?? "open"}`),
+    );
+    assert.deepEqual(starts, [
+      ["field full-tile", "dado open"],
+      ["field wrapped", "dado mirrored"],
+    ]);
   });
 });

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { clustersOf, partsOf } from "../../../src/solver/room/clusters.js";
-import { cornerPairs } from "../../../src/solver/room/corners.js";
+import { type CornerPair, cornerPairs } from "../../../src/solver/room/corners.js";
 import { planOf } from "../../language/telling.js";
 
 const STOCK = ["a", "b"].map((name) => `tile ${name} {\n face 6 x 3\n thickness 1/4\n}`).join("\n");
@@ -29,11 +29,11 @@ describe("clusters", () => {
         wallText("w5", "a", "1/16"),
       ].join("\n"),
     );
-    const numbers = (links: { a: number; b: number }[]) =>
-      clustersOf(plan.walls, links).map(({ walls, groups }) => [
-        walls,
-        groups.map((group) => group.walls),
-      ]);
+    const numbers = (links: Omit<CornerPair, "end">[]) =>
+      clustersOf(
+        plan.walls,
+        links.map((link) => ({ ...link, end: "right" })),
+      ).map(({ walls, groups }) => [walls, groups.map((group) => group.walls)]);
     assert.deepEqual(numbers([]), [
       [[0, 2], [[0, 2]]],
       [[1], [[1]]],
@@ -59,8 +59,8 @@ describe("the corners of a room", () => {
       ].join("\n"),
     );
     assert.deepEqual(cornerPairs(plan.walls), [
-      { a: 0, b: 1 },
-      { a: 0, b: 1 },
+      { a: 0, b: 1, end: "left" },
+      { a: 0, b: 1, end: "right" },
     ]);
   });
 });

@@ -15,10 +15,10 @@ describe("the corners of four walls in a ring", () => {
       (i) => `left corner w${(i + 3) % 4} over\nright corner w${(i + 1) % 4} under`,
     );
     assert.deepEqual(cornerPairs(planOf(room(sides)).walls), [
-      { a: 0, b: 3 },
-      { a: 0, b: 1 },
-      { a: 1, b: 2 },
-      { a: 2, b: 3 },
+      { a: 0, b: 3, end: "left" },
+      { a: 0, b: 1, end: "right" },
+      { a: 1, b: 2, end: "right" },
+      { a: 2, b: 3, end: "right" },
     ]);
   });
 });

@@ -2,7 +2,10 @@ import assert from "node:assert/strict";
 import type { Lay, Plan, Wanted } from "../../../src/model/index.js";
 import { measureRoom } from "../../../src/solver/room/measure-room.js";
 import type { SolvedWall } from "../../../src/solver/index.js";
+import { NM_PER } from "../../../src/measure/index.js";
 import { solveWall } from "../../../src/solver/solve-wall.js";
+import { type DadoText, dadoText } from "../../rooms/dado-text.js";
+import { solveText } from "../../support/solve-text.js";
 import { window } from "../choose/model-plan.js";
 import { layOf, wallOf } from "../several-lays.js";
 
@@ -51,6 +54,26 @@ describe("what a laid room misses", () => {
     assert.equal(missed({ kind: "courses-meet" }), 10);
     assert.equal(missed({ kind: "courses-meet" }, "back"), 10);
     assert.equal(missed({ kind: "courses-meet" }, "elsewhere"), 0);
+  });
+
+  it("is that of all lays that meet there, each with the one beside most of it", () => {
+    const missedIn = (parts: DadoText): number => {
+      const { plan: read, solved } = solveText(dadoText(parts));
+      const { misses } = measureRoom(read, solved.walls, [
+        { wanted: { kind: "courses-meet" }, wall: null, origin: field.origin },
+      ]);
+      return misses[0]! / NM_PER.inch;
+    };
+    const start = (joint: string) => `across full tile from left\n    up joint at ${joint}`;
+    const back = { dado: start("12"), field: start("36") };
+    assert.equal(missedIn({ back, side: back }), 0);
+    // The dado 1/4 in higher; the field 1/8 in lower; both.
+    const [dado, low] = [start("12 1/4"), start("35 7/8")];
+    assert.equal(missedIn({ back, side: { ...back, dado } }), 1 / 4);
+    assert.equal(missedIn({ back, side: { ...back, field: low } }), 1 / 8);
+    assert.equal(missedIn({ back, side: { dado, field: low } }), 1 / 4 + 1 / 8);
+    // Up to 26 in on the other wall, the dado is still beside the dado most.
+    assert.equal(missedIn({ back, side: { dado, field: low }, sideTop: "26" }), 1 / 4 + 1 / 8);
   });
 
   it("adds up over the walls that a wish is for", () => {

@@ -1,0 +1,54 @@
+import assert from "node:assert/strict";
+import { fork } from "node:child_process";
+import { availableParallelism } from "node:os";
+import { fileURLToPath } from "node:url";
+import type { TakenRooms } from "../support/take-random-rooms.js";
+
+/** `GAUGELATH_ROOMS=10000 npx mocha test/properties/random-rooms.test.ts` takes more, `GAUGELATH_ROOMS_FROM` others. */
+const ROOMS = Number(process.env.GAUGELATH_ROOMS ?? 200);
+const FROM = Number(process.env.GAUGELATH_ROOMS_FROM ?? 0);
+const WORKER = fileURLToPath(new URL("../support/take-random-rooms.ts", import.meta.url));
+
+describe(`${ROOMS} random rooms`, () => {
+  it("are solved, checked, drawn and taken off: no crash, no overlap, nothing outside, none over a second", async () => {
+    const workers = Math.min(4, availableParallelism());
+    const taken = await Promise.all(
+      Array.from({ length: workers }, (_, worker) =>
+        takeRooms(
+          FROM + Math.round((ROOMS * worker) / workers),
+          FROM + Math.round((ROOMS * (worker + 1)) / workers),
+        ),
+      ),
+    );
+    assert.deepEqual(
+      taken.flatMap(({ faults }) => faults),
+      [],
+    );
+    const sum = (of: (share: TakenRooms) => number) =>
+      taken.reduce((all, share) => all + of(share), 0);
+    assert.equal(
+      sum(({ rooms }) => rooms),
+      ROOMS,
+    );
+    const clean = sum((share) => share.clean);
+    assert.ok(clean > 0.98 * ROOMS, `${clean} of ${ROOMS} without an error in the text`);
+    const slowest = taken.map((share) => share.slowest).reduce((a, b) => (b.ms > a.ms ? b : a));
+    if (process.env.GAUGELATH_ROOMS) {
+      console.log(
+        `      slowest: seed ${slowest.seed}, ${Math.round(slowest.ms)} ms; ${clean} clean`,
+      );
+    }
+  }).timeout(Math.max(600_000, 5000 * ROOMS));
+});
+
+/** Takes a share of the rooms in a process of its own, so that its processor time is its own. */
+function takeRooms(from: number, to: number): Promise<TakenRooms> {
+  return new Promise((resolve, reject) => {
+    const worker = fork(WORKER, [String(from), String(to)], { execArgv: ["--import", "tsx"] });
+    worker.once("message", (taken: TakenRooms) => resolve(taken));
+    worker.once("error", reject);
+    worker.once("exit", (code) => {
+      if (code !== 0) reject(new Error(`rooms ${from} to ${to}: the process ended with ${code}`));
+    });
+  });
+}
