@@ -4,7 +4,7 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "nod
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { drawSheets } from "./draw-sheets.mjs";
-import { COMPARED, examplePlans, gaugelath, solved } from "./examples.mjs";
+import { COMPARED, examplePlans, gaugelath, solved, UNFOLDED } from "./examples.mjs";
 import { ROOT, runScript } from "./steps.mjs";
 
 if (!runScript("esbuild.config.mjs")) process.exit(1);
@@ -14,6 +14,9 @@ for (const file of examplePlans()) {
   gaugelath("draw", file, "-o", picture);
   console.log(picture);
 }
+
+gaugelath("draw", UNFOLDED.plan, "--room", "-o", UNFOLDED.picture);
+console.log(UNFOLDED.picture);
 
 const folder = mkdtempSync(path.join(tmpdir(), "gaugelath-accept-"));
 const after = path.join(folder, path.basename(COMPARED.plan));

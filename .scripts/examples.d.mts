@@ -4,3 +4,5 @@ export const COMPARED: {
   readonly change: readonly [string, string];
   readonly picture: string;
 };
+/** The plan that the README shows as a room unfolded, and its picture. */
+export const UNFOLDED: { readonly plan: string; readonly picture: string };

@@ -11,6 +11,12 @@ export const COMPARED = {
   picture: "examples/niche-wall.compared.svg",
 };
 
+/** The plan that the README shows as a room unfolded, and its picture. */
+export const UNFOLDED = {
+  plan: "examples/room.tileplan",
+  picture: "examples/room.unfolded.svg",
+};
+
 /** The plans of examples/, as paths from the top of the repository. */
 export function examplePlans() {
   return readdirSync(path.join(ROOT, "examples"))

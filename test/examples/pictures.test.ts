@@ -2,8 +2,9 @@ import assert from "node:assert/strict";
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import path from "node:path";
-import { COMPARED } from "../../.scripts/examples.mjs";
+import { COMPARED, UNFOLDED } from "../../.scripts/examples.mjs";
 import { overlayOf } from "../../src/compare/index.js";
+import { buildRoomScene } from "../../src/drawing/index.js";
 import { drawHeadless, drawOverlayHeadless } from "../../src/drawing/headless.js";
 import { type Outcome, run } from "../../src/engine.js";
 
@@ -59,6 +60,11 @@ describe("the examples' pictures", () => {
       checkPicture(name.replace(/\.tileplan$/, ".svg"), drawHeadless(outcome.scene()));
     });
   }
+
+  it("show the README's room unfolded as it is drawn now", () => {
+    const { solved } = runExample(path.basename(UNFOLDED.plan));
+    checkPicture(path.basename(UNFOLDED.picture), drawHeadless(buildRoomScene(solved)));
+  });
 
   it("show the README's comparison as it is drawn now", () => {
     const name = path.basename(COMPARED.plan);

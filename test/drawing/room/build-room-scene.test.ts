@@ -7,6 +7,7 @@ import {
 } from "../../../src/drawing/index.js";
 import { boxesOverlap, boxWithin } from "../../../src/drawing/labels.js";
 import { run } from "../../../src/engine.js";
+import { FOUR_WALLS } from "../../rooms/four-walls-text.js";
 import { wrappedRoom } from "../../rooms/wrapped-room.js";
 import { exampleSource, exampleText } from "../../support/examples.js";
 import { ALONE } from "../../support/solve-text.js";
@@ -59,11 +60,30 @@ describe("the room unfolded", () => {
     });
   });
 
+  it("marks the last corner of a closed room at both its ends, each with the wall that it meets", () => {
+    const scene = buildRoomScene(run(FOUR_WALLS, ALONE).solved);
+    const folds = scene.walls.map(
+      ({ lines }) => lines.filter(({ kind }) => kind === "centre").length,
+    );
+    assert.deepEqual(folds, [2, 1, 1, 1]);
+    const words = scene.labels.filter(({ role }) => role === "caption").map(({ text }) => text);
+    assert.equal(words[0], "meets left-wall");
+    assert.deepEqual(words.slice(-4), [
+      ...["meets back", "inside corner", "left-wall covers", "soft joint 1/8"],
+    ]);
+    for (const { box } of scene.labels) assert.ok(boxWithin(box, scene.view));
+    const [first, last] = [scene.walls[0]!, scene.walls.at(-1)!];
+    const xs = ({ lines, at }: typeof first) =>
+      lines.filter(({ kind }) => kind === "centre").map(({ points }) => points[0]! + at.x);
+    const [left, right] = [Math.min(...xs(first)), Math.max(...xs(last))];
+    for (const box of boxesOf(scene)) assert.ok(box.left > left && box.right < right);
+  });
+
   it("keeps the words of narrow walls' corners apart", () => {
     const narrow = wrappedRoom().replaceAll("size 60 x 48", "size 7 x 48");
     const { labels } = buildRoomScene(run(narrow, ALONE).solved);
     const words = labels.filter(({ role }) => role === "caption");
-    assert.equal(words.filter(({ text }) => text === "inside corner").length, 3);
+    assert.equal(words.filter(({ text }) => text === "inside corner").length, 4);
     words.forEach((label, i) => {
       assert.ok(!words.slice(i + 1).some((other) => boxesOverlap(label.box, other.box)));
     });

@@ -1,5 +1,5 @@
 import assert from "node:assert/strict";
-import { roomOrder } from "../../../src/drawing/room/room-order.js";
+import { closes, roomOrder } from "../../../src/drawing/room/room-order.js";
 import { outsideText } from "../../rooms/outside-text.js";
 import { wrappedRoom } from "../../rooms/wrapped-room.js";
 import { solveText } from "../../support/solve-text.js";
@@ -23,5 +23,12 @@ describe("the order of walls round a room", () => {
   it("leaves a wall apart that no corner joins, or of which the other says otherwise", () => {
     const text = outsideText().replace(/left outside back.*/, "left wall");
     assert.deepEqual(orderOf(text), [["back"], ["pier"]]);
+  });
+
+  it("closes where the last wall meets the first one, and not where an end is free", () => {
+    const groupsOf = (text: string) => roomOrder(solveText(text).solved.walls);
+    assert.deepEqual(groupsOf(wrappedRoom()).map(closes), [true]);
+    assert.deepEqual(groupsOf(outsideText()).map(closes), [false]);
+    assert.equal(closes([]), false);
   });
 });
