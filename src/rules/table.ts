@@ -23,6 +23,7 @@ import { lippageExpected } from "./lippage-expected.js";
 import { movementMissing } from "./movement-missing.js";
 import { movementNarrow } from "./movement-narrow.js";
 import { movementTooFar } from "./movement-too-far.js";
+import { openingBackOffJoint } from "./opening-back-off-joint.js";
 import { openingBackSlope } from "./opening-back-slope.js";
 import { openingFlatSill } from "./opening-flat-sill.js";
 import { openingOffCentre } from "./opening-off-centre.js";
@@ -65,6 +66,7 @@ export const TRADE_RULES: readonly Rule[] = [
   edgeRake,
   trimTooThin,
   openingOffJoint,
+  openingBackOffJoint,
   openingOffCentre,
   openingFlatSill,
   openingBackSlope,

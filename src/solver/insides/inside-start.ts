@@ -13,7 +13,7 @@ export interface Rows {
 
 /** The rows of a surface in its region: going on from the wall's, or as the plan says of it. */
 export function rowsOf(plot: InsidePlot, face: InsideWall, region: Region): Rows {
-  return goesOn(plot, face.lay) ? rowsFromWall(plot, face, region) : ownRows(face, region);
+  return goesOn(plot, face.lay) ? rowsFromWall(plot, face, region) : ownRows(plot, face, region);
 }
 
 /** Whether a surface goes on from the wall's joints: it has the wall's module. */
@@ -91,15 +91,33 @@ function mirrored(lay: Lay): Lay {
 
 /**
  * Another tile starts in the middle, on a tile or a joint as leaves the wider ends, with a full course at the sill or,
- * of the sill and the head, at the front; a side with a whole tile at the front.
+ * of the sill and the head, at the front; a side with a whole tile at the front. Of tile that goes a whole number of
+ * times into the wall's courses, the back and the sides have their bed joints on the wall's.
  */
-function ownRows({ face, wall, lay }: InsideWall, region: Region): Rows {
+function ownRows(plot: InsidePlot, { face, wall, lay }: InsideWall, region: Region): Rows {
   const joint = lay.joint.min;
   const x = usualLeft(face, lay, region);
   const from = face === "head" ? "top" : "bottom";
-  const y = upOrigin({ wall, region, lay, joint }, { kind: "full-course", from });
+  const y =
+    onWallsBeds(plot, face, lay) ??
+    upOrigin({ wall, region, lay, joint }, { kind: "full-course", from });
   const lattice = latticeOf(lay, joint, x, y);
   return { lattice, leftOf: (row) => x + courseShift(lattice, row + 1) };
+}
+
+/** Where a course begins whose bed joints have their middles on the wall's; null where no start could do that. */
+function onWallsBeds(
+  { opening, inside, round }: InsidePlot,
+  face: InsideFace,
+  lay: Lay,
+): Nm | null {
+  if (face === "sill" || face === "head") return null;
+  const wall = round.lattice;
+  const module = lay.tile.face.up + lay.joint.min;
+  if (moduleUp(wall) % module !== 0) return null;
+  const bed = moduleUp(wall) - wall.face.up;
+  const foot = opening.at.y + (face === "back" ? (inside.fall ?? 0) : 0);
+  return wall.y - foot + divideRounded(lay.joint.min - bed, 2);
 }
 
 function usualLeft(face: InsideFace, { tile, joint }: Lay, { bounds }: Region): Nm {

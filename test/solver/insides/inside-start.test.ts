@@ -51,4 +51,25 @@ describe("where the rows inside an opening stand", () => {
     // 314 - 200 = 114, and 202 less.
     assert.deepEqual(rows(boxesOf(faceOf(insides, "right")))[1], [13, 114]);
   });
+
+  it("has the back's and the sides' bed joints on the wall's where the own tile goes whole times into its courses", () => {
+    // 49 and a joint of 2 are half of 102. The wall's joints are at 100 to 102 and so on; the niche begins at 306 in the
+    // wall, its back 3 higher: joints of the back 2 wide from -5 (mod 51), those of the sides from -2.
+    const plan = "tile small {\n face 98mm x 49mm\n thickness 8mm\n}";
+    const niche = "depth 90mm\n fall 3mm\n back small joint 2mm\n sides small joint 2mm";
+    const insides = insidesOf({ plan, niche });
+    const tops = (face: "back" | "left"): number[] => [
+      ...new Set(boxesOf(faceOf(insides, face)).map(([, , , top]) => top!)),
+    ];
+    assert.ok(tops("back").length > 4 && tops("left").length > 4);
+    for (const top of tops("back").slice(0, -1)) assert.equal((top + 5) % 51, 0);
+    for (const top of tops("left").slice(0, -1)) assert.equal((top + 2) % 51, 0);
+  });
+
+  it("begins any other tile with a full course at the sill", () => {
+    const plan = "tile small {\n face 98mm x 50mm\n thickness 8mm\n}";
+    const back = faceOf(insidesOf({ plan, niche: "depth 90mm\n back small joint 2mm" }), "back");
+    const [, bottom, , top] = boxesOf(back)[0]!;
+    assert.equal(top! - bottom!, 50);
+  });
 });
