@@ -1,5 +1,5 @@
 import type { Nm } from "../../measure/index.js";
-import type { AcrossStart, Lay, Opening, UpStart, Wall } from "../../model/index.js";
+import type { AcrossStart, Lay, Opening, OwnStart, UpStart, Wall } from "../../model/index.js";
 
 /** Where what a wall leaves free comes to stand. */
 export interface Settled {
@@ -17,7 +17,7 @@ export function settledOf({ size, openings }: Wall): Settled {
 /** The wall with its openings and its height where they come to stand; what is said of them goes with it. */
 export function settle(wall: Wall, { stop, places }: Settled): Wall {
   const openings = wall.openings.map((opening, i) => ({ ...opening, at: places[i]! }));
-  const moved = new Map(wall.openings.map((opening, i) => [opening, openings[i]!]));
+  const moved = movedOpenings(wall, { openings });
   return {
     ...wall,
     size: { ...wall.size, up: stop },
@@ -34,16 +34,26 @@ function settledLay(lay: Lay, moved: ReadonlyMap<Opening, Opening>): Lay {
   };
 }
 
-export function settledAcross(
-  start: AcrossStart,
+/** The openings of a wall, each with what it is on the wall once that is settled. */
+export function movedOpenings(
+  { openings }: Pick<Wall, "openings">,
+  settled: Pick<Wall, "openings">,
+): ReadonlyMap<Opening, Opening> {
+  return new Map(openings.map((opening, i) => [opening, settled.openings[i]!]));
+}
+
+/** A start that may speak of an opening, of that opening where it stands. */
+export function settledAcross<Start extends AcrossStart>(
+  start: Start,
   moved: ReadonlyMap<Opening, Opening>,
-): AcrossStart {
+): Start | OwnStart {
   if (!("centre" in start) || start.centre.on !== "opening") return start;
   const opening = moved.get(start.centre.opening) ?? start.centre.opening;
   return { ...start, centre: { on: "opening", opening } };
 }
 
-function settledUp(start: UpStart, moved: ReadonlyMap<Opening, Opening>): UpStart {
+/** The same of a start up the wall. */
+export function settledUp(start: UpStart, moved: ReadonlyMap<Opening, Opening>): UpStart {
   if (start.kind !== "at-opening") return start;
   return { ...start, opening: moved.get(start.opening) ?? start.opening };
 }

@@ -4,7 +4,7 @@ import { sayAcross, sayUp } from "../choose/named-starts.js";
 import { startOf, weighQuickly } from "../choose/weigh.js";
 import type { Choice, Option, RoomChoice } from "../solved.js";
 import { type RoomFound, searchRoom } from "./search-room.js";
-import { isFree, settle } from "./settle.js";
+import { isFree, movedOpenings, settle, settledAcross, settledUp } from "./settle.js";
 import type { WallFound } from "./wall-at.js";
 
 /** A plan with all that it left free settled, and how its walls are laid. */
@@ -30,8 +30,9 @@ export function layRoom(plan: Plan, walls: readonly Wall[], wishes: readonly Wis
   const chosen = new Map<string, Chosen>();
   for (const [i, each] of found.walls) {
     const wall = walls[i]!;
-    settled.set(wall, isFree(wall) ? settle(wall, each.settled) : wall);
-    chosen.set(wall.name, chosenOf(wall.lays[0]!, each, found));
+    const standing = isFree(wall) ? settle(wall, each.settled) : wall;
+    settled.set(wall, standing);
+    chosen.set(wall.name, chosenOf(wall.lays[0]!, standing, each, found));
   }
   return {
     plan: { ...plan, walls: plan.walls.map((wall) => settled.get(wall) ?? wall) },
@@ -40,13 +41,20 @@ export function layRoom(plan: Plan, walls: readonly Wall[], wishes: readonly Wis
   };
 }
 
-function chosenOf({ across, up, joint }: Lay, found: WallFound, room: RoomFound): Chosen {
+function chosenOf(
+  { across, up, joint }: Lay,
+  standing: Wall,
+  found: WallFound,
+  room: RoomFound,
+): Chosen {
   const { field, x, y } = found;
   const lay = field.ground.lay;
   const start = startOf(field, x, y);
+  // The wall that was weighed has openings of its own.
+  const moved = movedOpenings(field.ground.wall, standing);
   const chosen: Option = {
-    across: field.ground.lay.across ?? sayAcross(field, x).start,
-    up: lay.up ?? sayUp(field, y).start,
+    across: settledAcross(field.ground.lay.across ?? sayAcross(field, x).start, moved),
+    up: settledUp(lay.up ?? sayUp(field, y).start, moved),
     joint: field.ground.joint,
     score: weighQuickly(field, start, { cells: 0 }, null)!,
   };

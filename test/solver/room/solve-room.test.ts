@@ -28,4 +28,17 @@ describe("a room that is laid together", () => {
     const inches = laid.walls[0]!.openings[0]!.at.x / 25_400_000;
     assert.ok(inches === 12 || inches === 16, `${inches}`);
   });
+
+  it("names openings in its starts where they come to stand", () => {
+    const wishes = "prefer {\n whole courses at sill of sash\n centre on sash\n}\n";
+    const plan = askedOf(
+      `${wishes}${roomWall("back", MOVING.replace("12 to 17", "12 1/4 to 13 1/4"), "")}`,
+    );
+    const { plan: laid, chosen } = layRoom(plan, plan.walls, plan.wishes);
+    const { across, up } = chosen.get("back")!;
+    const [sash] = laid.walls[0]!.openings;
+    assert.ok(up.kind === "at-opening" && up.opening === sash);
+    assert.ok("centre" in across && across.centre.on === "opening");
+    assert.equal(across.centre.opening, sash);
+  });
 });
