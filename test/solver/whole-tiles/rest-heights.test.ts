@@ -3,10 +3,7 @@ import { restHeights } from "../../../src/solver/index.js";
 import { firstWall, solveClean } from "../../support/solve-text.js";
 
 /** Courses of 50 mm with joints of 2, from 0 up: bottoms at 0, 52, 104 ..., tops at 50, 102 ...; 400 high. */
-const restPlan = (
-  opening: string,
-  start = "up full course from bottom",
-): string => `plan "rests"
+const restPlan = (opening: string, start = "up full course from bottom"): string => `plan "rests"
 units mm
 tile field {
   face 100 x 50
