@@ -187,7 +187,7 @@ function sideCaption(
 /** The number of each course at its right end; every fifth, tenth ... where courses are low. */
 function courseNumbers(solved: SolvedWall, bare: PictureBox, { em }: Setting): Label[] {
   const size = NUMBER_SIZE * em;
-  return solved.lays.filter(isMain).flatMap((lay) => {
+  const numbers = solved.lays.filter(isMain).flatMap((lay) => {
     const { face, joint } = lay.lattice;
     const { bottom: low, top: high } = lay.region.bounds;
     const course = across(face.up + joint);
@@ -207,13 +207,14 @@ function courseNumbers(solved: SolvedWall, bare: PictureBox, { em }: Setting): L
           size,
           anchor: "end",
         }),
-      )
-      .reduce<Label[]>((kept, label) => {
-        // A course that is cut low stands nearer to the next one than a whole course does.
-        const last = kept.at(-1);
-        return last && boxesOverlap(last.box, label.box) ? kept : [...kept, label];
-      }, []);
+      );
   });
+  // A course that is cut low, or lies between lays, stands nearer to the next one than a whole course does.
+  return numbers.reduce<Label[]>(
+    (kept, label) =>
+      kept.some(({ box }) => boxesOverlap(box, label.box)) ? kept : [...kept, label],
+    [],
+  );
 }
 
 function hasSideCaptions(bare: PictureBox, em: number): boolean {

@@ -61,10 +61,19 @@ export function layWords(solved: SolvedWall, setting: Setting): string[] {
   }
   if (lays.length === 0) return ["Nothing is laid on this wall."];
   return lays.flatMap((lay) => [
-    tileWords(lay, setting),
-    startWords(lay, setting),
+    ...(goesOnOverSet(lay, lays)
+      ? [`Over them the bond goes on, joint ${setting.length(lay.joint)}.`]
+      : [tileWords(lay, setting), startWords(lay, setting)]),
     ...setWords(lay, setting),
   ]);
+}
+
+/** Whether a lay is the rest of one of which courses are set, so that only its joint is news. */
+function goesOnOverSet({ lay }: SolvedLay, lays: readonly SolvedLay[]): boolean {
+  return lays.some(
+    ({ lay: { name, tile }, stand }) =>
+      stand !== null && name === lay.goesOnFrom && tile === lay.tile,
+  );
 }
 
 /** What is on the wall already, and where its top is. */

@@ -59,4 +59,15 @@ describe("the picture's words", () => {
     assert.match(wallSentence(solved, setting), /^40 across, 30 up; 10 courses, \d+ pieces\.$/);
     assert.equal(plural(1, "piece"), "1 piece");
   });
+
+  it("say of what goes on over set courses no more than that and its joint", () => {
+    const lay =
+      "    bond stack\n    joint 1/8\n    across full tile from left\n" +
+      "    up full course from bottom\n    set courses 1 to 2";
+    const { solved, setting } = solvedWallOf(planOf(wallText("", "back", lay)));
+    const words = layWords(solved, setting);
+    assert.equal(words.length, 4);
+    assert.match(words[2]!, /^Set already: courses 1 to 2, the top at .* as planned\.$/);
+    assert.match(words[3]!, /^Over them the bond goes on, joint 1\/8\.$/);
+  });
 });
