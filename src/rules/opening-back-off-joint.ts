@@ -21,7 +21,7 @@ export const openingBackOffJoint: Rule = {
   severity: "information",
   title: "the joints of a niche's back don't go on from the wall's",
   source: COMMON_PRACTICE,
-  limit: "niche",
+  limit: null,
   insides: "own lay",
   check: (surface, plan) =>
     isInside(surface) && surface.face === "back"

@@ -68,9 +68,23 @@ function evenly(sketch: Sketch): Sketch {
 }
 
 /** What was told, apart from left and right. */
+/** Of a mitred corner the wall at its right is told, which is the other one in a mirror: both are named. */
 function summaryOf(solved: SolvedPlan): string[] {
+  const mitred = solved.walls
+    .map(({ wall }) => wall)
+    .filter(({ edges }) =>
+      [edges.left, edges.right].some(
+        ({ meets }) => meets.kind === "outside" && meets.lap === "mitre",
+      ),
+    )
+    .map(({ name }) => name);
+  const place = (code: string, wall = "") =>
+    code.startsWith("corner/") && mitred.includes(wall) ? mitred.join(" and ") : wall;
   return check(solved)
-    .map(({ code, severity, wall, pieces }) => `${code} ${severity} ${wall} ${pieces?.length ?? 0}`)
+    .map(
+      ({ code, severity, wall, pieces }) =>
+        `${code} ${severity} ${place(code, wall)} ${pieces?.length ?? 0}`,
+    )
     .sort();
 }
 
