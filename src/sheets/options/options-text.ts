@@ -30,9 +30,7 @@ function* wallText({ plan }: SolvedPlan, solved: SolvedWall): Generator<string> 
   yield `\nwall ${name}${title ? ` (${title})` : ""}: ${length(size.across)} x ${length(size.up)}\n`;
   const found = optionsOf(plan, solved);
   if (!found) {
-    yield solved.refused
-      ? `  not laid: it asks for ${solved.refused.pieces} pieces, and the most is ${solved.refused.most}\n`
-      : `  ${unlaidWords(solved, plan.units)}\n`;
+    yield* lines(`  ${unlaidWords(solved, plan.units)}`, "    ");
     return;
   }
   yield* lines(`  ${leftWords(found)}`, "    ");
@@ -44,7 +42,9 @@ function* wallText({ plan }: SolvedPlan, solved: SolvedWall): Generator<string> 
   yield* wholeTilesText(solved, plan.units);
 }
 
-function unlaidWords({ lays: [laid] }: SolvedWall, units: Unit): string {
+function unlaidWords({ lays: [laid], refused }: SolvedWall, units: Unit): string {
+  if (refused)
+    return `not laid: it asks for ${refused.pieces} pieces, and the most is ${refused.most}`;
   return laid ? `${setText(laid, units)}; their start stays` : "no tile is laid on it";
 }
 

@@ -1,5 +1,12 @@
 import type { Nm } from "../../measure/index.js";
-import { type Edge, edgeTrim, type Side, type Step, type Wall } from "../../model/index.js";
+import {
+  type Edge,
+  edgeTrim,
+  type Side,
+  type Step,
+  type Trim,
+  type Wall,
+} from "../../model/index.js";
 import { overlaps, type Box } from "../box.js";
 import { rangeBetween } from "../chain.js";
 import type { Region, TrimRun } from "../solved.js";
@@ -15,7 +22,7 @@ export function layStepTrims(wall: Wall, region: Region, joint: Nm): readonly Tr
   return wall.steps.flatMap((step, i) =>
     SIDES.flatMap((side) => {
       const edge = step.meets[side];
-      const trim = edge && edgeTrim(edge.meets);
+      const trim = edge && stepTrim(edge);
       if (!edge || !trim) return [];
       const width = trim.face.across;
       const at: StepSide = { step, grown: region.steps[i]!, side, edge, width };
@@ -37,6 +44,11 @@ export function layStepTrims(wall: Wall, region: Region, joint: Nm): readonly Tr
       );
     }),
   );
+}
+
+/** No other wall stands at a step, so that the trim of an outside corner ends with its wall. */
+function stepTrim({ meets }: Edge): Trim | null {
+  return meets.kind === "free" ? meets.trim : null;
 }
 
 const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
@@ -122,7 +134,7 @@ function treadRuns({ step, grown, side, width }: StepSide, { region, joint }: Gr
 
 /** How far a tread's trim stays off its step's own end: a joint off a riser's trim, or off the tile beside the step. */
 function startGap(riser: Edge | null, grownBy: Nm, joint: Nm): Nm {
-  return riser && !edgeTrim(riser.meets) ? joint - grownBy : joint;
+  return riser && !stepTrim(riser) ? joint - grownBy : joint;
 }
 
 function trimRoom({ meets }: Edge, joint: Nm): Nm {
