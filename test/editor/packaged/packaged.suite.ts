@@ -26,6 +26,7 @@ const FILES = [
   "media/icon.png",
   "media/niche-wall.compared.png",
   "media/preview.css",
+  "media/room.unfolded.png",
   "media/walkthrough/first-wall.tileplan",
   "media/walkthrough/mend.md",
   "media/walkthrough/write.md",
