@@ -158,7 +158,7 @@ export function grownStep(step: Step, joint: Nm): Box {
   };
 }
 
-/** How far the tile stays off a step: no other wall stands there, whatever the side itself meets. */
+/** How far the tile stays off a step. */
 function stepInset(edge: Edge, joint: Nm): Nm {
   if (edge.meets.kind !== "free") return edge.joint?.width ?? 0;
   return edge.meets.trim ? edge.meets.trim.face.across + joint : 0;

@@ -3,6 +3,7 @@ import {
   type Corner,
   type Edge,
   edgeTrim,
+  isCorner,
   type Reading,
   type Side,
   type Step,
@@ -73,10 +74,15 @@ function tellTrimOnSlope(edge: Edge, { scope, name }: WallDraft): void {
   scope.report.tellAt("plan/outline", edge.origin, message, { wall: name, severity: "warning" });
 }
 
+/** What a side meets at a step: its corner is where the wall ends, and no other wall stands here. */
+function atStep(edge: Edge): Edge {
+  return isCorner(edge.meets) ? { ...edge, meets: { kind: "wall" } } : edge;
+}
+
 function stepOf({ meets, ...box }: OutlineStep, edges: Edges): Step {
   const edgeOf = (side: Side): Edge | null => {
     const facing = meets[side];
-    return facing && edges[facing];
+    return facing && atStep(edges[facing]);
   };
   return {
     ...box,

@@ -1,12 +1,5 @@
 import type { Nm } from "../../measure/index.js";
-import {
-  type Edge,
-  edgeTrim,
-  type Side,
-  type Step,
-  type Trim,
-  type Wall,
-} from "../../model/index.js";
+import { type Edge, edgeTrim, type Side, type Step, type Wall } from "../../model/index.js";
 import { overlaps, type Box } from "../box.js";
 import { rangeBetween } from "../chain.js";
 import type { Region, TrimRun } from "../solved.js";
@@ -22,7 +15,7 @@ export function layStepTrims(wall: Wall, region: Region, joint: Nm): readonly Tr
   return wall.steps.flatMap((step, i) =>
     SIDES.flatMap((side) => {
       const edge = step.meets[side];
-      const trim = edge && stepTrim(edge);
+      const trim = edge && edgeTrim(edge.meets);
       if (!edge || !trim) return [];
       const width = trim.face.across;
       const at: StepSide = { step, grown: region.steps[i]!, side, edge, width };
@@ -44,11 +37,6 @@ export function layStepTrims(wall: Wall, region: Region, joint: Nm): readonly Tr
       );
     }),
   );
-}
-
-/** No other wall stands at a step, so that the trim of an outside corner ends with its wall. */
-function stepTrim({ meets }: Edge): Trim | null {
-  return meets.kind === "free" ? meets.trim : null;
 }
 
 const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
@@ -134,7 +122,7 @@ function treadRuns({ step, grown, side, width }: StepSide, { region, joint }: Gr
 
 /** How far a tread's trim stays off its step's own end: a joint off a riser's trim, or off the tile beside the step. */
 function startGap(riser: Edge | null, grownBy: Nm, joint: Nm): Nm {
-  return riser && !stepTrim(riser) ? joint - grownBy : joint;
+  return riser && !edgeTrim(riser.meets) ? joint - grownBy : joint;
 }
 
 function trimRoom({ meets }: Edge, joint: Nm): Nm {

@@ -113,9 +113,6 @@ function stepWithoutJoint(step: Step, joint: Nm): Box {
   const grownBy = grownStep(step, joint);
   const hard = (side: Side): Nm => {
     const edge = step.meets[side];
-    // No other wall stands at a step, whatever the side itself meets.
-    if (edge && edge.meets.kind !== "free")
-      return edge.joint?.kind === "joint" ? edge.joint.width : 0;
     return edge ? hardWidth(edge, joint) : 0;
   };
   return {

@@ -15,6 +15,13 @@ describe("a wall's shape", () => {
     );
   });
 
+  it("has no other wall at a step, so that an outside corner's trim ends with its wall", () => {
+    const other = "wall other {\n size 60 x 96\n right outside back under movement 1/8\n}\n";
+    const [wall] = planOf(shaped(HALF, "left outside other over trim nose") + other).walls;
+    assert.equal(wall!.edges.left.meets.kind, "outside");
+    assert.deepEqual(wall!.steps[0]!.meets.right!.meets, { kind: "wall" });
+  });
+
   it("adds readings to a side that the outline leaves straight, and tells of others", () => {
     const [wall] = planOf(
       shaped("0, 0 to 60, 0 to 60, 80 to 0, 80", "top ceiling measured 0: 1"),
