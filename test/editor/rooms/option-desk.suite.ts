@@ -11,16 +11,22 @@ const NAME = "rooms.tileplan";
 interface Card {
   readonly title: string;
   readonly standing: string;
-  readonly figures: string;
+  readonly figures: readonly string[];
   readonly button: string | null;
 }
 
 const CARDS = `[...document.querySelectorAll(".options[aria-busy=false] .option")].map((card) => ({
   title: card.querySelector("h4").textContent,
   standing: card.querySelector("p").textContent,
-  figures: card.querySelector("dl").textContent,
+  figures: [...card.querySelectorAll("dt")].map(
+    (name) => name.textContent + ": " + name.nextElementSibling.textContent),
   button: card.querySelector("button")?.textContent ?? null,
 }))`;
+
+/** What a layout says of its pieces: a joint that is written down is no longer over the least of its range. */
+function kept({ figures }: Card): string {
+  return figures.filter((figure) => !figure.startsWith("joint over")).join();
+}
 
 function button(name: string) {
   return { selector: `button:text-is('${name}')`, where: "preview" } as const;
@@ -64,7 +70,7 @@ describe("the layouts of a room in the preview", () => {
     const own = await cardsThat(
       preview,
       "the layouts of the written text",
-      ([first]) => first!.title.includes("in the plan") && first!.figures === chosen.figures,
+      ([first]) => first!.title.includes("in the plan") && kept(first!) === kept(chosen),
     );
     assert.equal(own[0]!.button, null, "all of it is written down");
     await hands.screenshot("option-taken");
