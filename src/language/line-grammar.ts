@@ -1,4 +1,5 @@
 import { CstParser } from "chevrotain";
+import { LateLookahead } from "./late-lookahead.js";
 import * as T from "./tokens.js";
 import { START, WORD } from "./vocabulary.js";
 import { wantedMessages } from "./wanted.js";
@@ -26,6 +27,7 @@ export class LineGrammar extends CstParser {
     super(TOKENS, {
       recoveryEnabled: options.recovers,
       maxLookahead: 1,
+      lookaheadStrategy: new LateLookahead({ maxLookahead: 1 }),
       nodeLocationTracking: "onlyOffset",
       skipValidations: options.skipValidations,
       errorMessageProvider: wantedMessages,

@@ -23,6 +23,16 @@ export function overlaps(a: Box, b: Box): boolean {
   return a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top;
 }
 
+/** Whether a box has all of another within it or on its edge. */
+export function encloses(outer: Box, inner: Box): boolean {
+  return (
+    outer.left <= inner.left &&
+    outer.bottom <= inner.bottom &&
+    outer.right >= inner.right &&
+    outer.top >= inner.top
+  );
+}
+
 /** What two boxes that overlap have in common. */
 export function shared(a: Box, b: Box): Box {
   return {

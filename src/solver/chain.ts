@@ -70,6 +70,8 @@ export function valueAt(chain: Chain, at: Nm): Nm {
 
 /** The smallest and largest value between two places. */
 export function rangeBetween(chain: Chain, from: Nm, to: Nm): { low: Nm; high: Nm } {
+  const [only] = chain.value;
+  if (chain.value.length === 1) return { low: only!, high: only! };
   const a = valueAt(chain, from);
   const b = valueAt(chain, to);
   let low = Math.min(a, b);

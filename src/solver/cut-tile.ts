@@ -1,6 +1,7 @@
 import type { Box } from "./box.js";
 import { overlaps } from "./box.js";
 import { rangeBetween } from "./chain.js";
+import { lessBox, lessCircle } from "./clip/bite.js";
 import { circleMeets, circleRing, ringNear } from "./clip/circle.js";
 import { subtract } from "./clip/subtract.js";
 import { boundsOf, ringOf, type Ring, type Shape } from "./shape.js";
@@ -34,6 +35,12 @@ export function cutTile(tile: Box, region: Sides, obstacles: Obstacles): readonl
     const { side } = slopes[0]!;
     const outline = scribed(box, slopeWithin(side, region[side], box));
     if (outline) return [partOf({ outline, holes: [] }, "slope")];
+  }
+  if (slopes.length === 0 && boxes.length + circles.length === 1) {
+    const [bite] = boxes;
+    const shape = bite ? lessBox(box, bite) : lessCircle(box, circles[0]!);
+    // A circle within the box makes a hole, and none of the outline's edge.
+    if (shape) return [partOf(shape, null)];
   }
   const rings = [
     ...slopes.map((slope) => beyond(box, slope)),

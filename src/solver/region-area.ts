@@ -1,7 +1,8 @@
 import type { Side } from "../model/index.js";
-import { overlaps, shared, type Box } from "./box.js";
+import { encloses, overlaps, shared, type Box } from "./box.js";
+import { circleRing } from "./clip/circle.js";
 import { cutTile, type Obstacles, type TilePart } from "./cut-tile.js";
-import { doubleShapeArea, ringOf } from "./shape.js";
+import { doubleArea, doubleShapeArea, ringOf } from "./shape.js";
 import type { Region } from "./solved.js";
 
 /** Cutting costs as the square of what meets in one place, so that a stretch with more is halved first ... */
@@ -35,7 +36,7 @@ function areaWithin(
       0n,
     );
   }
-  return areaLessBoxes(box, region, near) ?? areaOf(cutTile(box, region, near));
+  return areaLessApart(box, region, near) ?? areaOf(cutTile(box, region, near));
 }
 
 function areaOf(parts: readonly TilePart[]): bigint {
@@ -47,18 +48,25 @@ function areaOf(parts: readonly TilePart[]): bigint {
 }
 
 /**
- * By subtraction, where all that is taken from a box are boxes apart from each other, which no slope cuts;
- * else null.
+ * By subtraction, where all that is taken from a box is apart from each other, no slope cuts it, and
+ * circles lie within the box; else null.
  */
-function areaLessBoxes(box: Box, region: Bounded, { boxes, circles }: Obstacles): bigint | null {
-  if (boxes.length === 0 || circles.length > 0) return null;
-  if (boxes.some((each, i) => boxes.slice(i + 1).some((other) => overlaps(each, other))))
+function areaLessApart(box: Box, region: Bounded, { boxes, circles }: Obstacles): bigint | null {
+  const taken = [...boxes, ...circles];
+  if (taken.length === 0) return null;
+  if (taken.some((each, i) => taken.slice(i + 1).some((other) => overlaps(each, other))))
     return null;
   let area = areaOf(cutTile(box, region, NOTHING));
   for (const each of boxes) {
     const parts = cutTile(shared(each, box), region, NOTHING);
     if (parts.some(({ shape }) => shape !== null)) return null;
     area -= areaOf(parts);
+  }
+  for (const each of circles) {
+    const [whole] = cutTile(each, region, NOTHING);
+    if (whole?.shape !== null) return null;
+    if (!encloses(whole.bounds, each) || !encloses(box, each)) return null;
+    area -= doubleArea(circleRing(each));
   }
   return area;
 }

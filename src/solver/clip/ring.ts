@@ -45,7 +45,8 @@ export function tidyRing(ring: Ring): Ring | null {
   return fromLowest(corners);
 }
 
-function fromLowest(ring: Ring): Ring {
+/** The ring, begun at its lowest, then leftmost corner. */
+export function fromLowest(ring: Ring): Ring {
   let first = 0;
   for (let i = 2; i < ring.length; i += 2) {
     const lower = ring[i + 1]! - ring[first + 1]!;
