@@ -2,7 +2,7 @@ export type { AmountKind, NumberReading, WrittenNumber } from "./amount.js";
 export type { Fraction } from "./fraction.js";
 export type { Nm, Unit } from "./nanometre.js";
 export type { LengthProblem, LengthReading, Quantity, QuantityReading } from "./read-length.js";
-export { rootRounded } from "./root.js";
+export { rootRaised, rootRounded } from "./root.js";
 export { divideRounded, LONGEST, NM_PER, scaleRounded, toMillimetres } from "./nanometre.js";
 export {
   add,

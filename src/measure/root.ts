@@ -18,3 +18,9 @@ function floorRoot(square: bigint): bigint {
     root = next;
   }
 }
+
+/** The smallest whole number whose square is at least `square`, which is not negative; exact at any size. */
+export function rootRaised(square: bigint): bigint {
+  const root = floorRoot(square);
+  return root * root === square ? root : root + 1n;
+}

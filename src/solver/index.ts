@@ -34,6 +34,7 @@ export type { RestHeights } from "./whole-tiles/rest-heights.js";
 export type { StopHeights } from "./whole-tiles/stop-heights.js";
 export { grown, overlaps } from "./box.js";
 export { isStraight, rangeBetween, valueAt } from "./chain.js";
+export { sideDrawnIn } from "./draw-in.js";
 export { visibleExtent } from "./extent.js";
 export {
   courseBottom,

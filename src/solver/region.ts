@@ -11,21 +11,25 @@ import {
   type Wall,
 } from "../model/index.js";
 import { grown, type Box } from "./box.js";
-import { moved, rangeBetween, type Chain } from "./chain.js";
+import { rangeBetween, type Chain } from "./chain.js";
+import { sideDrawnIn } from "./draw-in.js";
 import type { Region, Takeaway } from "./solved.js";
 
 /** The tiled region of a wall whose lay has this joint; edges and openings are drawn in as designed. */
 export function regionOf(plan: Plan, wall: Wall, joint: Nm): Region<Opening> {
   const side = (name: Side, base: Nm) => bareSide(wall.edges[name], base);
-  const inset = (name: Side) => edgeInset(plan, wall.edges[name], joint);
+  const drawn = (name: Side, bare: Chain, inward: 1 | -1): Chain => {
+    const edge = wall.edges[name];
+    return sideDrawnIn(edge, bare, edgeInset(plan, edge, joint), inward);
+  };
   const bareLeft = side("left", 0);
   const bareRight = side("right", wall.size.across);
   const bareBottom = side("bottom", 0);
-  const left = moved(bareLeft, inset("left"));
-  const right = moved(bareRight, -inset("right"));
-  const bottom = moved(bareBottom, inset("bottom"));
+  const left = drawn("left", bareLeft, 1);
+  const right = drawn("right", bareRight, -1);
+  const bottom = drawn("bottom", bareBottom, 1);
   const bareTop = side("top", wall.size.up);
-  const top = moved(bareTop, -inset("top"));
+  const top = drawn("top", bareTop, -1);
   const ends = {
     floor: Math.min(...bareBottom.value),
     ceiling: Math.max(...bareTop.value),
@@ -123,7 +127,7 @@ function hiddenSide(plan: Plan, edge: Edge, bare: Chain, inward: 1 | -1): Chain 
   const { meets } = edge;
   if (meets.kind !== "corner" || meets.lap !== "under") return null;
   const build = buildOf(plan, meets.wall);
-  return build > (edge.joint?.width ?? 0) ? moved(bare, inward * build) : null;
+  return build > (edge.joint?.width ?? 0) ? sideDrawnIn(edge, bare, build, inward) : null;
 }
 
 /** The bare wall's lowest and highest points, to which what stands on the floor or hangs from the ceiling goes on. */

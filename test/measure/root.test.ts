@@ -1,5 +1,5 @@
 import assert from "node:assert/strict";
-import { rootRounded } from "../../src/measure/root.js";
+import { rootRaised, rootRounded } from "../../src/measure/root.js";
 
 describe("a root rounded to the nearest whole number", () => {
   it("is the root of a square", () => {
@@ -27,5 +27,19 @@ describe("a root rounded to the nearest whole number", () => {
     const n = 3_037_000_499_000_000_000n;
     assert.equal(rootRounded(n * n + n - 1n), Number(n));
     assert.equal(rootRounded(n * n - 1n), Number(n));
+  });
+});
+
+describe("a root raised to a whole number", () => {
+  it("is the least whole number that is not under it", () => {
+    for (let square = 0; square <= 1_000; square++) {
+      assert.equal(Number(rootRaised(BigInt(square))), Math.ceil(Math.sqrt(square)));
+    }
+  });
+
+  it("stays exact past 2^53", () => {
+    const n = 3_037_000_499_000_000_000n;
+    assert.equal(rootRaised(n * n), n);
+    assert.equal(rootRaised(n * n + 1n), n + 1n);
   });
 });

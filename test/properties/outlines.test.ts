@@ -85,6 +85,22 @@ describe(`${WALLS} random walls with steps, with and without a slope`, () => {
     }
   });
 
+  it("keep their tile as far from a slope as its joint is wide, square to it", () => {
+    let nearest = 0;
+    for (const { corners, wall, told } of walls(true, 4)) {
+      const edges = corners.map((a, i) => [a, corners[(i + 1) % corners.length]!] as const);
+      for (const [a, b] of edges.filter(([from, to]) => from.x !== to.x && from.y !== to.y)) {
+        const squares = piecesOf(wall).flatMap((rings) =>
+          rings.flatMap((ring) => squaresTo(ring, a, b)),
+        );
+        const least = squares.reduce((low, each) => (each < low ? each : low));
+        assert.ok(least >= BigInt(4 * MM) ** 2n, told);
+        if (least <= BigInt(4 * MM + 6) ** 2n) nearest++;
+      }
+    }
+    assert.ok(nearest > WALLS / 2, "and most have a tile right at it");
+  });
+
   it("are laid as mirrored when they are mirrored", () => {
     for (const { corners, wall, text } of walls(false, 4)) {
       const width = Math.max(...corners.map(({ x }) => x));
@@ -103,6 +119,20 @@ describe(`${WALLS} random walls with steps, with and without a slope`, () => {
     }
   });
 });
+
+/** The squares of the distances of a ring's corners from an edge that they lie beside; in nm², rounded down. */
+function squaresTo(ring: Ring, a: Corner, b: Corner): bigint[] {
+  const [dx, dy] = [BigInt((b.x - a.x) * MM), BigInt((b.y - a.y) * MM)];
+  return ring.flatMap((x, i) => {
+    if (i % 2 === 1) return [];
+    const [px, py] = [BigInt(x - a.x * MM), BigInt(ring[i + 1]! - a.y * MM)];
+    const along = px * dx + py * dy;
+    const square = dx * dx + dy * dy;
+    if (along < 0n || along > square) return [];
+    const cross = dx * py - dy * px;
+    return [(cross * cross) / square];
+  });
+}
 
 function* walls(slopes: boolean, joint: number) {
   for (let seed = 0; seed < WALLS; seed++) {

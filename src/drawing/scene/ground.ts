@@ -74,7 +74,8 @@ export function hiddenStrips({ wall, region }: SolvedWall): Hidden[] {
   return strips;
 }
 
-function edgeBands({ edges, steps }: Wall, region: Region, bare: Sides, joint: Nm): Band[] {
+function edgeBands(wall: Wall, region: Region, bare: Sides, joint: Nm): Band[] {
+  const { edges, steps } = wall;
   const band = (kind: Band["kind"], side: Side, from: SideRuns, to: SideRuns): Band[] => {
     const rings = clearOfSteps(ringBetween(to[side], from[side]), steps);
     return rings.length === 0 ? [] : [{ kind, part: side, rings: rings.map(pictureRing) }];
@@ -86,14 +87,14 @@ function edgeBands({ edges, steps }: Wall, region: Region, bare: Sides, joint: N
     top: ownJoint(edges.top),
   };
   const inner = runsOf(region);
-  const middle = runsOf(movedOut(region, widths));
+  const middle = runsOf(movedOut(wall, region, widths));
   const outer = runsOf(bare);
   return SIDES.flatMap((side): Band[] => {
     const { meets, joint: stated } = edges[side];
     // Behind an end's trim the ground is grout up to the trim's outer edge.
     const trim = edgeTrim(meets);
     if (trim) {
-      const end = movedOut(region, { ...widths, [side]: trim.face.across + joint });
+      const end = movedOut(wall, region, { ...widths, [side]: trim.face.across + joint });
       return band("grout", side, inner, runsOf(end));
     }
     if (endsTile(meets)) return [];

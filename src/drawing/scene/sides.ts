@@ -1,6 +1,6 @@
 import type { Nm } from "../../measure/index.js";
 import type { Edge, Side, Wall } from "../../model/index.js";
-import { valueAt, type Chain, type Ring } from "../../solver/index.js";
+import { sideDrawnIn, valueAt, type Chain, type Ring } from "../../solver/index.js";
 
 /** The four sides of a wall or of its tiled region. */
 export type Sides = Readonly<Record<Side, Chain>>;
@@ -18,13 +18,19 @@ export function bareSides(wall: Wall): Sides {
   };
 }
 
-/** The sides, each moved outwards by its own width. */
-export function movedOut(sides: Sides, by: Readonly<Record<Side, Nm>>): Sides {
+/** The sides of a wall's region, each moved outwards by its own width, as it was drawn in. */
+export function movedOut(
+  { edges }: Pick<Wall, "edges">,
+  sides: Sides,
+  by: Readonly<Record<Side, Nm>>,
+): Sides {
+  const out = (side: Side, inward: 1 | -1): Chain =>
+    sideDrawnIn(edges[side], sides[side], -by[side], inward);
   return {
-    left: moved(sides.left, -by.left),
-    right: moved(sides.right, by.right),
-    bottom: moved(sides.bottom, -by.bottom),
-    top: moved(sides.top, by.top),
+    left: out("left", 1),
+    right: out("right", -1),
+    bottom: out("bottom", 1),
+    top: out("top", -1),
   };
 }
 
@@ -62,10 +68,6 @@ function bareSide(edge: Edge, base: Nm): Chain {
     at: edge.measured.map((reading) => reading.at),
     value: edge.measured.map((reading) => base + reading.off),
   };
-}
-
-function moved(chain: Chain, by: Nm): Chain {
-  return by === 0 ? chain : { at: chain.at, value: chain.value.map((v) => v + by) };
 }
 
 /** Sides that are nearly upright and nearly level meet after a few turns; an outline's slopes take more. */

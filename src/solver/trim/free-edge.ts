@@ -1,7 +1,8 @@
 import type { Nm } from "../../measure/index.js";
 import { edgeTrim, type Side, type Wall } from "../../model/index.js";
 import type { Box } from "../box.js";
-import { moved, rangeBetween, valueAt, type Chain } from "../chain.js";
+import { rangeBetween, valueAt, type Chain } from "../chain.js";
+import { sideDrawnIn } from "../draw-in.js";
 import type { Region, TrimRun } from "../solved.js";
 import { layStepTrims } from "./step-trim.js";
 import { clearStretches } from "./stretches.js";
@@ -25,7 +26,7 @@ function stripsOf(wall: Wall, region: Region, side: Side, joint: Nm): Strip[] {
   const { face } = trim;
   const inward = side === "left" || side === "bottom" ? 1 : -1;
   // The region stands in from the bare side by the trim's width and one joint.
-  const outer = moved(region[side], -inward * (face.across + joint));
+  const outer = sideDrawnIn(edge, region[side], -(face.across + joint), inward);
   const isUpright = side === "left" || side === "right";
   const width = acrossStrip(outer, inward * face.across);
   const reach = isUpright ? uprightReach(wall, region, joint, width) : levelReach(region, width);

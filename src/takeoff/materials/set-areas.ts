@@ -12,6 +12,7 @@ import {
   grownStep,
   type PieceTable,
   rangeBetween,
+  sideDrawnIn,
   type SolvedLay,
   type SolvedWall,
   type Takeaway,
@@ -91,10 +92,12 @@ function groutedArea(
   { region, joint, inner }: Pick<SolvedLay, "region" | "joint" | "inner">,
 ): bigint {
   const out = (side: Side) => (inner.includes(side) ? 0 : hardWidth(wall.edges[side], joint));
-  const left = movedBy(region.left, -out("left"));
-  const right = movedBy(region.right, out("right"));
-  const bottom = movedBy(region.bottom, -out("bottom"));
-  const top = movedBy(region.top, out("top"));
+  const drawnOut = (side: Side, inward: 1 | -1): Chain =>
+    sideDrawnIn(wall.edges[side], region[side], -out(side), inward);
+  const left = drawnOut("left", 1);
+  const right = drawnOut("right", -1);
+  const bottom = drawnOut("bottom", 1);
+  const top = drawnOut("top", -1);
   const [from, to] = [region.bounds.left - out("left"), region.bounds.right + out("right")];
   const bounds: Box = {
     left: from,
@@ -130,10 +133,6 @@ function hardWidth({ meets, joint: stated }: Edge, joint: Nm): Nm {
   // Of a mitre's joint each wall has half.
   const isMitre = meets.kind === "outside" && meets.lap === "mitre";
   return isMitre ? divideRounded(stated.width, 2) : stated.width;
-}
-
-function movedBy({ at, value }: Chain, by: Nm): Chain {
-  return { at, value: value.map((each) => each + by) };
 }
 
 /** What an opening takes, without the grouted joint round its frame. */

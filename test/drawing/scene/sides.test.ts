@@ -9,7 +9,8 @@ import {
 import { planOf, solvedWallOf, wallText } from "../support/scene-of.js";
 
 const IN = 25_400_000;
-const sidesOf = (inside: string) => bareSides(solvedWallOf(planOf(wallText(inside))).solved.wall);
+const wallOf = (inside: string) => solvedWallOf(planOf(wallText(inside))).solved.wall;
+const sidesOf = (inside: string) => bareSides(wallOf(inside));
 
 describe("the sides of a wall", () => {
   it("enclose a rectangle where nothing was measured", () => {
@@ -43,7 +44,7 @@ describe("the sides of a wall", () => {
   it("move outwards each by its own width, with a band between", () => {
     const sides = sidesOf("");
     const widths = { left: 1, right: 2, bottom: 3, top: 4 };
-    const outer = runsOf(movedOut(sides, widths));
+    const outer = runsOf(movedOut(wallOf(""), sides, widths));
     assert.deepEqual(outlineOf(outer), [
       -1,
       -3,

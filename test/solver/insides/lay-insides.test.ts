@@ -56,13 +56,14 @@ describe("the surfaces inside a niche, by hand", () => {
   });
 
   it("scribe the sides' first course to the sill", () => {
-    // Over 101 the sill falls 3 x 101 / 90 = 3.366667; it stands at 3 at the back, so at -0.366667 in front. A
-    // joint over its tile that is 12.633333 in front and, 88 further in, 3.366667 x 88 / 101 = 2.933333 higher.
+    // Over 101 the sill falls 3 x 101 / 90 = 3.366667; it stands at 3 at the back, so at -0.366667 in front. Its
+    // tile and a joint, 13.000001 square to a slope of 1 in 30, are 13.007222 up (the root of 901 is 30.016662):
+    // 12.640555 in front and, 88 further in, 3.366667 x 88 / 101 = 2.933334 higher, rounded up.
     const { pieces } = faceOf(insides, "left").lays[0]!;
     assert.equal(CUTS[pieces.cut[0]!], "scribe");
     assert.deepEqual(
       pieceShape(pieces, 0).outline,
-      [0, 12_633_333, 88_000_000, 15_566_667, 88_000_000, 100_000_000, 0, 100_000_000],
+      [0, 12_640_555, 88_000_000, 15_573_889, 88_000_000, 100_000_000, 0, 100_000_000],
     );
   });
 
