@@ -70,8 +70,7 @@ export function valueAt(chain: Chain, at: Nm): Nm {
 
 /** The smallest and largest value between two places. */
 export function rangeBetween(chain: Chain, from: Nm, to: Nm): { low: Nm; high: Nm } {
-  const [only] = chain.value;
-  if (chain.value.length === 1) return { low: only!, high: only! };
+  if (chain.value.length === 1) return { low: chain.value[0]!, high: chain.value[0]! };
   const a = valueAt(chain, from);
   const b = valueAt(chain, to);
   let low = Math.min(a, b);

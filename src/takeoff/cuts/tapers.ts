@@ -2,6 +2,7 @@ import type { Nm } from "../../measure/index.js";
 import type { Side } from "../../model/index.js";
 import { type Box, overlaps, pieceBounds, type Ring, type SolvedLay } from "../../solver/index.js";
 import type { Taper } from "../takeoff.js";
+import { alphabetical } from "../alphabetical.js";
 import { biting, isRim } from "./holes.js";
 
 type Place = readonly [x: Nm, y: Nm];
@@ -24,7 +25,7 @@ export function tapersOf(lay: SolvedLay, i: number): Taper[] {
     if (isOnBox(box, from, to) || openings.some((opening) => isOnBox(opening, from, to))) return;
     tapers.push(taperOf(box, from, to));
   });
-  return tapers.sort((a, b) => a.side.localeCompare(b.side) || a.from - b.from);
+  return tapers.sort((a, b) => alphabetical(a.side, b.side) || a.from - b.from);
 }
 
 function eachEdge(ring: Ring, see: (k: number, from: Place, to: Place) => void): void {

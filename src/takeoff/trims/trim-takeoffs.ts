@@ -1,6 +1,7 @@
 import type { Nm } from "../../measure/index.js";
 import { edgeTrim, type Side, type Trim } from "../../model/index.js";
 import { boundsOf, type SolvedPlan, type TrimPiece, type TrimRun } from "../../solver/index.js";
+import { alphabetical } from "../alphabetical.js";
 import { kerfOf } from "../saw-work.js";
 import type { TrimCut, TrimPlace, TrimTakeoff } from "../takeoff.js";
 import { mitreHands } from "./mitre-hands.js";
@@ -95,6 +96,6 @@ function cutsOf(lengths: readonly Length[]): TrimCut[] {
       (a, b) =>
         Number(b.whole) - Number(a.whole) ||
         b.length - a.length ||
-        a.mitred.join().localeCompare(b.mitred.join()),
+        alphabetical(a.mitred.join(), b.mitred.join()),
     );
 }
