@@ -1,7 +1,7 @@
 import type { Nm } from "../../measure/index.js";
 import { pieceBounds } from "../../solver/index.js";
 import type { PieceToCut } from "../cuts/pieces-to-cut.js";
-import { edgesOf, hasEdges, turnedEdges, type Edges, type Turns } from "./edges.js";
+import { EDGE, edgesOf, hasEdges, turnedEdges, type Edges, type Turns } from "./edges.js";
 import type { Face } from "./face.js";
 
 /** A piece that wants a rectangle out of some tile. */
@@ -43,6 +43,11 @@ export function posesOf(demand: Demand, face: Face): Pose[] {
   return turns.map((turn) => posed(demand, turn)).filter((pose) => fitsTile(pose, face));
 }
 
+/** Whether a piece may be cut from a whole tile turned by a quarter; either way round then, since both take as much. */
+export function mayLie(demand: Demand, face: Face): boolean {
+  return !face.directional && fitsTile(posed(demand, 1), face);
+}
+
 function posed({ width, height, needs }: Demand, turns: Turns): Pose {
   const lies = turns % 2 === 1;
   return {
@@ -55,8 +60,8 @@ function posed({ width, height, needs }: Demand, turns: Turns): Pose {
 
 function fitsTile(pose: Pose, face: Face): boolean {
   const { width, height, needs } = pose;
-  const isAcross = hasEdges(needs, edgesOf(["left", "right"]));
-  const isUp = hasEdges(needs, edgesOf(["bottom", "top"]));
+  const isAcross = hasEdges(needs, EDGE.left | EDGE.right);
+  const isUp = hasEdges(needs, EDGE.bottom | EDGE.top);
   return (
     (isAcross ? width === face.across : width <= face.across) &&
     (isUp ? height === face.up : height <= face.up)

@@ -1,5 +1,5 @@
 import type { Nm } from "../../measure/index.js";
-import { type Demand, posesOf } from "./demand.js";
+import { type Demand, mayLie } from "./demand.js";
 import { EDGE, hasEdges, type Edges } from "./edges.js";
 import type { Face } from "./face.js";
 
@@ -57,7 +57,7 @@ function takenOf(
       continue;
     }
     // A square tile's edges are all counted together, so that both sides are counted anyway.
-    const turns = !isSquare && posesOf(demand, face).some((pose) => pose.turns % 2 === 1);
+    const turns = !isSquare && mayLie(demand, face);
     const laid = isHorizontal ? width : height;
     const size = turns ? Math.min(width, height) : laid;
     (hasEdges(needs, low) ? taken.low : taken.high).push(size);

@@ -45,11 +45,10 @@ export function packRests(
   bound: (enough: number) => number,
 ): Cutting {
   if (demands.length === 0) return cutting;
+  const unordered = demands.map((demand) => ({ demand, poses: posesOf(demand, cutting.face) }));
   let best: Cutting | null = null;
   for (const order of ORDERS) {
-    const items = [...demands]
-      .sort(order)
-      .map((demand) => ({ demand, poses: posesOf(demand, cutting.face) }));
+    const items = [...unordered].sort((a, b) => order(a.demand, b.demand));
     for (const rule of RULES) {
       const packed = packInOrder(cutting.copy(), items, rule);
       if (!best || packed.tiles < best.tiles) best = packed;

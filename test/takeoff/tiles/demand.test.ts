@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { piecesToCut } from "../../../src/takeoff/cuts/pieces-to-cut.js";
-import { demandOf, posesOf } from "../../../src/takeoff/tiles/demand.js";
+import { demandOf, mayLie, posesOf } from "../../../src/takeoff/tiles/demand.js";
 import { EDGE } from "../../../src/takeoff/tiles/edges.js";
 import { cutWall, mm } from "../../support/cut-wall.js";
 
@@ -57,5 +57,14 @@ describe("the ways to hold a piece to its tile", () => {
       posesOf(long, FACE).map(({ turns }) => turns),
       [0, 2],
     );
+  });
+
+  it("have a turned one where the piece may lie", () => {
+    for (const face of [FACE, { ...FACE, across: 50 }, { ...FACE, directional: true }]) {
+      for (const piece of [corner, crosscut, { ...corner, width: 80 }]) {
+        const turned = posesOf(piece, face).some(({ turns }) => turns % 2 === 1);
+        assert.equal(mayLie(piece, face), turned);
+      }
+    }
   });
 });
