@@ -39,11 +39,13 @@ function hintAt(
   return [{ at: headingEnd(state, line), text, help, edits: [] }];
 }
 
-function tileCount({ needed, cut, boxes, bought }: TileTakeoff): Pick<Hint, "text" | "help"> {
+function tileCount(taken: TileTakeoff): Pick<Hint, "text" | "help"> {
+  const { needed, cut, toCome } = taken;
+  const { boxes, bought } = toCome ?? taken;
   const boxed = boxes ? `, ${boxes.count} ${boxes.count === 1 ? "box" : "boxes"}` : "";
   return {
-    text: `# ${needed} needed${boxed}`,
-    help: `${counted(cut.length, "tile")} of them cut up; ${counted(bought, "tile")} bought.`,
+    text: `# ${toCome ? `${toCome.needed} to come of ${needed}` : `${needed} needed`}${boxed}`,
+    help: `${counted(cut.length, "tile")} of them cut up${toCome ? `, ${toCome.used} used already` : ""}; ${counted(bought, "tile")} ${toCome ? "still to have" : "bought"}.`,
   };
 }
 

@@ -2,13 +2,18 @@ import { acrossWords, choiceText, upWords } from "../sheets/index.js";
 import { FLATNESS, flatnessFor } from "../rules/index.js";
 import { moduleAcross, moduleUp, type SolvedLay, visibleBounds } from "../solver/index.js";
 import type { Figures } from "./figures.js";
+import { setFigures } from "./hover-set.js";
 import { columns, heading, lines, paragraphs, plain } from "./markdown.js";
 
 /** Of a bond with more phases than this, the end cuts of the first ones are told. */
 const MOST_PHASES = 4;
 
-/** A lay in figures: its tile and module, how it starts, its end cuts, and why it was chosen so. */
-export function hoverLay(solved: SolvedLay, figures: Figures): string {
+/**
+ * A lay in figures: its tile and module, how it starts, its end cuts, and why it was chosen so. Of one that is set
+ * in part these are the figures of what is still to come, with what is set (`parts`, from the bottom up).
+ */
+export function hoverLay(parts: readonly SolvedLay[], figures: Figures): string {
+  const solved = parts.at(-1)!;
   const { lay, lattice, choice } = solved;
   const { tile } = lay;
   const { unit } = figures;
@@ -21,6 +26,7 @@ export function hoverLay(solved: SolvedLay, figures: Figures): string {
       `joint ${figures.length(solved.joint)}${chosen("joint")}`,
       plain(acrossWords(solved.across, unit)) + chosen("across"),
       plain(upWords(solved.up, unit)) + chosen("up"),
+      ...parts.flatMap((part) => setFigures(part, figures)),
       ...endCuts(solved, figures),
       flatnessWanted(solved, figures),
     ]),
@@ -43,7 +49,7 @@ function outdented(line: string): string {
 }
 
 /** What is seen of the first and last piece, for each phase of the bond. */
-function endCuts({ pieces, lattice }: SolvedLay, figures: Figures): string[] {
+function endCuts({ pieces, lattice, below }: SolvedLay, figures: Figures): string[] {
   const courses = pieces.courseStart.length - 1;
   const phases = Math.min(lattice.q, MOST_PHASES, courses);
   return Array.from({ length: phases }, (_, row) => {
@@ -53,7 +59,7 @@ function endCuts({ pieces, lattice }: SolvedLay, figures: Figures): string[] {
       const whole = width === lattice.face.across;
       return seen ? `${figures.length(width)}${whole ? " (whole)" : ""}` : "hidden";
     });
-    const which = lattice.q === 1 ? "end cuts" : `ends of course ${row + 1}`;
+    const which = lattice.q === 1 ? "end cuts" : `ends of course ${below + row + 1}`;
     return `${which}: left ${ends[0]!}, right ${ends[1]!}`;
   });
 }

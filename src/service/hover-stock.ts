@@ -33,11 +33,12 @@ export function hoverTile(tile: Tile, solved: SolvedPlan, figures: Figures): str
 function neededWords(tile: Tile, solved: SolvedPlan): string | null {
   const taken = takenOf(solved).tiles.find((each) => each.tile === tile);
   if (!taken || taken.needed === 0) return null;
-  const { needed, cut, boxes } = taken;
+  const { needed, cut, toCome } = taken;
+  const { boxes } = toCome ?? taken;
   const bought = boxes
     ? `; ${boxes.count} ${boxes.count === 1 ? "box" : "boxes"}, ${boxes.over} over`
     : "";
-  return `needs ${counted(needed, "tile")}, ${cut.length} of them cut up${bought}`;
+  return `needs ${counted(needed, "tile")}, ${cut.length} of them cut up${toCome ? `; ${toCome.used} used, ${toCome.needed} still to come` : ""}${bought}`;
 }
 
 /** `lot 7B, 42.50 a box, breakage 3%, 6 spares`; empty where the plan says none of it. */

@@ -113,9 +113,11 @@ class Hovering {
   private layAt(): string | null {
     const statement = this.path.at(-1);
     if (statement?.kind !== "lay") return null;
-    const found = this.solvedOf((wall) =>
-      wall.lays.find(({ lay }) => this.isAt(lay.origin, statement)),
-    );
+    // What is set of a lay and what goes on over it are stated in one place.
+    const found = this.solvedOf((wall) => {
+      const parts = wall.lays.filter(({ lay }) => this.isAt(lay.origin, statement));
+      return parts.length > 0 ? parts : undefined;
+    });
     return found && hoverLay(found, this.figures);
   }
 

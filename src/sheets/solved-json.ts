@@ -4,6 +4,7 @@ import {
   cutOf,
   doublePieceArea,
   doubleShapeArea,
+  isSetCourse,
   measureRoom,
   pieceId,
   pieceShape,
@@ -146,7 +147,8 @@ function* piecesJson(solved: SolvedLay): Generator<string> {
       `${i > 0 ? "," : ""}\n{"id":${JSON.stringify(pieceId(solved, i))},` +
       `"course":${below + pieces.course[i]!},"column":${pieces.column[i]!},"cut":"${cutOf(pieces, i)}",` +
       `"outline":${ringText(outline)},"holes":[${holes.map(ringText).join(",")}],` +
-      `"area":${squareMillimetres(area)},"hidden":${squareMillimetres(area - seen)}}`
+      `"area":${squareMillimetres(area)},"hidden":${squareMillimetres(area - seen)}` +
+      `${isSetCourse(solved, pieces.course[i]!) ? ',"set":true' : ""}}`
     );
   }
 }

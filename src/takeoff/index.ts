@@ -17,6 +17,8 @@ export type {
   Takeoff,
   Taper,
   TileAreas,
+  TilesBought,
+  TilesToCome,
   TileTakeoff,
   TrimCut,
   TrimPlace,

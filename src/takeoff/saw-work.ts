@@ -14,10 +14,13 @@ export function kerfOf({ saw }: Plan): Nm {
 /** A square bite has four sides, less those that are open. */
 const SIDES_OF_A_NOTCH = 4;
 
-/** The saw's work on all walls, each piece on its own; and the kerf that is reckoned with. */
+/** The saw's work that is still to be done on all walls, each piece on its own; and the kerf that is reckoned with. */
 export function sawWork({ plan, walls }: SolvedPlan, cuts: readonly WallCuts[]): SawWork {
   const batches = cuts.flatMap((wall) => wall.batches);
-  const mitred = cuts.flatMap((wall) => wall.pieces).flatMap(({ cut }) => cut.mitres);
+  const mitred = cuts
+    .flatMap((wall) => wall.pieces)
+    .filter(({ set }) => !set)
+    .flatMap(({ cut }) => cut.mitres);
   const trims = walls.flatMap((wall) => wall.trims).flatMap((run) => run.pieces);
   return {
     passes: batches.reduce((sum, { cut, labels }) => sum + passesOf(cut) * labels.length, 0),

@@ -132,15 +132,8 @@ export interface PlacedPiece {
   readonly turns: 0 | 1 | 2 | 3;
 }
 
-/** What a tile takes: how many, from which cuts, and why so many. */
-export interface TileTakeoff {
-  readonly tile: Tile;
-  readonly whole: number;
-  /** Every tile that is cut, and into what. */
-  readonly cut: readonly CutTile[];
-  /** No way of cutting needs fewer tiles than this; equal to `cut.length` when the way is the best there is. */
-  readonly cutBound: number;
-  /** `whole` and cut tiles. */
+/** What is bought of a tile of which so many are needed. */
+export interface TilesBought {
   readonly needed: number;
   /** Spare tiles for breakage, as the plan allows for; 0 when it doesn't say. */
   readonly breakage: number;
@@ -150,9 +143,31 @@ export interface TileTakeoff {
   readonly boxes: { readonly count: number; readonly of: number; readonly over: number } | null;
   /** `needed`, breakage, spares, and what fills the last box. */
   readonly bought: number;
+  readonly cost: Cost | null;
+}
+
+/** What is still to come of a tile of which some is on the wall already. */
+export interface TilesToCome extends TilesBought {
+  /** Tiles that are used: on the wall whole, or with at least one of the pieces that they are cut up into. */
+  readonly used: number;
+  /** Pieces to come that are cut from what is left of used tiles: as many tiles more at most, where that wasn't kept. */
+  readonly fromUsed: number;
+}
+
+/** What a tile takes in the whole job, what is set of it included: how many, from which cuts, and why so many. */
+export interface TileTakeoff extends TilesBought {
+  readonly tile: Tile;
+  readonly whole: number;
+  /** Every tile that is cut, and into what. */
+  readonly cut: readonly CutTile[];
+  /** No way of cutting needs fewer tiles than this; equal to `cut.length` when the way is the best there is. */
+  readonly cutBound: number;
+  /** `whole` and cut tiles. */
+  readonly needed: number;
+  /** null where none of it is set. */
+  readonly toCome: TilesToCome | null;
   /** What the needed tiles come to: together their faces, exactly. */
   readonly doubleArea: TileAreas;
-  readonly cost: Cost | null;
 }
 
 /** Areas in nm², twice over so that they are whole. */
@@ -239,6 +254,8 @@ export interface MortarTakeoff {
   readonly doubleArea: bigint;
   /** The bed as embedded times the area. */
   readonly volume: number;
+  /** Without what is under tile that is set; null where none is. */
+  readonly toCome: { readonly doubleArea: bigint; readonly volume: number } | null;
   /** Bags, from the plan's own figure for a bag; null when it gives none. */
   readonly bags: { readonly exact: number; readonly bought: number } | null;
 }

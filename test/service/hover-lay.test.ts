@@ -11,7 +11,7 @@ describe("a lay in figures", () => {
     const name = "three-walls.tileplan";
     const { solved } = run(exampleText(name), exampleSource(name));
     const [lay] = solved.walls[0]!.lays;
-    const text = hoverLay(lay!, new Figures("inch"));
+    const text = hoverLay([lay!], new Figures("inch"));
     assert.match(text, /ends of course 1: left 5 7\/8 in \(whole\), right /);
     assert.match(text, /ends of course 2: /);
     assert.ok(!text.includes("ends of course 3"));
@@ -22,7 +22,7 @@ describe("a lay in figures", () => {
     const other =
       "wall side {\n  size 30 x 48\n  right corner back over movement 1/8\n  lay pressed {\n    bond stack\n    joint 1/16\n  }\n}\n";
     const [wall] = stateOf(text + (side === "wall" ? "" : other)).outcome.solved.walls;
-    return hoverLay(wall!.lays[0]!, new Figures("inch"));
+    return hoverLay(wall!.lays, new Figures("inch"));
   };
 
   it("says which parts were chosen", () => {
@@ -48,5 +48,18 @@ describe("a lay in figures", () => {
     assert.match(under, /end cuts: left 5 1\/8 in, right 15\/16 in/);
     const hidden = lay(at("3 5/16"), "corner side under");
     assert.match(hidden, /end cuts: left hidden, right 1\/8 in/);
+  });
+
+  it("of which courses are set tells what is set, and the figures of what is still to come", () => {
+    const name = "day-two.tileplan";
+    const { solved } = run(exampleText(name), exampleSource(name));
+    const text = hoverLay(solved.walls[0]!.lays, new Figures("inch"));
+    assert.match(
+      text,
+      /courses 1 to 6 are set, the top measured at 17 11\/16 in \(0 in from the left\)/,
+    );
+    assert.match(text, /joint \S+ in \(chosen\)/);
+    assert.match(text, /ends of course 7: /);
+    assert.ok(!text.includes("ends of course 1:"));
   });
 });

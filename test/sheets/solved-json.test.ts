@@ -14,6 +14,7 @@ interface PieceJson {
   holes: [number, number][][];
   area: number;
   hidden: number;
+  set?: true;
 }
 
 interface PlanJson {
@@ -65,6 +66,22 @@ describe("solvedJson", () => {
     assert.deepEqual([back!.name, back!.size, back!.refused], ["back", [1016, 609.6], null]);
     assert.deepEqual([lay.tile, lay.bond, lay.joint], ["field", "running 1/2", 3.175]);
     assert.deepEqual(lay.across, { mode: "tile", at: 508 });
+  });
+
+  it("marks the pieces that are set, and no others", () => {
+    const set = WALL.replace(
+      "up full course from bottom",
+      "up full course from bottom\n    set courses 2 to 3",
+    );
+    const side = json(set).walls[1]!;
+    const pieces = side.lays.flatMap((each) => each.pieces);
+    const marked = pieces.filter((piece) => piece.set === true);
+    assert.ok(marked.length > 0 && marked.length < pieces.length);
+    assert.deepEqual(
+      marked,
+      pieces.filter(({ course }) => course === 2 || course === 3),
+    );
+    assert.ok(lay.pieces.every((piece) => !("set" in piece)));
   });
 
   it("has every course and piece of the solved plan", () => {

@@ -1,7 +1,7 @@
 import { plainText } from "../../drawing/index.js";
-import type { SawWork, TileTakeoff } from "../../takeoff/index.js";
+import type { SawWork, TilesToCome, TileTakeoff } from "../../takeoff/index.js";
 import { areaWords, moneyWords, percentWords } from "../purchases/amounts.js";
-import { type Purchase, purchasesOf } from "../purchases/purchases.js";
+import { fromUsedWords, type Purchase, purchasesOf } from "../purchases/purchases.js";
 import { counted } from "../counted.js";
 import { NONE, section, table, tableOfSome, text } from "./blocks.js";
 import type { Ground } from "./ground.js";
@@ -64,7 +64,8 @@ export function countWords(count: number, unit: NonNullable<Purchase["unit"]>): 
 
 /** From whole tiles to boxes, a clause a step; what the plan doesn't ask for is told too. */
 function tileWords(taken: TileTakeoff): string {
-  const { tile, whole, cut, cutBound, needed, breakage, spares, boxes, bought } = taken;
+  const { tile, whole, cut, cutBound, needed, toCome } = taken;
+  const { breakage, spares, boxes, bought } = toCome ?? taken;
   const pieces = cut.reduce((count, { pieces: some }) => count + some.length, 0);
   const best =
     cut.length === cutBound
@@ -73,6 +74,7 @@ function tileWords(taken: TileTakeoff): string {
   return [
     `${titleOf(tile)}: ${counted(whole, "whole tile")} and ${counted(cut.length, "tile")} cut up into ` +
       `${counted(pieces, "piece")} (${best}): ${needed} needed.`,
+    ...(toCome ? [usedWords(toCome)] : []),
     breakage > 0 ? `${breakage} more for breakage.` : "The plan allows for no breakage.",
     spares > 0 ? `${spares} spare, of the same lot, to keep.` : "The plan asks for no spares.",
     boxes
@@ -80,6 +82,16 @@ function tileWords(taken: TileTakeoff): string {
       : `The plan doesn't say how many are in a box: ${bought} pieces.`,
     tile.lot === null ? "Have all of one lot." : `All of lot ${plainText(tile.lot)}.`,
   ].join(" ");
+}
+
+/** What is set is bought; what is at hand besides, no plan knows. */
+function usedWords(toCome: TilesToCome): string {
+  const { used, needed, fromUsed } = toCome;
+  return [
+    `${used} of them ${used === 1 ? "is" : "are"} used: they are on the wall, whole or in part. ${needed} still to come`,
+    ...(fromUsed > 0 ? [`; ${fromUsedWords(toCome)}`] : []),
+    ". What of it is at hand already is to be taken off.",
+  ].join("");
 }
 
 /** In four parts, never as one percentage. */

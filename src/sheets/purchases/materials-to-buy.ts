@@ -9,9 +9,16 @@ export interface Bought {
   readonly cost: number | null;
 }
 
+/** Mortar under tile: the area, the volume, and what is bought. */
+interface Bed {
+  readonly doubleArea: bigint;
+  readonly volume: number;
+  readonly bags: Bought;
+}
+
 /** The materials of all walls together. Volumes are mm³, masses mg, areas twice over in nm². */
 export interface MaterialsToBuy {
-  readonly mortar: { readonly doubleArea: bigint; readonly volume: number; readonly bags: Bought };
+  readonly mortar: Bed & { readonly toCome: Bed | null };
   readonly grout: { readonly volume: number; readonly mass: number | null; readonly bags: Bought };
   readonly sealant: { readonly length: Nm; readonly volume: number; readonly tubes: Bought };
   readonly membrane: { readonly doubleArea: bigint; readonly doubleNicheSides: bigint };
@@ -22,17 +29,20 @@ const MM3_G_PER_LITRE_IN_MG = 1_000;
 
 /** Bags and tubes are rounded up once, over all walls, since what is left of one serves the next. */
 export function materialsToBuy(plan: Plan, materials: Materials): MaterialsToBuy {
-  const { mortar, grout, sealant } = plan;
-  const area = sumOfAreas(materials.mortar);
+  const { grout, sealant } = plan;
   const groutVolume = sum(materials.grout.map(({ volume }) => volume));
   const density = grout?.density ?? null;
   const mass = density === null ? null : Math.ceil((groutVolume * density) / MM3_G_PER_LITRE_IN_MG);
   const sealantVolume = sum(materials.sealant.map(({ volume }) => volume));
   return {
     mortar: {
-      doubleArea: area,
-      volume: sum(materials.mortar.map(({ volume }) => volume)),
-      bags: bought(mortarBags(plan, area)?.bought ?? null, mortar?.price),
+      ...bedOf(plan, materials.mortar),
+      toCome: materials.mortar.some(({ toCome }) => toCome)
+        ? bedOf(
+            plan,
+            materials.mortar.map((each) => each.toCome ?? each),
+          )
+        : null,
     },
     grout: {
       volume: groutVolume,
@@ -54,6 +64,15 @@ export function materialsToBuy(plan: Plan, materials: Materials): MaterialsToBuy
       doubleArea: sumOfAreas(materials.membrane),
       doubleNicheSides: materials.membrane.reduce((sum, each) => sum + each.doubleNicheSides, 0n),
     },
+  };
+}
+
+function bedOf(plan: Plan, walls: readonly Pick<Bed, "doubleArea" | "volume">[]): Bed {
+  const doubleArea = sumOfAreas(walls);
+  return {
+    doubleArea,
+    volume: sum(walls.map(({ volume }) => volume)),
+    bags: bought(mortarBags(plan, doubleArea)?.bought ?? null, plan.mortar?.price),
   };
 }
 

@@ -1,7 +1,7 @@
 import { plainText } from "../../drawing/index.js";
 import type { Unit } from "../../measure/index.js";
 import type { Plan } from "../../model/index.js";
-import type { Takeoff, TileTakeoff, TrimTakeoff } from "../../takeoff/index.js";
+import type { Takeoff, TilesToCome, TileTakeoff, TrimTakeoff } from "../../takeoff/index.js";
 import { counted } from "../counted.js";
 import { waterOf } from "../setting-out/water.js";
 import { areaWords, massWords, runWords, volumeWords } from "./amounts.js";
@@ -34,30 +34,45 @@ export function purchasesOf(plan: Plan, takeoff: Takeoff): Purchase[] {
 }
 
 function tilePurchase(taken: TileTakeoff): Purchase {
-  const { tile, boxes, bought, needed, cost } = taken;
+  const { tile, needed, toCome } = taken;
+  const { boxes, bought, cost } = toCome ?? taken;
   return {
     kind: "tile",
     title: plainText(tile.title) || plainText(tile.name),
     lot: tile.lot,
     count: boxes?.count ?? bought,
     unit: boxes ? "box" : "piece",
-    amount: counted(needed, "tile"),
+    amount: toCome
+      ? `${counted(toCome.needed, "tile")} still to come, of ${needed}`
+      : counted(needed, "tile"),
     why: tileWhy(taken),
     cost: cost?.hundredths ?? null,
   };
 }
 
-function tileWhy({ whole, cut, breakage, spares, boxes }: TileTakeoff): string {
+function tileWhy(taken: TileTakeoff): string {
+  const { whole, cut, toCome } = taken;
+  const { breakage, spares, boxes } = toCome ?? taken;
   const pieces = cut.reduce((count, tile) => count + tile.pieces.length, 0);
   return [
     `${whole} whole`,
     `${cut.length} cut up into ${counted(pieces, "piece")}`,
+    ...(toCome ? [`${counted(toCome.used, "tile")} used already`] : []),
+    ...(toCome && toCome.fromUsed > 0 ? [fromUsedWords(toCome)] : []),
     ...(breakage > 0 ? [`${breakage} for breakage`] : []),
     ...(spares > 0 ? [`${counted(spares, "spare")} of the same lot`] : []),
     ...(boxes
       ? [`${counted(boxes.count, "box", "boxes")} of ${boxes.of}, ${boxes.over} over`]
       : []),
   ].join("; ");
+}
+
+/** Offcuts are often thrown away at the end of a day: then their pieces take tiles of their own. */
+export function fromUsedWords({ fromUsed }: TilesToCome): string {
+  return (
+    `${counted(fromUsed, "piece")} still to cut ${fromUsed === 1 ? "comes" : "come"} from what is left of used tiles: ` +
+    `up to ${counted(fromUsed, "tile")} more if that wasn't kept`
+  );
 }
 
 function trimPurchase(
@@ -80,14 +95,15 @@ function trimPurchase(
 
 function materialPurchases(plan: Plan, materials: MaterialsToBuy): Purchase[] {
   const { units, mortar, grout, sealant } = plan;
-  const { mortar: bed, grout: joints, sealant: soft, membrane } = materials;
+  const { mortar: all, grout: joints, sealant: soft, membrane } = materials;
+  const bed = all.toCome ?? all;
   const groutMass = joints.mass === null ? "" : `, ${massWords(joints.mass, units)}`;
   return [
     ...some(bed.doubleArea > 0n, {
       kind: "mortar",
       title: plainText(mortar?.title ?? ""),
       ...counts(bed.bags, "bag"),
-      amount: `${areaWords(bed.doubleArea, units)} to set`,
+      amount: `${areaWords(bed.doubleArea, units)} to set${all.toCome ? `, of ${areaWords(all.doubleArea, units)}` : ""}`,
       why: `bed as embedded: ${volumeWords(bed.volume, units)}${unsaid(bed.bags, "what a bag covers")}`,
     }),
     ...some(joints.volume > 0, {

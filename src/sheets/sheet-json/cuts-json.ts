@@ -7,7 +7,10 @@ import type { Batch, CutTile, TrimCut, WallCuts } from "../../takeoff/index.js";
 export function cutsJson({ batches, pieces }: WallCuts): object {
   return {
     batches: batches.map(batchJson),
-    pieces: pieces.map(({ label, id, factory }) => ({ label, piece: id, factory })),
+    pieces: pieces.map(({ label, id, factory, set }) => ({
+      ...{ label, piece: id, factory },
+      ...(set ? { set } : {}),
+    })),
   };
 }
 

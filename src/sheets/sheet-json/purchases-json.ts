@@ -8,6 +8,7 @@ import { cutTileJson, trimCutJson } from "./cuts-json.js";
 /** A tile's count, from what is set to what is bought, as JSON text: areas keep all their decimals. */
 export function tileJson(taken: TileTakeoff): string {
   const { tile, whole, cut, cutBound, needed, breakage, spares, boxes, bought, cost } = taken;
+  const { toCome } = taken;
   const counts = JSON.stringify({
     tile: tile.name,
     title: tile.title,
@@ -21,6 +22,7 @@ export function tileJson(taken: TileTakeoff): string {
     boxes,
     bought,
     cost: cost?.hundredths ?? null,
+    ...(toCome ? { toCome: { ...toCome, cost: toCome.cost?.hundredths ?? null } } : {}),
     cut: cut.map(cutTileJson),
   });
   return `${counts.slice(0, -1)},"areas":${areasText(taken.doubleArea)}}`;
@@ -47,11 +49,11 @@ export function trimJson({ trim, pieces, length, bought, cost }: TrimTakeoff): s
 /** Volumes are mm³, masses mg, costs hundredths of the plan's own money. */
 export function materialsJson(plan: Plan, { materials }: Takeoff): string {
   const { mortar, grout, sealant, membrane } = materialsToBuy(plan, materials);
-  const { bags, volume } = mortar;
+  const bedText = ({ doubleArea, volume, bags }: Omit<typeof mortar, "toCome">): string =>
+    `"area":${squareMillimetres(doubleArea)},"volume":${volume},"bags":${sold(bags.count, bags.cost)}`;
   const sold = (count: number | null, cost: number | null) => JSON.stringify({ count, cost });
   return (
-    `{"mortar":{"area":${squareMillimetres(mortar.doubleArea)},"volume":${volume},` +
-    `"bags":${sold(bags.count, bags.cost)}},\n` +
+    `{"mortar":{${bedText(mortar)}${mortar.toCome ? `,"toCome":{${bedText(mortar.toCome)}}` : ""}},\n` +
     `"grout":{"volume":${grout.volume},"mass":${grout.mass},` +
     `"bags":${sold(grout.bags.count, grout.bags.cost)}},\n` +
     `"sealant":{"length":${mm(sealant.length)},"volume":${sealant.volume},` +

@@ -4,7 +4,7 @@ import { groutOf } from "./grout.js";
 import { membraneOf } from "./membrane.js";
 import { mortarOf } from "./mortar.js";
 import { sealantOf } from "./sealant.js";
-import { setAreas, sumOfAreas } from "./set-areas.js";
+import { doubleSetArea, setAreas, sumOfAreas } from "./set-areas.js";
 
 /** What the walls of a plan take besides tile and trim; of a wall that isn't laid, nothing. */
 export function materialsOf({ plan, walls }: SolvedPlan): Materials {
@@ -19,7 +19,9 @@ export function materialsOf({ plan, walls }: SolvedPlan): Materials {
       wall.lays.map((lay, i) => groutOf(wall, lay, areas[i]!, plan.grout)),
     ),
     sealant: laid.flatMap(({ wall }) => sealantOf(wall, meeting, plan.sealant)),
-    mortar: laid.map(({ wall, areas }) => mortarOf(plan, wall.wall.name, sumOfAreas(areas))),
+    mortar: laid.map(({ wall, areas }) =>
+      mortarOf(plan, wall.wall.name, sumOfAreas(areas), doubleSetArea(wall)),
+    ),
     membrane: walls.filter(isLaid).map(membraneOf),
   };
 }

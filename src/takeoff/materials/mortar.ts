@@ -7,26 +7,30 @@ import type { SetAreas } from "./set-areas.js";
 /** Twice this many square nanometres are one mm². */
 const DOUBLED_IN_MM2 = 2_000_000_000_000n;
 
-/** The mortar of a wall: spread under tile, trim and their joints, and on the tiles' backs where the plan says so. */
+/** The mortar of a wall: spread under tile, trim and their joints, and on the tiles' backs where the plan says so. `doubleSet`: the tile that is set, twice its area. */
 export function mortarOf(
   plan: Pick<Plan, "bed" | "mortar">,
   wall: string,
   areas: SetAreas,
+  doubleSet = 0n,
 ): MortarTakeoff {
   const { tiles, trims, tileJoints, trimJoints } = areas;
   const doubleArea = trimJoints.reduce(
     (sum, layer) => sum + layer.doubleArea,
     tiles + trims + tileJoints,
   );
-  const bags = mortarBags(plan, doubleArea);
+  const volumeWithout = (set: bigint): number =>
+    volumeOf([
+      { doubleArea: doubleArea - set, thickness: bedOf(plan) },
+      { doubleArea: tiles + trims - set, thickness: plan.mortar?.backButter ?? 0 },
+    ]);
+  const toCome = { doubleArea: doubleArea - doubleSet, volume: volumeWithout(doubleSet) };
   return {
     wall,
     doubleArea,
-    volume: volumeOf([
-      { doubleArea, thickness: bedOf(plan) },
-      { doubleArea: tiles + trims, thickness: plan.mortar?.backButter ?? 0 },
-    ]),
-    bags,
+    volume: volumeWithout(0n),
+    toCome: doubleSet > 0n ? toCome : null,
+    bags: mortarBags(plan, doubleArea),
   };
 }
 

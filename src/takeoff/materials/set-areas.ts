@@ -10,6 +10,7 @@ import {
   frameOuter,
   grown,
   grownStep,
+  isSetCourse,
   type PieceTable,
   rangeBetween,
   sideDrawnIn,
@@ -27,6 +28,17 @@ export interface SetAreas {
   readonly tileJoints: bigint;
   /** Hard joints between trims, as deep as each is thick. */
   readonly trimJoints: readonly Layer[];
+}
+
+/** Twice the area of the tile that is on the wall already. */
+export function doubleSetArea({ lays }: SolvedWall): bigint {
+  let sum = 0n;
+  for (const lay of lays.filter(({ stand }) => stand !== null)) {
+    for (let i = 0; i < lay.pieces.count; i++) {
+      if (isSetCourse(lay, lay.pieces.course[i]!)) sum += doublePieceArea(lay.pieces, i);
+    }
+  }
+  return sum;
 }
 
 /**

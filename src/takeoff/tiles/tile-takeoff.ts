@@ -7,6 +7,7 @@ import type { CutTile, TileTakeoff } from "../takeoff.js";
 import { cutTiles } from "./cut-tiles.js";
 import { type Demand, demandOf } from "./demand.js";
 import { purchaseOf } from "./purchase.js";
+import { tilesToCome } from "./tiles-to-come.js";
 
 /**
  * What every tile of the plan takes that is laid somewhere, in the order of the plan. `toCut` are the
@@ -44,8 +45,8 @@ function tileTakeoff(
     get cutBound() {
       return cutUp.bound;
     },
-    needed,
     ...purchaseOf(tile, needed),
+    toCome: tilesToCome(solved, tile, toCut, tiles),
     doubleArea: {
       set: counts.doubleWhole + counts.doubleCut,
       offcuts: sum(tiles.flatMap(({ offcuts }) => offcuts.map(doubleBoxArea))),

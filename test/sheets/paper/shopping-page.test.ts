@@ -79,4 +79,21 @@ describe("the shopping list", () => {
     assert.equal(countWords(1, "box"), "1 box");
     assert.equal(countWords(2, "tube"), "2 tubes");
   });
+
+  it("counts what is still to come where courses are set, beside the whole job", () => {
+    const text = planOf(wallText()).replace(
+      /(\n\s*)joint 1\/8\n/,
+      "$1joint 1/8$1set courses 1 to 2\n",
+    );
+    const { blocks } = shoppingPage(groundFor(text));
+    const rows = tableOf(blocks, "To buy").rows;
+    // Two courses of nine whole tiles and an end: 20 of the 60.
+    assert.deepEqual(rows[0]!.slice(2, 4), ["40 pieces", "40 tiles still to come, of 60"]);
+    assert.match(rows[0]![4]!, /; 20 tiles used already/);
+    assert.match(rows.find(([what]) => what === "mortar")![3]!, /sq ft to set, of \S+ sq ft/);
+    assert.match(
+      wordsOf(blocks),
+      /20 of them are used: .* 40 still to come\. What of it is at hand already/,
+    );
+  });
 });

@@ -35,8 +35,8 @@ const m2 = (tenths: bigint) => (2n * 10n ** 18n * tenths) / 10n;
 
 const MATERIALS: Materials = {
   mortar: [
-    { wall: "a", doubleArea: m2(15n), volume: 10, bags: null },
-    { wall: "b", doubleArea: m2(15n), volume: 20, bags: null },
+    { wall: "a", doubleArea: m2(15n), volume: 10, toCome: null, bags: null },
+    { wall: "b", doubleArea: m2(15n), volume: 20, toCome: null, bags: null },
   ],
   grout: [
     { wall: "a", tile: "t", volume: 1_000_000, mass: null },

@@ -10,6 +10,7 @@ function tile(...stock: string[]): Tile {
 describe("what to buy of a tile", () => {
   it("is what is needed and no more, when the plan states nothing", () => {
     assert.deepEqual(purchaseOf(tile(), 41), {
+      needed: 41,
       breakage: 0,
       spares: 0,
       boxes: null,
