@@ -1,12 +1,22 @@
 import { showsEnd, type Side } from "../model/index.js";
-import { pieceBounds, pieceId, type SolvedLay, type SolvedWall } from "../solver/index.js";
+import {
+  type Box,
+  overlaps,
+  pieceBounds,
+  pieceId,
+  type SolvedLay,
+  type SolvedWall,
+} from "../solver/index.js";
 import type { Finding, Rule } from "./rule.js";
 import { sideInside, SIDES } from "./side-line.js";
 import { tileOf } from "./tile-of.js";
 import { COMMON_PRACTICE } from "./trade.js";
 import { pieceCount, verb } from "./words.js";
 
-/** A cut edge that is left to be seen: on a side that is free, or laps over an outside corner, without trim. */
+/**
+ * A cut edge that is left to be seen: on a side that is free, or laps over an outside corner, without trim, on
+ * the steps and slopes of an outline too.
+ */
 export const edgeBare: Rule = {
   code: "edge/bare",
   severity: "warning",
@@ -14,30 +24,27 @@ export const edgeBare: Rule = {
   source: COMMON_PRACTICE,
   limit: "bare",
   insides: "each",
-  check: (wall) =>
-    SIDES.filter((side) => isBare(wall, side)).flatMap((side) =>
-      wall.lays
-        .filter((lay) => !lay.inner.includes(side))
-        .flatMap((lay) => findBare(wall, lay, side)),
-    ),
+  check: (wall) => SIDES.flatMap((side) => wall.lays.flatMap((lay) => findBare(wall, lay, side))),
 };
 
-function isBare({ wall }: SolvedWall, side: Side): boolean {
-  const { meets } = wall.edges[side];
-  return showsEnd(meets);
-}
-
 function findBare(wall: SolvedWall, lay: SolvedLay, side: Side): Finding[] {
+  const edge = wall.wall.edges[side];
+  const isOwn = showsEnd(edge.meets) && !lay.inner.includes(side);
+  const steps = bareStepSides(wall, side);
+  if (!isOwn && steps.length === 0) return [];
   const bare: number[] = [];
   for (let i = 0; i < lay.pieces.count; i++) {
-    if (lay.pieces.cut[i] !== 0 && cutAtSide(lay, i, side)) bare.push(i);
+    if (lay.pieces.cut[i] === 0) continue;
+    if ((isOwn && cutAtSide(lay, i, side)) || steps.some((step) => cutAtStep(lay, i, step))) {
+      bare.push(i);
+    }
   }
   if (bare.length === 0) return [];
   const n = bare.length;
-  const place = wall.wall.edges[side].meets.kind === "free" ? "free" : "outside corner at the";
+  const place = edge.meets.kind === "outside" ? "outside corner at the" : "free";
   return [
     {
-      origin: wall.wall.edges[side].origin,
+      origin: edge.origin,
       blocks: [lay.lay, lay.lay.tile, wall.wall],
       message:
         `${pieceCount(n)} ${verb(n, "shows a cut edge", "show cut edges")} at the ${place} ${side}; ` +
@@ -45,6 +52,40 @@ function findBare(wall: SolvedWall, lay: SolvedLay, side: Side): Finding[] {
       pieces: bare.map((i) => pieceId(lay, i)),
     },
   ];
+}
+
+/** A side of a step in the outline, and what the step takes from the tile. */
+interface StepSide {
+  readonly side: Side;
+  readonly box: Box;
+}
+
+/** The sides of steps that are of one side of the wall, and at which tile ends with nothing before it. */
+function bareStepSides({ wall, region }: SolvedWall, of: Side): StepSide[] {
+  return wall.steps.flatMap(({ meets }, i) =>
+    SIDES.filter((side) => {
+      const edge = meets[side];
+      return edge !== null && edge.side === of && showsEnd(edge.meets);
+    }).map((side) => ({ side, box: region.steps[i]! })),
+  );
+}
+
+/** Whether a step cuts into a piece's tile, and the piece ends at that side of it, or is notched round it. */
+function cutAtStep(lay: SolvedLay, i: number, { side, box }: StepSide): boolean {
+  if (!overlaps(tileOf(lay, i), box)) return false;
+  const piece = pieceBounds(lay.pieces, i);
+  const isBeside = piece.bottom < box.top && box.bottom < piece.top;
+  const isOver = piece.left < box.right && box.left < piece.right;
+  switch (side) {
+    case "left":
+      return isBeside && piece.left < box.left && piece.right >= box.left;
+    case "right":
+      return isBeside && piece.right > box.right && piece.left <= box.right;
+    case "bottom":
+      return isOver && piece.bottom < box.bottom && piece.top >= box.bottom;
+    case "top":
+      return isOver && piece.top > box.top && piece.bottom <= box.top;
+  }
 }
 
 /** Whether a piece reaches the wall's side, and the side cuts into its tile. */

@@ -16,6 +16,7 @@ import { findTrim } from "./edges.js";
 import { resolveInside } from "./insides.js";
 import { lengthOf } from "./lengths.js";
 import { Names } from "./names.js";
+import { holdsMiddle, slopeCuts } from "./outline.js";
 import { Parts } from "./parts.js";
 import { type Ranged, rangeOf } from "./range.js";
 import { placeOf } from "./report.js";
@@ -50,6 +51,7 @@ export function resolveOpenings(
       found !== null &&
       isInWall(found, statement, edges, draft) &&
       isOffSteps(found, statement, steps, draft);
+    if (isIn) tellOverSlope(found, statement, steps, draft);
     const fitting = isIn ? apartFrom(found, statement, kept, draft) : null;
     const isFirst = names.declare(name, { value: fitting, origin }, draft.scope.report);
     if (fitting && isFirst) kept.push(fitting);
@@ -237,6 +239,34 @@ function isOffSteps(
   const message = `found the ${kind} in a step of the outline, where no wall is, wanted it in the wall`;
   scope.report.tell("plan/opening-outside", head, message, { wall });
   return false;
+}
+
+/**
+ * An opening that a slope of the outline cuts, or that lies beyond one, is kept, since what of it is in the wall takes tile
+ * away. What stands before the wall may reach past it.
+ */
+function tellOverSlope(
+  { at, free, size, kind }: Opening,
+  { head }: OpeningStatement,
+  steps: Wall["steps"],
+  { outline, scope, name: wall }: WallDraft,
+): void {
+  if (!outline || free.x || free.y || isSolid({ kind })) return;
+  const box = { left: at.x, bottom: at.y, right: at.x + size.across, top: at.y + size.up };
+  const isCut = slopeCuts(outline.corners, box);
+  const isInStep = steps.some(
+    (step) =>
+      step.left < box.right &&
+      box.left < step.right &&
+      step.bottom < box.top &&
+      box.bottom < step.top,
+  );
+  if (!isCut && isInStep) return;
+  if (!isCut && holdsMiddle(outline.corners, box)) return;
+  const message =
+    `found the ${kind} ${isCut ? "over a slope of the outline" : "outside the outline"}, wanted it inside: ` +
+    "only what of it is in the wall takes tile away, without the corners that it has there";
+  scope.report.tell("plan/opening-outside", head, message, { wall, severity: "warning" });
 }
 
 /** The opening at a place apart from the others, the first of those it may have; null, and told, where there is none. */

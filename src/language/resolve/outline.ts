@@ -58,6 +58,48 @@ export function resolveOutline(
   );
 }
 
+/** A rectangle on a wall. */
+export interface Rectangle {
+  readonly left: Nm;
+  readonly bottom: Nm;
+  readonly right: Nm;
+  readonly top: Nm;
+}
+
+/** Whether a slope of an outline runs through a rectangle; exact. */
+export function slopeCuts(corners: readonly Corner[], box: Rectangle): boolean {
+  const of = [
+    { x: box.left, y: box.bottom },
+    { x: box.right, y: box.bottom },
+    { x: box.right, y: box.top },
+    { x: box.left, y: box.top },
+  ];
+  return corners.some((from, i) => {
+    const to = corners[(i + 1) % corners.length]!;
+    if (from.x === to.x || from.y === to.y) return false;
+    const isNear =
+      Math.min(from.x, to.x) < box.right &&
+      Math.max(from.x, to.x) > box.left &&
+      Math.min(from.y, to.y) < box.top &&
+      Math.max(from.y, to.y) > box.bottom;
+    const turns = of.map((corner) => turnOf(from, to, corner));
+    return isNear && turns.includes(1) && turns.includes(-1);
+  });
+}
+
+/** Whether the middle of a rectangle lies in an outline; a middle on an edge may fall either way. */
+export function holdsMiddle(corners: readonly Corner[], box: Rectangle): boolean {
+  const middle = { x: (box.left + box.right) / 2, y: (box.bottom + box.top) / 2 };
+  let isIn = false;
+  corners.forEach((from, i) => {
+    const to = corners[(i + 1) % corners.length]!;
+    if (from.y > middle.y === to.y > middle.y) return;
+    const x = from.x + ((to.x - from.x) * (middle.y - from.y)) / (to.y - from.y);
+    if (x > middle.x) isIn = !isIn;
+  });
+  return isIn;
+}
+
 function placeOf({ x, y }: WrittenCorner, scope: Scope, wall: string): Corner | null {
   const across = lengthOf(x, "any", scope, wall);
   const up = lengthOf(y, "any", scope, wall);

@@ -191,3 +191,30 @@ describe("an opening in a step of the outline", () => {
     assert.deepEqual(told(plan("  hole v at 10, 20 across 4")), []);
   });
 });
+
+describe("an opening over a slope of the outline", () => {
+  const plan = (lines: string): string =>
+    wallText(lines).replace("  size 60 x 96\n", "  outline 0, 0 to 60, 0 to 60, 90 to 0, 30\n");
+  const opening = (kind: string, at: string) =>
+    `  ${kind} n {\n    at ${at}\n    size 10 x 10\n  }`;
+  const over = (kind: string) =>
+    `plan/opening-outside [n] found the ${kind} over a slope of the outline, wanted it inside: ` +
+    "only what of it is in the wall takes tile away, without the corners that it has there";
+
+  it("is told at its place, and kept", () => {
+    // The slope is as high as 30 plus the place across: at 20 it is 50.
+    assert.deepEqual(told(plan(opening("niche", "20, 40.000001"))), [over("niche")]);
+    assert.deepEqual(told(plan(opening("window", "20, 45"))), [over("window")]);
+    assert.equal(planOf(plan(opening("niche", "20, 45"))).walls[0]!.openings.length, 1);
+  });
+
+  it("is silent just under it, and of what stands before the wall", () => {
+    assert.deepEqual(told(plan(opening("niche", "20, 40"))), []);
+    assert.deepEqual(told(plan(opening("soffit", "20, 45"))), []);
+  });
+
+  it("is told beyond it", () => {
+    const [message] = told(plan(opening("niche", "20, 70")));
+    assert.match(message!, /found the niche outside the outline, wanted it inside/);
+  });
+});

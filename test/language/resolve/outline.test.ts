@@ -1,3 +1,4 @@
+import { holdsMiddle, slopeCuts } from "../../../src/language/resolve/outline.js";
 import assert from "node:assert/strict";
 import { INCH, planOf, told, wallText } from "../telling.js";
 
@@ -71,5 +72,32 @@ describe("an outline", () => {
       "plan/outline [size] found a size of 60 in x 96 in, wanted that of the outline, 60 in x 90 in, or none; the outline is left out",
     ]);
     assert.equal(planOf(text).walls[0]!.outline, null);
+  });
+});
+
+describe("an outline and a rectangle on its wall", () => {
+  const gable = [
+    { x: 0, y: 0 },
+    { x: 60, y: 0 },
+    { x: 60, y: 90 },
+    { x: 0, y: 30 },
+  ];
+  const box = (left: number, bottom: number) => ({
+    left,
+    bottom,
+    right: left + 10,
+    top: bottom + 10,
+  });
+
+  it("are told apart from a slope that only touches a corner of it", () => {
+    assert.equal(slopeCuts(gable, box(20, 40)), false);
+    assert.equal(slopeCuts(gable, box(20, 41)), true);
+    assert.equal(slopeCuts(gable, box(20, 60)), false);
+    assert.equal(slopeCuts(gable, box(-5, -5)), false, "a corner of level and upright edges");
+  });
+
+  it("say whether its middle is on the wall", () => {
+    assert.equal(holdsMiddle(gable, box(20, 30)), true);
+    assert.equal(holdsMiddle(gable, box(20, 60)), false);
   });
 });
