@@ -45,9 +45,9 @@ describe("what is still to come of a tile", () => {
 
   it("counts a tile as used of which one piece is set, and the pieces that its rest is for", () => {
     const thin = plan("    set courses 1 to 2\n").replace("size 682", "size 672");
-    // Ends of 40: two a tile, so five come from three: course 1's alone, those of 2 and 3 together.
+    // Ends of 40: two a tile, so five come from three: 1 with 4, 2 with 3, and 5 alone.
     const { needed, toCome } = takeText(thin).taken.tiles[0]!;
-    assert.deepEqual([needed, toCome!.used, toCome!.fromUsed, toCome!.needed], [33, 14, 1, 19]);
+    assert.deepEqual([needed, toCome!.used, toCome!.fromUsed, toCome!.needed], [33, 14, 2, 19]);
   });
 
   it("is bought with its own breakage and boxes", () => {
