@@ -35,6 +35,7 @@ import { setTopOff } from "./set-top-off.js";
 import { tileNominal } from "./tile-nominal.js";
 import { trimTooThin } from "./trim-too-thin.js";
 import { wallTooLarge } from "./wall-too-large.js";
+import { wallUnsettled } from "./wall-unsettled.js";
 import { wishNotMet } from "./wish-not-met.js";
 
 /** The rules of the trade. A new rule is a file and a line here. */
@@ -75,6 +76,7 @@ export const TRADE_RULES: readonly Rule[] = [
   setNoCourse,
   tileNominal,
   wallTooLarge,
+  wallUnsettled,
   wishNotMet,
 ];
 

@@ -16,6 +16,7 @@ export type {
   Option,
   Region,
   RoomChoice,
+  Unsettled,
   RoundHole,
   Score,
   SetStand,

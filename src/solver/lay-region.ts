@@ -82,6 +82,15 @@ export function startRegion(plot: LayPlot, joint: Nm): Region {
   return layRegion({ ...plot, lay: { ...lay, area } }, joint);
 }
 
+/** The sides at which a region ends elsewhere than the whole wall's. */
+export function innerSides(region: Region, whole: Region): Side[] {
+  return SIDES.filter((side) => region[side] !== whole[side] && !isSame(region, whole, side));
+}
+
+function isSame(a: Region, b: Region, side: Side): boolean {
+  return a[side].value.join() === b[side].value.join() && a[side].at.join() === b[side].at.join();
+}
+
 /** The joint between a lay and one that has its place: as either says, else the wider of their own. */
 export function jointBetween(lay: Lay, joint: Nm, other: Placed): Nm {
   if (goesStraightOn(lay, other.lay)) return joint;

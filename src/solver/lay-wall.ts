@@ -1,9 +1,10 @@
 import type { Nm } from "../measure/index.js";
-import type { Lay, Plan, Side, Wall } from "../model/index.js";
+import type { Lay, Plan, Wall } from "../model/index.js";
 import type { Chosen } from "./choose/index.js";
 import { courseShift, latticeOf } from "./lattice.js";
 import { goesStraightOn, inCourseOrder, inPlacingOrder } from "./lay-order.js";
 import {
+  innerSides,
   layRegion,
   type LayPlot,
   type Placed,
@@ -26,29 +27,51 @@ export type Starting = (plot: LayPlot) => Chosen;
 /** A lay without its place in the numbering of the wall's courses. */
 type Unnumbered = Omit<SolvedLay, "idPrefix" | "below">;
 
-const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
-
 /** Lays a wall whose lays start as `starting` says: its region, pieces and trims. */
 export function layWall(plan: Plan, wall: Wall, starting: Starting): SolvedWall {
   const laid = new Map<Lay, Unnumbered>();
   const placed: Placed[] = [];
-  for (const lay of inPlacingOrder(wall.lays)) {
-    const from = [...laid.values()].find((each) => each.lay.name === lay.goesOnFrom);
-    const plot: LayPlot = {
-      plan,
-      wall,
-      lay: from ? goneOn(lay, from) : lay,
-      placed: [...placed],
-    };
-    const one: Unnumbered = { ...layOne(plot, starting(plot), coursesOf(from)), lay };
-    laid.set(lay, one);
-    placed.push(placedBy(lay, one));
-  }
+  for (const lay of inPlacingOrder(wall.lays)) layNext(plan, wall, lay, { laid, placed, starting });
   const lays = numbered(wall, laid);
   const joint = lays[0]?.joint ?? 0;
   const region = regionOf(plan, wall, joint);
   const trims = trimsOf(wall, region, lays, joint);
   return { wall, region, lays, trims, insides: layInsides(plan, wall, lays), refused: null };
+}
+
+/** Where a lay of a wall is to be laid once those that have their places before it are, as `starting` says. */
+export function plotFor(plan: Plan, wall: Wall, name: string, starting: Starting): LayPlot {
+  const laid = new Map<Lay, Unnumbered>();
+  const placed: Placed[] = [];
+  const order = inPlacingOrder(wall.lays);
+  const last = order.findIndex((lay) => lay.name === name);
+  for (const lay of order.slice(0, last)) layNext(plan, wall, lay, { laid, placed, starting });
+  const lay = order[last]!;
+  return { plan, wall, lay: startedLay(lay, laid), placed };
+}
+
+/** What of a wall is laid so far. */
+interface Laying {
+  readonly laid: Map<Lay, Unnumbered>;
+  readonly placed: Placed[];
+  readonly starting: Starting;
+}
+
+function layNext(plan: Plan, wall: Wall, lay: Lay, { laid, placed, starting }: Laying): void {
+  const plot: LayPlot = { plan, wall, lay: startedLay(lay, laid), placed: [...placed] };
+  const after = coursesOf(goesOnFrom(lay, laid));
+  const one: Unnumbered = { ...layOne(plot, starting(plot), after), lay };
+  laid.set(lay, one);
+  placed.push(placedBy(lay, one));
+}
+
+function startedLay(lay: Lay, laid: ReadonlyMap<Lay, Unnumbered>): Lay {
+  const from = goesOnFrom(lay, laid);
+  return from ? goneOn(lay, from) : lay;
+}
+
+function goesOnFrom(lay: Lay, laid: ReadonlyMap<Lay, Unnumbered>): Unnumbered | undefined {
+  return [...laid.values()].find((each) => each.lay.name === lay.goesOnFrom);
 }
 
 /** How many courses of a bond there are up to a lay's last one. */
@@ -65,9 +88,7 @@ function layOne(plot: LayPlot, chosen: Chosen, after: number): Unnumbered {
   const own = startOf(plot, chosen, stand);
   const start = after > 0 ? { ...own, after } : own;
   const whole = regionOf(plan, wall, joint);
-  const inner = SIDES.filter(
-    (side) => region[side] !== whole[side] && !isSame(region, whole, side),
-  );
+  const inner = innerSides(region, whole);
   return { lay, stand, region, inner, joint, across, up, ...layPieces(region, start), choice };
 }
 
@@ -86,10 +107,6 @@ function goneOn(lay: Lay, from: Unnumbered): Lay {
   const half =
     left < 0 ? Math.ceil(lay.tile.face.across / 2) : Math.floor(lay.tile.face.across / 2);
   return { ...lay, across: { kind: "tile", centre: { on: "place", x: left + half } } };
-}
-
-function isSame(a: Region, b: Region, side: Side): boolean {
-  return a[side].value.join() === b[side].value.join() && a[side].at.join() === b[side].at.join();
 }
 
 function numbered(wall: Wall, laid: ReadonlyMap<Lay, Unnumbered>): SolvedLay[] {

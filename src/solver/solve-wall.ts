@@ -1,7 +1,5 @@
 import type { Plan, Wall } from "../model/index.js";
-import { carryOn, settleLay } from "./carry-start.js";
-import { choose } from "./choose/choose.js";
-import { layRegion } from "./lay-region.js";
+import { chooseFor } from "./choose-lay.js";
 import { layWall } from "./lay-wall.js";
 import { bareWall } from "./refusals.js";
 import type { SolvedWall } from "./solved.js";
@@ -13,9 +11,5 @@ export function solveWall(
   solved: ReadonlyMap<string, SolvedWall>,
 ): SolvedWall {
   if (wall.lays.length === 0) return bareWall(plan, wall, null);
-  return layWall(plan, wall, (plot) => {
-    const lay = settleLay(plot, solved);
-    const chosen = choose(plan, wall, lay, (joint) => layRegion(plot, joint));
-    return carryOn(plot, chosen, solved);
-  });
+  return layWall(plan, wall, (plot) => chooseFor(plot, solved));
 }

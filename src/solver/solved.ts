@@ -101,12 +101,24 @@ export interface Option {
   readonly score: Score;
 }
 
+/** What a plan leaves free and no lay alone can settle, so that it stays where it may first stand. */
+export interface Unsettled {
+  /** The names of the wall and of its opening; null for the height that its tile stops at. */
+  readonly wall: string;
+  readonly opening: string | null;
+  /** The names of the lays that it may come to stand in, or that hang from it. */
+  readonly lays: readonly string[];
+  /** Whether it would have to be weighed in several lays, in none, or moves a lay that it isn't in. */
+  readonly why: "spans" | "outside" | "moves";
+}
+
 /** How the walls of a room were chosen together. */
 export interface RoomChoice {
   /** How many joints and heights of the room were weighed. */
   readonly weighed: number;
   /** Whether not all that may be better was looked at. */
   readonly capped: boolean;
+  readonly unsettled: readonly Unsettled[];
 }
 
 /** What the solver decided, out of what. */

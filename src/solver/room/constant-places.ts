@@ -17,7 +17,7 @@ export function constantPlaces(
   fields: WallFields,
   direction: "x" | "y",
 ): ReadonlyMap<number, readonly Nm[]> {
-  const { free, wall, first, drawn } = fields;
+  const { free, wall, drawn } = fields;
   const { fields: base } = fields.base(drawn.stop);
   const fixed = edgesOf(
     fields.moving.filter((i) => !free[direction].includes(i)).map((i) => fields.boxOf(i)),
@@ -26,7 +26,7 @@ export function constantPlaces(
   const from = (i: number, edges: readonly Nm[]) =>
     placesByEdges(
       wall.openings[i]!.free[direction]!,
-      reachingOf(first.own, i, AXIS[direction]),
+      reachingOf(fields, i, AXIS[direction]),
       sizesOf(fields, AXIS[direction]),
       edges,
     );

@@ -1,7 +1,8 @@
 import type { Nm } from "../../measure/index.js";
-import type { Opening, Range } from "../../model/index.js";
+import type { Range } from "../../model/index.js";
 import { offsFrom, offsTo } from "../choose/conditions.js";
-import type { Axis, Field } from "../choose/field.js";
+import type { Axis } from "../choose/field.js";
+import type { WallFields } from "./wall-fields.js";
 
 /** One direction of what an opening takes: its edges, as far before and behind its own place. */
 export interface Reaching {
@@ -79,9 +80,13 @@ export function placesTied(range: Range, from: Nm, module: Nm, origins: readonly
 }
 
 /** What an opening takes in a direction, seen from its own place. */
-export function reachingOf(field: Field, i: number, direction: "across" | "up"): Reaching {
-  const { opening, box } = field.region.takeaways[i]!;
-  const { at, size }: Pick<Opening, "at" | "size"> = opening;
+export function reachingOf(
+  fields: Pick<WallFields, "wall" | "boxOf">,
+  i: number,
+  direction: "across" | "up",
+): Reaching {
+  const { at, size } = fields.wall.openings[i]!;
+  const box = fields.boxOf(i);
   return direction === "across"
     ? { before: at.x - box.left, length: box.right - box.left, size: size.across }
     : { before: at.y - box.bottom, length: box.top - box.bottom, size: size.up };

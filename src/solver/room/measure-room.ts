@@ -78,7 +78,9 @@ function missAt(plan: Plan, { wall, lay }: LaidWall, wanted: Wish["wanted"]): nu
       return 0;
     case "centre": {
       const opening = wall.wall.openings.find(({ name }) => name === wanted.on.opening);
-      return opening ? centreMiss(lattice, opening) : 0;
+      // Of a wall's lays only those round it have a tile or a joint there.
+      const isRound = region.takeaways.some((taken) => taken.opening === opening);
+      return opening && isRound ? centreMiss(lattice, opening) : 0;
     }
     case "whole-at-opening": {
       const taken = region.takeaways.find(({ opening }) => opening.name === wanted.of.opening);

@@ -201,7 +201,7 @@ export class MovingOpenings {
     const sizes = [fields.first.own, ...fields.first.under.map(({ field }) => field)].flatMap(
       ({ [axis]: { sliver, half, face } }) => [sliver, half, face],
     );
-    const more = placesByEdges(range, reachingOf(fields.first.own, i, axis), sizes, edges);
+    const more = placesByEdges(range, reachingOf(fields, i, axis), sizes, edges);
     const known = new Set(own.map(({ at }) => at));
     return [
       ...own,

@@ -78,7 +78,7 @@ export class PlacesAt {
       const tied = placesTied(range, this.statedAt(range.min), own.module, [origin]);
       return tied.filter((at) => (this.statedAt(at) - origin) % own.module === 0);
     }
-    const reaching = reachingOf(fields.first.own, i, direction === "x" ? "across" : "up");
+    const reaching = reachingOf(fields, i, direction === "x" ? "across" : "up");
     const all = [fields.first.own, ...fields.first.under.map(({ field }) => field)];
     const shifts = direction === "x" ? fields.first.own.shifts : [0];
     const origins = shifts.map((shift) => origin + shift);

@@ -13,7 +13,7 @@ import { roomJoints } from "./room-joints.js";
 import { isFree } from "./settle.js";
 import { WallAt, type WallFound } from "./wall-at.js";
 import { WallFields } from "./wall-fields.js";
-import { noCost, type Wanting, wantingOf } from "./wanting.js";
+import { noCost, type TiledAt, type Wanting, wantingOf } from "./wanting.js";
 
 /** A room laid together. */
 export interface RoomFound {
@@ -51,8 +51,13 @@ interface ClusterFound {
 }
 
 /** Finds the best layout of walls together for these wishes, the most wanted first. */
-export function searchRoom(plan: Plan, walls: readonly Wall[], wishes: readonly Wish[]): RoomFound {
-  return new RoomSearch(wantingOf(plan, wishes), walls).run();
+export function searchRoom(
+  plan: Plan,
+  walls: readonly Wall[],
+  wishes: readonly Wish[],
+  tiledAt?: TiledAt,
+): RoomFound {
+  return new RoomSearch(wantingOf(plan, wishes, tiledAt), walls).run();
 }
 
 class RoomSearch {

@@ -26,7 +26,8 @@ export function settle(wall: Wall, { stop, places }: Settled): Wall {
   };
 }
 
-function settledLay(lay: Lay, moved: ReadonlyMap<Opening, Opening>): Lay {
+/** A lay with what its start may speak of where that stands. */
+export function settledLay(lay: Lay, moved: ReadonlyMap<Opening, Opening>): Lay {
   return {
     ...lay,
     across: lay.across && settledAcross(lay.across, moved),

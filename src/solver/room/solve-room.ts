@@ -6,6 +6,7 @@ import type { Choice, Option, RoomChoice } from "../solved.js";
 import { type RoomFound, searchRoom } from "./search-room.js";
 import { isFree, movedOpenings, settle, settledAcross, settledUp } from "./settle.js";
 import type { WallFound } from "./wall-at.js";
+import type { TiledAt } from "./wanting.js";
 
 /** A plan with all that it left free settled, and how its walls are laid. */
 export interface RoomLaid {
@@ -22,10 +23,15 @@ export function isRoom({ wishes, walls }: Plan): boolean {
 
 /**
  * Lays the walls of a plan together, for these wishes in this order. `walls` are those that may be laid;
- * the others stay as they are.
+ * the others stay as they are. `tiledAt` says what of a wall its first lay has; by default it has all of it.
  */
-export function layRoom(plan: Plan, walls: readonly Wall[], wishes: readonly Wish[]): RoomLaid {
-  const found = searchRoom(plan, walls, wishes);
+export function layRoom(
+  plan: Plan,
+  walls: readonly Wall[],
+  wishes: readonly Wish[],
+  tiledAt?: TiledAt,
+): RoomLaid {
+  const found = searchRoom(plan, walls, wishes, tiledAt);
   const settled = new Map<Wall, Wall>();
   const chosen = new Map<string, Chosen>();
   for (const [i, each] of found.walls) {
@@ -37,7 +43,7 @@ export function layRoom(plan: Plan, walls: readonly Wall[], wishes: readonly Wis
   return {
     plan: { ...plan, walls: plan.walls.map((wall) => settled.get(wall) ?? wall) },
     chosen,
-    room: { weighed: found.weighed, capped: found.capped },
+    room: { weighed: found.weighed, capped: found.capped, unsettled: [] },
   };
 }
 

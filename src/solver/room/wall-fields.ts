@@ -6,7 +6,8 @@ import { thinned } from "../choose/budget.js";
 import type { Effort } from "../choose/effort.js";
 import { type Field, fieldOf, withLimits } from "../choose/field.js";
 import { latticeOf } from "../lattice.js";
-import type { Lattice } from "../solved.js";
+import { regionOf } from "../region.js";
+import type { Lattice, Region } from "../solved.js";
 import { ROOM_LOOKS, ROOM_MOST, shareOf } from "./budget.js";
 import { centreMiss, openingMiss, sideMiss } from "./misses.js";
 import { isFree, type Settled, settle, settledOf } from "./settle.js";
@@ -42,6 +43,8 @@ export class WallFields {
   /** Whether some ways were left out. */
   isThinned = false;
   private readonly bases = new Map<Nm, Base>();
+  /** What all openings take where they are drawn, whether the lay is round them or not. */
+  private readonly taken: Region<Opening>["takeaways"];
   private readonly wishes: Readonly<Record<"across" | "up" | "under" | "cuts", RankedWish[]>>;
 
   constructor(
@@ -77,6 +80,7 @@ export class WallFields {
     this.isFree = isFree(wall);
     this.drawn = settledOf(wall);
     this.first = this.fieldsOf(wall);
+    this.taken = regionOf(wanting.plan, wall, joint).takeaways;
   }
 
   /** At most the wall's share of some heights, evenly taken. */
@@ -133,8 +137,9 @@ export class WallFields {
   }
 
   private fieldsOf(wall: Wall): Fields {
-    const { plan } = this.wanting;
-    const own = fieldOf(plan, wall, wall.lays[0]!, this.joint);
+    const { plan, tiledAt } = this.wanting;
+    const { joint } = this;
+    const own = fieldOf(plan, wall, wall.lays[0]!, joint, tiledAt(wall, joint));
     const under = this.wishes.under.map(({ wish: { wanted }, place }) => {
       const limits = limitsUnder(plan.limits, wanted.kind === "no-cut" ? wanted.under : 0);
       return { place, field: withLimits(own, limits) };
@@ -145,7 +150,7 @@ export class WallFields {
 
   /** What an opening takes where it is drawn. */
   boxOf(i: number): Box {
-    return this.first.own.region.takeaways[i]!.box;
+    return this.taken[i]!.box;
   }
 
   /** What an opening takes at a place. */

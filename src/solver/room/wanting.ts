@@ -1,7 +1,8 @@
 import type { Nm } from "../../measure/index.js";
-import type { Limits, Plan, Wish } from "../../model/index.js";
+import type { Limits, Plan, Wall, Wish } from "../../model/index.js";
 import type { Bound } from "../choose/bounds.js";
-import type { Score } from "../solved.js";
+import { regionOf } from "../region.js";
+import type { Region, Score } from "../solved.js";
 import type { Cost } from "./cost.js";
 
 /** The measures of a score, behind the wishes. */
@@ -13,15 +14,23 @@ export interface RankedWish {
   readonly place: number;
 }
 
-/** What is wanted of a room, in ranks. */
+/** What of a wall, as it is settled so far, is tiled by the lay that is looked at. */
+export type TiledAt = (wall: Wall, joint: Nm) => Region;
+
+/** What is wanted of a room, in ranks, and what of its walls is tiled. */
 export interface Wanting {
   readonly plan: Plan;
   readonly wishes: readonly RankedWish[];
+  readonly tiledAt: TiledAt;
 }
 
-/** The wishes in this order, the most wanted first. */
-export function wantingOf(plan: Plan, wishes: readonly Wish[]): Wanting {
-  return { plan, wishes: wishes.map((wish, i) => ({ wish, place: i + 1 })) };
+/** The wishes in this order, the most wanted first; by default a lay has all of its wall. */
+export function wantingOf(
+  plan: Plan,
+  wishes: readonly Wish[],
+  tiledAt: TiledAt = (wall, joint) => regionOf(plan, wall, joint),
+): Wanting {
+  return { plan, wishes: wishes.map((wish, i) => ({ wish, place: i + 1 })), tiledAt };
 }
 
 /** A wall's cost from what its wishes miss, by their places, and its score. */

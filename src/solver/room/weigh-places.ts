@@ -60,10 +60,7 @@ export class WeighPlaces {
   leastOf(i: number): Cost {
     const { fields } = this;
     const { own } = fields.base(fields.drawn.stop).fields;
-    const [across, up] = [
-      reachingOf(fields.first.own, i, "across"),
-      reachingOf(fields.first.own, i, "up"),
-    ];
+    const [across, up] = [reachingOf(fields, i, "across"), reachingOf(fields, i, "up")];
     const least: Cost[] = [];
     if (fields.roundOf(i, "y", own) === "nothing") {
       least.push(
@@ -94,7 +91,7 @@ export class WeighPlaces {
     const { own } = fields.base(fields.drawn.stop).fields;
     if (fields.roundOf(i, "x", own) !== "ends") return noCost(fields.wanting);
     const { shifts } = own;
-    const { length } = reachingOf(fields.first.own, i, "up");
+    const { length } = reachingOf(fields, i, "up");
     const many = Math.floor(spanned(length, own.up) / shifts.length);
     const origins = shifts.map((shift) => x + shift);
     const { left } = fields.boxOf(i);
@@ -117,7 +114,7 @@ export class WeighPlaces {
     begins: readonly Nm[],
   ): Cost {
     const { fields } = this;
-    const { length } = reachingOf(fields.first.own, i, axis);
+    const { length } = reachingOf(fields, i, axis);
     const [own, ...under] = this.allFields();
     const ends =
       fields.roundOf(i, axis === "across" ? "x" : "y", own!) === "ends" ? own![axis] : null;
@@ -151,7 +148,7 @@ export class WeighPlaces {
   private placesOf(axis: "across" | "up", i: number, origins: readonly Nm[]): readonly Nm[] {
     const { first } = this.fields;
     const { module } = first.own[axis];
-    const { length, size } = reachingOf(first.own, i, axis);
+    const { length, size } = reachingOf(this.fields, i, axis);
     return this.allFields().flatMap((field) =>
       placesOnTiles({ min: 0, max: module }, { before: 0, length, size }, field[axis], origins),
     );

@@ -1,5 +1,4 @@
 import assert from "node:assert/strict";
-import { fieldOf } from "../../../src/solver/choose/field.js";
 import {
   placesByEdges,
   placesOnMiddles,
@@ -7,6 +6,8 @@ import {
   placesTied,
   reachingOf,
 } from "../../../src/solver/room/free-places.js";
+import { WallFields } from "../../../src/solver/room/wall-fields.js";
+import { wantingOf } from "../../../src/solver/room/wanting.js";
 import { window } from "../choose/model-plan.js";
 import { layOf, wallOf } from "../several-lays.js";
 
@@ -15,12 +16,13 @@ const lay = layOf("field");
 const { plan, wall } = wallOf([lay], {
   openings: [window([400, 300], [80, 60], { movement: 5 })],
 });
-const field = fieldOf(plan, wall, lay, 2);
+const fields = new WallFields(wantingOf(plan, []), wall, lay, 2, { cells: 0 }, 1);
+const field = fields.first.own;
 
 describe("what an opening takes, from its own place", () => {
   it("begins its joint before that, and is as long as both with the opening", () => {
-    assert.deepEqual(reachingOf(field, 0, "across"), { before: 5, length: 90, size: 80 });
-    assert.deepEqual(reachingOf(field, 0, "up"), { before: 5, length: 70, size: 60 });
+    assert.deepEqual(reachingOf(fields, 0, "across"), { before: 5, length: 90, size: 80 });
+    assert.deepEqual(reachingOf(fields, 0, "up"), { before: 5, length: 70, size: 60 });
   });
 });
 
