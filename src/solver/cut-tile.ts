@@ -53,15 +53,17 @@ export function cutTile(tile: Box, region: Sides, obstacles: Obstacles): readonl
   );
 }
 
-/** Whether a round hole made a part's edge: only then is a corner of the part on its rim. */
+/**
+ * Whether a round hole made a part's edge: only then are two corners of the part in a row on its rim. One alone
+ * may lie within the rim, yet clear of the polygon that stands for the hole.
+ */
 function bites(circle: Box, ring: Ring): boolean {
   const radius = (circle.right - circle.left) / 2;
   const x = (circle.left + circle.right) / 2;
   const y = (circle.bottom + circle.top) / 2;
   // Corners on the rim are rounded, so they may lie up to a nanometre out of it.
-  return ring.some(
-    (value, i) => i % 2 === 0 && Math.hypot(value - x, ring[i + 1]! - y) <= radius + 1,
-  );
+  const isOnRim = (i: number) => Math.hypot(ring[i]! - x, ring[i + 1]! - y) <= radius + 1;
+  return ring.some((_, i) => i % 2 === 0 && isOnRim(i) && isOnRim((i + 2) % ring.length));
 }
 
 function partOf(shape: Shape, touched: TilePart["touched"]): TilePart {

@@ -1,5 +1,5 @@
 import type { Nm } from "../measure/index.js";
-import type { Lay, Plan, Wall } from "../model/index.js";
+import type { Lay, Opening, Plan, Wall } from "../model/index.js";
 import type { Chosen } from "./choose/index.js";
 import { courseShift, latticeOf } from "./lattice.js";
 import { goesStraightOn, inCourseOrder, inPlacingOrder } from "./lay-order.js";
@@ -124,13 +124,14 @@ function numbered(wall: Wall, laid: ReadonlyMap<Lay, Unnumbered>): SolvedLay[] {
 /** An opening's frame has the joint of the lay round it. */
 function trimsOf(
   wall: Wall,
-  region: Region,
+  region: Region<Opening>,
   lays: readonly SolvedLay[],
   joint: Nm,
 ): SolvedWall["trims"] {
   const frames = wall.openings.flatMap((opening) => {
     const round = lays.find((lay) => lay.region.takeaways.some((each) => each.opening === opening));
-    return layFrame(opening, round?.region ?? region, round?.joint ?? joint);
+    const { bottom } = round?.region ?? region;
+    return layFrame(opening, { bottom, steps: wall.steps, joint: round?.joint ?? joint });
   });
   return [...frames, ...layFreeEdges(wall, region, joint)];
 }

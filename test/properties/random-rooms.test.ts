@@ -20,28 +20,36 @@ describe(`${ROOMS} random rooms`, () => {
         ),
       ),
     );
+    if (process.env.GAUGELATH_ROOMS) tell(taken);
     assert.deepEqual(
       taken.flatMap(({ faults }) => faults),
       [],
     );
-    const sum = (of: (share: TakenRooms) => number) =>
-      taken.reduce((all, share) => all + of(share), 0);
     assert.equal(
-      sum(({ rooms }) => rooms),
+      sumOver(taken, ({ rooms }) => rooms),
       ROOMS,
     );
-    const clean = sum((share) => share.clean);
+    const clean = sumOver(taken, (share) => share.clean);
     assert.ok(clean > 0.98 * ROOMS, `${clean} of ${ROOMS} without an error in the text`);
-    const slowest = taken.map((share) => share.slowest).reduce((a, b) => (b.ms > a.ms ? b : a));
-    if (process.env.GAUGELATH_ROOMS) {
-      const over = taken.flatMap((share) => share.overSecond);
-      console.log(`      over a second: ${over.length} (${over.join(", ")})`);
-      console.log(
-        `      slowest: seed ${slowest.seed}, ${Math.round(slowest.ms)} ms; ${clean} clean`,
-      );
-    }
   }).timeout(Math.max(600_000, 5000 * ROOMS));
 });
+
+/** Says how the rooms went, whether or not something was wrong with any. */
+function tell(taken: readonly TakenRooms[]): void {
+  const over = taken.flatMap((share) => share.overSecond);
+  const slowest = taken.map((share) => share.slowest).reduce((a, b) => (b.ms > a.ms ? b : a));
+  const [rooms, clean] = [
+    sumOver(taken, (share) => share.rooms),
+    sumOver(taken, (share) => share.clean),
+  ];
+  console.log(`      ${rooms} taken, ${clean} clean`);
+  console.log(`      over a second: ${over.length} (${over.join(", ")})`);
+  console.log(`      slowest: seed ${slowest.seed}, ${Math.round(slowest.ms)} ms`);
+}
+
+function sumOver(taken: readonly TakenRooms[], of: (share: TakenRooms) => number): number {
+  return taken.reduce((all, share) => all + of(share), 0);
+}
 
 /** Takes a share of the rooms in a process of its own, so that its processor time is its own. */
 function takeRooms(from: number, to: number): Promise<TakenRooms> {

@@ -60,4 +60,20 @@ describe("cutTile", () => {
       ],
     );
   });
+
+  it("gives no part to a round hole whose polygon stays clear of it, though the circle itself takes its corner", () => {
+    // 96 corners on a circle of 35 mm stand up to 0.019 mm inside it; this corner lies 0.005 mm inside.
+    const tile = { left: 503_872_500, bottom: 121_443_750, right: 915_828_750, top: 310_356_250 };
+    const niche = { left: 290_512_500, bottom: 205_581_250, right: 783_431_250, top: 505_618_750 };
+    const valve = { left: 909_637_500, bottom: 66_675_000, right: 979_487_500, top: 136_525_000 };
+    const wide = region({
+      right: level(2e9),
+      top: level(2e9),
+      bounds: { left: 0, bottom: 0, right: 2e9, top: 2e9 },
+    });
+    const [part, ...more] = cutTile(tile, wide, { boxes: [niche], circles: [valve] });
+    assert.equal(part!.shape!.outline.length, 12);
+    assert.equal(part!.touched, null);
+    assert.deepEqual(more, []);
+  });
 });

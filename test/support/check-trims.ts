@@ -1,10 +1,14 @@
 import assert from "node:assert/strict";
+import type { Nm } from "../../src/measure/index.js";
+import type { Opening } from "../../src/model/index.js";
 import {
   boundsOf,
   doubleShapeArea,
   overlaps,
   pieceBounds,
   pieceShape,
+  ringOf,
+  type Box,
   type Shape,
   type SolvedWall,
 } from "../../src/solver/index.js";
@@ -12,8 +16,25 @@ import { checkShape, roundingBound } from "./check-shape.js";
 import { intersect, ringsOf } from "./clipping.js";
 import { isRectilinear } from "./ring.js";
 
-/** Pieces of trim are well formed, overlap no other, and keep clear of the tile. */
+/** Past any wall of the tests: 1 km. */
+const FAR: Nm = 1_000_000_000_000;
+
+/**
+ * Pieces of trim are well formed, overlap no other, and keep clear of the tile and of what an outline leaves out;
+ * those along edges keep clear of openings, too.
+ */
 export function checkTrims({ wall, trims, lays }: SolvedWall): void {
+  for (const { along, pieces } of trims) {
+    const apart = [...wall.steps, ...("edge" in along ? wall.openings.map(solidBox) : [])];
+    for (const { shape } of pieces) {
+      apart.forEach((box, i) =>
+        checkApart(`${wall.name}: trim in step or opening ${i}`, shape, {
+          outline: ringOf(box),
+          holes: [],
+        }),
+      );
+    }
+  }
   const shapes = trims.flatMap((run) => run.pieces.map(({ shape }) => shape));
   shapes.forEach((shape, i) => {
     const name = `${wall.name}: trim ${i}`;
@@ -27,6 +48,17 @@ export function checkTrims({ wall, trims, lays }: SolvedWall): void {
       }
     }
   });
+}
+
+/** An opening with its frame, to the floor or the ceiling where it goes on so far. */
+function solidBox({ at, size, frame, reaches }: Opening): Box {
+  const by = frame ? frame.trim.face.across - frame.inset : 0;
+  return {
+    left: at.x - by,
+    bottom: reaches === "floor" ? -FAR : at.y - by,
+    right: at.x + size.across + by,
+    top: reaches === "ceiling" ? FAR : at.y + size.up + by,
+  };
 }
 
 /** Shapes share nothing: exactly where both are square, but for the rounding of slopes elsewhere. */

@@ -151,9 +151,35 @@ export function openingBox(wall: Wall, { opening }: Takeaway<Opening>): Box {
   const left = at.x;
   const right = at.x + size.across;
   const bare = bareSides(wall);
+  const floor = rangeBetween(bare.bottom, left, right).low;
+  const ceiling = rangeBetween(bare.top, left, right).high;
+  const stands = wall.steps.filter(({ meets }) => meets.top !== null);
+  const hangs = wall.steps.filter(({ meets }) => meets.bottom !== null);
   const ends = {
-    floor: rangeBetween(bare.bottom, left, right).low,
-    ceiling: rangeBetween(bare.top, left, right).high,
+    floor: lowestOver(
+      stands.map(({ left, right, top }) => ({ left, right, level: top })),
+      { left, right, level: floor },
+    ),
+    ceiling: -lowestOver(
+      hangs.map(({ left, right, bottom }) => ({ left, right, level: -bottom })),
+      { left, right, level: -ceiling },
+    ),
   };
   return reaching({ left, bottom: at.y, right, top: at.y + size.up }, opening, ends);
+}
+
+/** A level from one place across to another. */
+interface Tread {
+  readonly left: Nm;
+  readonly right: Nm;
+  readonly level: Nm;
+}
+
+/** The lowest that a floor comes between its ends with treads on it. */
+function lowestOver(treads: readonly Tread[], { left, right, level }: Tread): Nm {
+  const places = treads.flatMap((tread) => [tread.left, tread.right]);
+  return [left, ...places.filter((x) => x > left && x < right)].reduce((lowest, x) => {
+    const under = treads.filter((tread) => tread.left <= x && x < tread.right);
+    return Math.min(lowest, Math.max(level, ...under.map((tread) => tread.level)));
+  }, Infinity);
 }

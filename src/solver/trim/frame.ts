@@ -1,25 +1,46 @@
 import type { Nm } from "../../measure/index.js";
-import type { Frame, Opening, Side } from "../../model/index.js";
+import type { Frame, Opening, Side, Wall } from "../../model/index.js";
 import type { Box } from "../box.js";
 import { rangeBetween } from "../chain.js";
-import { frameOuter } from "../region.js";
+import { frameOuter, grownStep } from "../region.js";
 import type { Region, TrimRun } from "../solved.js";
 import { layStrip, type Strip } from "./strip.js";
 
+/** The floor of the tile round an opening, the steps of its wall's outline, and the joint of the trim. */
+export interface FrameGround {
+  readonly bottom: Region["bottom"];
+  readonly steps: Wall["steps"];
+  readonly joint: Nm;
+}
+
 /** The trim round an opening, side by side; none where it has no frame. A door's has no bottom. */
-export function layFrame(opening: Opening, region: Region, joint: Nm): readonly TrimRun[] {
+export function layFrame(opening: Opening, ground: FrameGround): readonly TrimRun[] {
   const outer = frameOuter(opening);
   if (!outer || !opening.frame) return [];
   const isDoor = opening.reaches === "floor";
-  const box = isDoor ? { ...outer, bottom: floorUnder(outer, region) } : outer;
   const sides: readonly Side[] = isDoor
     ? ["left", "right", "top"]
     : ["bottom", "left", "right", "top"];
-  return sides.map((side) => layStrip(stripOf(opening, opening.frame!, side, box, joint)));
+  const { frame } = opening;
+  return sides.map((side) => {
+    const box = isDoor ? { ...outer, bottom: floorUnder(side, outer, frame, ground) } : outer;
+    return layStrip(stripOf(opening, frame, side, box, ground.joint));
+  });
 }
 
-function floorUnder(outer: Box, region: Region): Nm {
-  return rangeBetween(region.bottom, outer.left, outer.right).high;
+/** The floor that a door's jamb stands on: under itself alone, since the floor may have a step under the door. */
+function floorUnder(
+  side: Side,
+  outer: Box,
+  { trim }: Frame,
+  { bottom, steps, joint }: FrameGround,
+): Nm {
+  const left = side === "right" ? outer.right - trim.face.across : outer.left;
+  const right = side === "left" ? outer.left + trim.face.across : outer.right;
+  const treads = steps
+    .filter((step) => step.meets.top && step.left < right && step.right > left)
+    .map((step) => grownStep(step, joint).top);
+  return Math.max(rangeBetween(bottom, left, right).high, ...treads);
 }
 
 function stripOf(opening: Opening, frame: Frame, side: Side, outer: Box, joint: Nm): Strip {

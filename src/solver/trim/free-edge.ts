@@ -1,9 +1,10 @@
 import type { Nm } from "../../measure/index.js";
-import { edgeTrim, type Side, type Wall } from "../../model/index.js";
+import { edgeTrim, type Opening, type Side, type Wall } from "../../model/index.js";
 import type { Box } from "../box.js";
 import { rangeBetween, valueAt, type Chain } from "../chain.js";
 import { sideDrawnIn } from "../draw-in.js";
 import type { Region, TrimRun } from "../solved.js";
+import { openingGaps, type Width } from "./opening-gaps.js";
 import { layStepTrims } from "./step-trim.js";
 import { clearStretches } from "./stretches.js";
 import { layStrip, type Strip } from "./strip.js";
@@ -12,14 +13,15 @@ const SIDES = ["left", "right", "bottom", "top"] as const;
 
 /**
  * The trim along the wall's free edges. Upright runs go through to a trimmed top or bottom; level
- * ones stand between the courses' ends (common practice), and leave out what steps take.
+ * ones stand between the courses' ends (common practice), and leave out what steps take. None goes through
+ * an opening, nor behind what stands before the wall.
  */
-export function layFreeEdges(wall: Wall, region: Region, joint: Nm): readonly TrimRun[] {
+export function layFreeEdges(wall: Wall, region: Region<Opening>, joint: Nm): readonly TrimRun[] {
   const own = SIDES.flatMap((side) => stripsOf(wall, region, side, joint).map(layStrip));
   return [...own, ...layStepTrims(wall, region, joint)];
 }
 
-function stripsOf(wall: Wall, region: Region, side: Side, joint: Nm): Strip[] {
+function stripsOf(wall: Wall, region: Region<Opening>, side: Side, joint: Nm): Strip[] {
   const edge = wall.edges[side];
   const trim = edgeTrim(edge.meets);
   if (!trim) return [];
@@ -31,9 +33,10 @@ function stripsOf(wall: Wall, region: Region, side: Side, joint: Nm): Strip[] {
   const width = acrossStrip(outer, inward * face.across);
   const reach = isUpright ? uprightReach(wall, region, joint, width) : levelReach(region, width);
   const steps = isUpright ? [] : stepsOn(wall, region, side);
+  const openings = openingGaps(region, side, width);
   // A length along a slope of the outline is longer than it is wide: the plan's reader tells of it.
   const slopes = edge.outlined ? slopesOf(outer) : [];
-  return clearStretches(reach, [...steps, ...slopes]).map(({ from, to }) => ({
+  return clearStretches(reach, [...steps, ...slopes, ...openings]).map(({ from, to }) => ({
     along: { edge },
     side,
     length: to - from,
@@ -64,12 +67,7 @@ function stepsOn({ steps }: Wall, region: Region, side: Side): Box[] {
   return region.steps.filter((_, i) => steps[i]!.meets[tread] !== null);
 }
 
-/** What a strip covers from its outer edge to its inner one, in the direction across it. */
-interface Width {
-  readonly low: Nm;
-  readonly high: Nm;
-}
-
+/** From the strip's outer edge to its inner one. */
 function acrossStrip({ value }: Chain, inward: Nm): Width {
   const edges = value.flatMap((outer) => [outer, outer + inward]);
   return { low: Math.min(...edges), high: Math.max(...edges) };

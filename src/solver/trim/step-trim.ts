@@ -1,8 +1,16 @@
 import type { Nm } from "../../measure/index.js";
-import { type Edge, edgeTrim, type Side, type Step, type Wall } from "../../model/index.js";
+import {
+  type Edge,
+  edgeTrim,
+  type Opening,
+  type Side,
+  type Step,
+  type Wall,
+} from "../../model/index.js";
 import { overlaps, type Box } from "../box.js";
 import { rangeBetween } from "../chain.js";
 import type { Region, TrimRun } from "../solved.js";
+import { openingGaps, type Width } from "./opening-gaps.js";
 import { layStrip } from "./strip.js";
 import { clearStretches, type Stretch } from "./stretches.js";
 
@@ -10,7 +18,7 @@ import { clearStretches, type Stretch } from "./stretches.js";
  * The trim along the steps of a wall's outline: a run on each tread and each riser that faces a trimmed side.
  * As along the wall's own sides, upright runs go through, and level ones stand between (common practice).
  */
-export function layStepTrims(wall: Wall, region: Region, joint: Nm): readonly TrimRun[] {
+export function layStepTrims(wall: Wall, region: Region<Opening>, joint: Nm): readonly TrimRun[] {
   const ground: Ground = { wall, region, joint };
   return wall.steps.flatMap((step, i) =>
     SIDES.flatMap((side) => {
@@ -21,7 +29,9 @@ export function layStepTrims(wall: Wall, region: Region, joint: Nm): readonly Tr
       const at: StepSide = { step, grown: region.steps[i]!, side, edge, width };
       const runs =
         side === "left" || side === "right" ? riserRuns(at, ground) : treadRuns(at, ground);
-      return runs.map(({ from, to }) =>
+      const gaps = openingGaps(region, side, acrossStrip(at));
+      const clear = runs.flatMap((run) => clearStretches(run, gaps));
+      return clear.map(({ from, to }) =>
         layStrip({
           along: { edge },
           side: edge.side,
@@ -43,7 +53,7 @@ const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
 
 interface Ground {
   readonly wall: Wall;
-  readonly region: Region;
+  readonly region: Region<Opening>;
   readonly joint: Nm;
 }
 
@@ -54,6 +64,18 @@ interface StepSide {
   readonly side: Side;
   readonly edge: Edge;
   readonly width: Nm;
+}
+
+/** What the trim along a side of a step covers across itself. */
+function acrossStrip({ step, side, width }: StepSide): Width {
+  switch (side) {
+    case "left":
+    case "bottom":
+      return { low: step[side] - width, high: step[side] };
+    case "right":
+    case "top":
+      return { low: step[side], high: step[side] + width };
+  }
 }
 
 /** The tile lies outside a step: under its bottom, over its top, beside its left and right. */
@@ -71,12 +93,9 @@ function placeOn(step: Step, side: Side, from: Nm): (along: Nm, inward: Nm) => r
 }
 
 /** From the joint over the tile at the step's inner corner to the outer edge of what trims the level above (or below). */
-function riserRuns(
-  { step, grown, side, width }: StepSide,
-  { wall, region, joint }: Ground,
-): Stretch[] {
-  const [low, high] =
-    side === "left" ? [step.left - width, step.left] : [step.right, step.right + width];
+function riserRuns(at: StepSide, { wall, region, joint }: Ground): Stretch[] {
+  const { step, grown } = at;
+  const { low, high } = acrossStrip(at);
   const others = region.steps.filter(
     (other) => other !== grown && other.left < high && other.right > low,
   );
@@ -95,13 +114,10 @@ function riserRuns(
 }
 
 /** Between the risers at its ends, where there are any; else to the wall's end, or to where a slope goes on. */
-function treadRuns({ step, grown, side, width }: StepSide, { region, joint }: Ground): Stretch[] {
-  const strip: Box = {
-    left: step.left,
-    right: step.right,
-    bottom: side === "bottom" ? step.bottom - width : step.top,
-    top: side === "bottom" ? step.bottom : step.top + width,
-  };
+function treadRuns(at: StepSide, { region, joint }: Ground): Stretch[] {
+  const { step, grown } = at;
+  const { low, high } = acrossStrip(at);
+  const strip: Box = { left: step.left, right: step.right, bottom: low, top: high };
   const from = rangeBetween(region.left, strip.bottom, strip.top).high;
   const to = rangeBetween(region.right, strip.bottom, strip.top).low;
   const others = region.steps.filter((other) => other !== grown && overlaps(other, strip));

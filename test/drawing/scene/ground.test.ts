@@ -79,4 +79,17 @@ describe("the ground", () => {
     );
     assert.equal(openingBox(solved.wall, solved.region.takeaways[0]!).bottom, -2 * 25_400_000);
   });
+
+  it("stands a bench on the step under it, and lets a door beside it down to the floor", () => {
+    const { solved } = solvedWallOf(
+      planOf(
+        wallText(
+          "  leg left 12 down 6 floor movement 1/8\n  bottom pan movement 1/8\n  door d {\n    at 2, 0\n    size 8 x 20\n  }\n  bench b {\n    at 20\n    size 10 x 8\n    movement 1/8\n  }",
+        ),
+      ),
+    );
+    const [door, bench] = solved.region.takeaways.map((each) => openingBox(solved.wall, each));
+    assert.equal(door!.bottom, -6 * 25_400_000);
+    assert.equal(bench!.bottom, 0);
+  });
 });

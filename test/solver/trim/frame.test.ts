@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
-import type { Opening, Trim } from "../../../src/model/index.js";
-import { boundsOf, type Region } from "../../../src/solver/index.js";
+import type { Edge, Opening, Step, Trim } from "../../../src/model/index.js";
+import { boundsOf } from "../../../src/solver/index.js";
 import { layFrame } from "../../../src/solver/trim/frame.js";
 
 const here = { line: 0, character: 0 };
@@ -17,23 +17,11 @@ const trim: Trim = {
   allows: [],
 };
 const level = (value: number) => ({ at: [0], value: [value] });
-const region: Region = {
-  left: level(0),
-  right: level(600),
-  bottom: level(7),
-  top: level(900),
-  hiddenLeft: null,
-  hiddenRight: null,
-  hiddenBottom: null,
-  hiddenTop: null,
-  takeaways: [],
-  roundHoles: [],
-  steps: [],
-  between: { left: -Infinity, right: Infinity },
-  bounds: { left: 0, bottom: 7, right: 600, top: 900 },
-};
-
-function frame(join: "mitre" | "butt", kind: Opening["kind"] = "window") {
+function frame(
+  join: "mitre" | "butt",
+  kind: Opening["kind"] = "window",
+  steps: readonly Step[] = [],
+) {
   const opening: Opening = {
     kind,
     name: "sash",
@@ -47,7 +35,7 @@ function frame(join: "mitre" | "butt", kind: Opening["kind"] = "window") {
     origin,
     allows: [],
   };
-  const runs = layFrame(opening, region, 2);
+  const runs = layFrame(opening, { bottom: level(7), steps, joint: 2 });
   return new Map(runs.map((run) => [run.side, run]));
 }
 
@@ -99,5 +87,22 @@ describe("layFrame", () => {
     assert.equal(boundsOf(runs.get("left")!.pieces[0]!.shape.outline).bottom, 7);
     assert.deepEqual(runs.get("left")!.pieces[0]!.mitre, []);
     assert.deepEqual(runs.get("left")!.pieces.at(-1)!.mitre, ["top"]);
+  });
+
+  it("stands each jamb of a door on the floor under itself, where a step of the floor is under the door", () => {
+    const floor: Edge = {
+      side: "bottom",
+      meets: { kind: "floor" },
+      measured: [],
+      outlined: true,
+      joint: { kind: "movement", width: 3 },
+      stated: true,
+      origin,
+    };
+    const meets = { left: floor, right: null, bottom: null, top: floor };
+    const steps = [{ left: 250, bottom: -600, right: 900, top: 90, meets }];
+    const runs = frame("butt", "door", steps);
+    assert.equal(boundsOf(runs.get("left")!.pieces[0]!.shape.outline).bottom, 7);
+    assert.equal(boundsOf(runs.get("right")!.pieces[0]!.shape.outline).bottom, 93);
   });
 });

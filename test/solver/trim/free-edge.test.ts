@@ -56,4 +56,26 @@ describe("layFreeEdges", () => {
     const [left] = outlines("left free trim edging", "bottom pan measured 0: 10, 20: 0 movement 3");
     assert.equal(Math.min(...left!.flat().filter((_, i) => i % 2 === 1)), 13);
   });
+
+  it("leaves out what an opening or a bench takes, and no more than its soft joint off it", () => {
+    const bench = "bench seat {\n at 250\n size 140 x 100\n movement 4\n }";
+    const [right] = outlines("right free trim edging", "bottom floor movement 3", bench);
+    assert.deepEqual(Math.min(...right!.flat().filter((_, i) => i % 2 === 1)), 104);
+    const niche = "niche shelf {\n at 100, 200\n size 150 x 90\n movement 4\n }";
+    const across = outlines("top free trim edging", niche)
+      .flat(2)
+      .filter((_, i) => i % 2 === 0);
+    assert.deepEqual(
+      across.filter((x) => x > 90 && x < 260).sort((a, b) => a - b),
+      [96, 96, 254, 254],
+    );
+  });
+
+  it("goes on beside an opening whose soft joint alone comes into it", () => {
+    const niche = "niche shelf {\n at 100, 180\n size 150 x 98\n movement 4\n }";
+    const [top] = outlines("top free trim edging", niche);
+    const across = top!.flat().filter((_, i) => i % 2 === 0);
+    assert.deepEqual([Math.min(...across), Math.max(...across)], [3.175, 396.825]);
+    assert.ok(!across.includes(96) && !across.includes(254));
+  });
 });
