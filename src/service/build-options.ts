@@ -1,9 +1,17 @@
 import { buildRoomScene, type WallScene } from "../drawing/index.js";
 import { leftWords, type OptionCard, roomCards, wallCards } from "../sheets/index.js";
-import { type RoomChoice, roomOptions, type SolvedPlan, type SolvedWall } from "../solver/index.js";
+import {
+  type RoomChoice,
+  roomOptions,
+  type SolvedLay,
+  type SolvedPlan,
+  type SolvedWall,
+  startedLays,
+} from "../solver/index.js";
 import type { DocumentState } from "./document-state.js";
 import type { OptionGroup, PlanOption, PlanOptions } from "./plan-options.js";
 import type { Turns } from "./workspace.js";
+import { ownStart } from "./own-start.js";
 import { wallOptions } from "./wall-options.js";
 import { writeOption } from "./write-option.js";
 import { writeRoom } from "./write-room.js";
@@ -32,11 +40,15 @@ export async function buildOptions(
   const asked = solved.walls.filter((each) => wall === null || each.wall.name === wall);
   const groups: OptionGroup[] = [];
   for (const each of asked.slice(0, MOST_WALLS)) {
-    await turns.pause();
-    if (turns.cancelled) return null;
-    groups.push(wallGroup(state, solved, each));
+    const started = startedLays(each);
+    // A wall without any says why.
+    for (const laid of started.length > 0 ? started : [undefined]) {
+      await turns.pause();
+      if (turns.cancelled) return null;
+      groups.push(wallGroup(state, solved, each, laid));
+    }
   }
-  return { uri, version, wall, groups, more: asked.length - groups.length };
+  return { uri, version, wall, groups, more: Math.max(0, asked.length - MOST_WALLS) };
 }
 
 function roomGroup(state: DocumentState, solved: SolvedPlan, room: RoomChoice): OptionGroup {
@@ -54,22 +66,27 @@ function roomGroup(state: DocumentState, solved: SolvedPlan, room: RoomChoice): 
   };
 }
 
-function wallGroup(state: DocumentState, solved: SolvedPlan, wall: SolvedWall): OptionGroup {
+function wallGroup(
+  state: DocumentState,
+  solved: SolvedPlan,
+  wall: SolvedWall,
+  laid: SolvedLay | undefined,
+): OptionGroup {
   const { name, title } = wall.wall;
-  const group = { wall: name, title: title || name, options: [] };
+  const lay = laid && wall.lays.length > 1 ? `, the lay of ${laid.lay.name}` : "";
+  const group = { wall: name, title: `${title || name}${lay}`, options: [] };
   if (piecesOf([wall]) > MOST_PIECES) return { ...group, note: TOO_MANY };
-  const found = wallOptions(solved, wall);
-  const [first] = wall.lays;
-  if (!first) return { ...group, note: "No tile is laid on it." };
-  if (!found) return { ...group, note: "Its courses are set: their start stays." };
+  if (wall.lays.length === 0) return { ...group, note: "No tile is laid on it." };
+  const found = laid ? wallOptions(solved, wall, laid) : null;
+  if (!laid || !found) return { ...group, note: "Its courses are set: their start stays." };
   const cards = wallCards(solved, wall, found);
-  const lay = wall.lays.length > 1 ? `The lay of ${first.lay.name} alone: ` : "";
   return {
     ...group,
-    note: capital(`${lay}${leftWords(found)}.`),
+    note: capital(`${leftWords(found)}.`),
     options: found.options.map((option, i): PlanOption => {
       const alone = { plan: solved.plan, walls: [option.wall] };
-      return optionOf(cards[i]!, option.had, alone, writeOption(state, first, option));
+      const start = option.had ? ownStart(wall, laid) : option;
+      return optionOf(cards[i]!, option.had, alone, writeOption(state, laid, start));
     }),
   };
 }

@@ -1,10 +1,11 @@
 import type { Syntax } from "../language/index.js";
 import { exactLength } from "../measure/index.js";
 import { acrossWords, upWords } from "../sheets/index.js";
-import type { Option, SolvedLay } from "../solver/index.js";
+import type { SolvedLay } from "../solver/index.js";
 import type { DocumentState } from "./document-state.js";
 import type { TextEdit } from "./edits.js";
 import { insertInBlock } from "./insert-in-block.js";
+import type { WrittenStart } from "./own-start.js";
 import { statementFrom } from "./statement-from.js";
 
 /**
@@ -14,7 +15,7 @@ import { statementFrom } from "./statement-from.js";
 export function writeOption(
   state: DocumentState,
   { lay }: SolvedLay,
-  option: Pick<Option, "across" | "up" | "joint">,
+  option: WrittenStart,
 ): TextEdit[] | null {
   const block = statementFrom(state, lay.origin);
   if (block?.kind !== "lay" || block.body.some(({ kind }) => kind === "broken")) return null;
@@ -22,10 +23,14 @@ export function writeOption(
   const edits = jointEdits(state, block, exactLength(option.joint, units));
   const missing: string[] = [];
   for (const [kind, wanted, had] of [
-    ["across", acrossWords(option.across, units), lay.across && acrossWords(lay.across, units)],
+    [
+      "across",
+      option.across && acrossWords(option.across, units),
+      lay.across && acrossWords(lay.across, units),
+    ],
     ["up", upWords(option.up, units), lay.up && upWords(lay.up, units)],
   ] as const) {
-    if (wanted === had) continue;
+    if (wanted === null || wanted === had) continue;
     const statement = block.body.find((part) => part.kind === kind);
     if (statement) edits.push({ range: state.tree.lines.range(statement), text: wanted });
     else missing.push(wanted);

@@ -1,9 +1,10 @@
 import type { Syntax } from "../language/index.js";
 import { exactLength } from "../measure/index.js";
 import type { Wall } from "../model/index.js";
-import type { SolvedPlan } from "../solver/index.js";
+import { type SolvedPlan, startedLays } from "../solver/index.js";
 import type { DocumentState } from "./document-state.js";
 import type { TextEdit } from "./edits.js";
+import { ownStart } from "./own-start.js";
 import { statementFrom } from "./statement-from.js";
 import { writeOption } from "./write-option.js";
 
@@ -13,12 +14,12 @@ import { writeOption } from "./write-option.js";
  */
 export function writeRoom(state: DocumentState, { walls }: SolvedPlan): TextEdit[] | null {
   const edits: TextEdit[] = [];
-  for (const { wall, lays } of walls) {
-    const places = placeEdits(state, wall);
+  for (const solved of walls) {
+    const places = placeEdits(state, solved.wall);
     if (!places) return null;
     edits.push(...places);
-    for (const laid of lays) {
-      const own = writeOption(state, laid, laid);
+    for (const laid of startedLays(solved)) {
+      const own = writeOption(state, laid, ownStart(solved, laid));
       if (!own) return null;
       edits.push(...own);
     }

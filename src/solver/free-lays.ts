@@ -1,5 +1,5 @@
 import type { Lay, Opening, Plan, Side, Wall } from "../model/index.js";
-import { type Box, overlaps } from "./box.js";
+import { type Box, encloses, overlaps } from "./box.js";
 import { innerSides, layRegion, type Placed, placedBy, standOf } from "./lay-region.js";
 import { inPlacingOrder } from "./lay-order.js";
 import { regionOf } from "./region.js";
@@ -99,7 +99,7 @@ function patchesOf({ region }: Stretch): readonly Box[] {
 /** Whether a lay has tile where an opening may stand. */
 function meets(stretch: Stretch, reach: Box): boolean {
   const { region } = stretch;
-  return overlaps(region.bounds, reach) && !patchesOf(stretch).some((box) => holds(box, reach));
+  return overlaps(region.bounds, reach) && !patchesOf(stretch).some((box) => encloses(box, reach));
 }
 
 /** Whether what an opening may take ends with the lay only where the wall does. */
@@ -112,11 +112,7 @@ function isWithin(stretch: Stretch, reach: Box): boolean {
     right: inner.includes("right") ? bounds.right : Infinity,
     top: inner.includes("top") ? bounds.top : Infinity,
   };
-  return holds(far, reach) && !patchesOf(stretch).some((box) => overlaps(box, reach));
-}
-
-function holds(outer: Box, { left, bottom, right, top }: Box): boolean {
-  return outer.left <= left && outer.bottom <= bottom && outer.right >= right && outer.top >= top;
+  return encloses(far, reach) && !patchesOf(stretch).some((box) => overlaps(box, reach));
 }
 
 function startsFrom({ across, up }: Lay, opening: Opening): boolean {

@@ -82,7 +82,7 @@ export { isSetCourse } from "./set-stand.js";
 export { doubleRegionArea } from "./region-area.js";
 export { boundsOf, doubleArea, doubleShapeArea, ringOf } from "./shape.js";
 export { MEASURES, nearestClean } from "./choose/index.js";
-export { optionsOf } from "./options.js";
+export { optionsOf, startedLays } from "./options.js";
 export { MOST_PIECES } from "./refusals.js";
 export { roomOptions, wishOutcomes, worseIn } from "./room-options.js";
 export { measureRoom } from "./room/index.js";

@@ -1,6 +1,7 @@
 import assert from "node:assert/strict";
-import { optionsOf, roomOptions } from "../../src/solver/index.js";
+import { optionsOf, roomOptions, type SolvedWall, startedLays } from "../../src/solver/index.js";
 import type { PlanOptions } from "../../src/service/index.js";
+import { panelText } from "../solver/free-wall-text.js";
 import { edited, Plans, TURNS, wallPlan } from "./plans.js";
 import { stateOf } from "./state-of.js";
 
@@ -83,6 +84,29 @@ describe("the layouts side by side", () => {
       const [wall] = stateOf(edited(STATED, edits)).outcome.solved.walls;
       assert.equal(wall!.lays[0]!.choice, null);
       assert.deepEqual([...wall!.lays[0]!.pieces.bounds], [...found[i]!.lay.pieces.bounds]);
+    }
+  });
+
+  it("are of each lay of a wall, and give just that layout when they are taken", async () => {
+    for (const text of [
+      panelText(),
+      panelText({ dado: "across tile centred at 5", joint: "1/16" }),
+    ]) {
+      const { groups } = await optionsIn(text);
+      assert.deepEqual(
+        groups.map(({ title }) => title),
+        ["back, the lay of dado", "back, the lay of field"],
+      );
+      const { plan, solved } = stateOf(text).outcome;
+      const [wall] = solved.walls;
+      for (const [k, laid] of startedLays(wall!).entries()) {
+        const found = optionsOf(plan, wall!, laid)!.options;
+        for (const [i, { edits }] of groups[k]!.options.entries()) {
+          const [taken] = stateOf(edited(text, edits)).outcome.solved.walls;
+          const bounds = ({ lays }: SolvedWall) => lays.map(({ pieces }) => [...pieces.bounds]);
+          assert.deepEqual(bounds(taken!), bounds(found[i]!.wall), `${k} ${i}`);
+        }
+      }
     }
   });
 

@@ -1,8 +1,43 @@
 import assert from "node:assert/strict";
 import { writeRoom } from "../../src/service/write-room.js";
 import { ROOM } from "./fixes/take-room-option.test.js";
+import { panelText } from "../solver/free-wall-text.js";
 import { edited } from "./plans.js";
 import { stateOf } from "./state-of.js";
+
+describe("a room's layout of a wall with several lays", () => {
+  const openings = "niche n {\n at 8 to 12, 18 to 22\n size 8 x 8\n movement 1/8\n }";
+  const bounds = (text: string) =>
+    stateOf(text).outcome.solved.walls[0]!.lays.map(({ pieces }) => [...pieces.bounds]);
+  const writtenIn = (text: string) => {
+    const state = stateOf(text);
+    return edited(text, writeRoom(state, state.outcome.solved)!);
+  };
+
+  it("has the place that a lay settled, and each block's start", () => {
+    const text = panelText({ openings });
+    const written = writtenIn(text);
+    assert.doesNotMatch(written, / to /);
+    assert.equal(written.match(/^ +across /gm)?.length, 2);
+    assert.deepEqual(bounds(written), bounds(text));
+    assert.equal(writtenIn(written), written);
+  });
+
+  it("leaves the start of what is set, and of a block whose tiles start otherwise", () => {
+    const set = "across full tile from left\n up full course from bottom\n set courses 1 to 1";
+    const list = "courses 2 of dado, rest of field";
+    const lay = (lines: string) =>
+      panelText({ openings }).replace(
+        / {2}lay [^]*$/,
+        `  lay dado {\n bond stack\n joint 1/8\n ${lines}\n }\n}\n`,
+      );
+    for (const text of [lay(set), lay(list)]) {
+      const written = writtenIn(text);
+      assert.doesNotMatch(written, /at 8 to/);
+      assert.deepEqual(bounds(written), bounds(text));
+    }
+  });
+});
 
 describe("a room's layout written down", () => {
   const state = stateOf(ROOM);

@@ -1,7 +1,8 @@
 import assert from "node:assert/strict";
 import { NM_PER } from "../../src/measure/index.js";
 import { compareScores, firstDifference } from "../../src/solver/choose/index.js";
-import { optionsOf, type WallOptions } from "../../src/solver/index.js";
+import { optionsOf, startedLays, type WallOptions } from "../../src/solver/index.js";
+import { panelText } from "./free-wall-text.js";
 import { firstWall, solveClean } from "../support/solve-text.js";
 import { validate } from "../support/validate.js";
 
@@ -97,6 +98,39 @@ describe("optionsOf", () => {
     const [best] = options(plan(OPEN, "40 x 30", "running 1/3")).options;
     assert.equal(best!.ends.left.length, 3);
     assert.equal(best!.ends.right.length, 3);
+  });
+
+  it("opens each lay of a wall by itself, the others staying as they are", () => {
+    const answer = solveClean(panelText({ dado: "across tile centred at 5" }));
+    const { wall } = firstWall(answer);
+    const [dado, field] = startedLays(wall);
+    assert.deepEqual([dado!.lay.name, field!.lay.name], ["dado", "field"]);
+    const found = optionsOf(answer.plan, wall, field)!;
+    assert.equal(found.laid, field);
+    assert.ok(found.options.length > 1);
+    for (const { wall: laid, lay, had } of found.options) {
+      validate({ plan: answer.plan, walls: [laid] });
+      assert.deepEqual([...laid.lays[0]!.pieces.bounds], [...dado!.pieces.bounds]);
+      assert.equal(lay, laid.lays[1]);
+      assert.equal(had, lay === field);
+    }
+    assert.deepEqual(optionsOf(answer.plan, wall), optionsOf(answer.plan, wall, dado));
+  });
+
+  it("starts what a block lays at one place: its other tiles, and what goes on from it", () => {
+    const list = `joint 1/8\n courses 2 of field, 1 of liner, rest of field`;
+    const liner = `tile liner "liner" {\n face 5 x 1\n thickness 3/8\n}\n`;
+    const answer = solveClean(plan(list).replace("wall back", `${liner}wall back`));
+    const { wall } = firstWall(answer);
+    assert.deepEqual(
+      startedLays(wall).map(({ lay }) => lay.name),
+      ["field"],
+    );
+    for (const { wall: laid, had, across } of optionsOf(answer.plan, wall)!.options) {
+      const [low, band, high] = laid.lays;
+      assert.equal((high!.lattice.x - low!.lattice.x) % (low!.lattice.face.across + INCH / 8), 0);
+      if (!had) assert.deepEqual(band!.across, across);
+    }
   });
 
   it("has none of a wall that isn't laid", () => {

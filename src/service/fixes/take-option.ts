@@ -1,7 +1,7 @@
 import { formatLength, type Unit } from "../../measure/index.js";
 import type { SourceRange } from "../../model/index.js";
 import { layReading } from "../../sheets/index.js";
-import type { LaidOption } from "../../solver/index.js";
+import { type LaidOption, type SolvedLay, startedLays } from "../../solver/index.js";
 import type { DocumentState } from "../document-state.js";
 import { startWords } from "../hints.js";
 import { wallOptions } from "../wall-options.js";
@@ -17,17 +17,14 @@ const MOST_PIECES = 20_000;
 /** Other ways to start a lay, for a stretch within its lines. */
 export function takeOption(state: DocumentState, range: SourceRange): Fix[] {
   const { solved } = state.outcome;
-  const wall = solved.walls.find(({ lays: [laid] }) => {
-    const origin = laid?.lay.origin;
-    return (
-      origin?.file === state.document.file &&
-      origin.range.start.line <= range.start.line &&
-      range.end.line <= origin.range.end.line
-    );
-  });
-  const [laid] = wall?.lays ?? [];
-  if (!wall || !laid || laid.pieces.count > MOST_PIECES) return [];
-  const others = wallOptions(solved, wall)?.options.filter(({ had }) => !had) ?? [];
+  const isAt = ({ lay: { origin } }: SolvedLay) =>
+    origin.file === state.document.file &&
+    origin.range.start.line <= range.start.line &&
+    range.end.line <= origin.range.end.line;
+  const wall = solved.walls.find((each) => startedLays(each).some(isAt));
+  const laid = wall && startedLays(wall).find(isAt);
+  if (!laid || laid.pieces.count > MOST_PIECES) return [];
+  const others = wallOptions(solved, wall, laid)?.options.filter(({ had }) => !had) ?? [];
   return others.slice(0, MOST_OFFERED).flatMap((option) => {
     const edits = writeOption(state, laid, option);
     const title = titleOf(option, solved.plan.units);

@@ -1,10 +1,13 @@
 import { type Nm, toMillimetres } from "../../measure/index.js";
+import type { Plan } from "../../model/index.js";
 import {
   type LaidOption,
   optionsOf,
   type Score,
   type SolvedPlan,
   type SolvedWall,
+  startedLays,
+  type WallOptions,
 } from "../../solver/index.js";
 import { acrossJson, upJson } from "../start-json.js";
 import { optionFigures } from "./option-figures.js";
@@ -33,13 +36,28 @@ export function* optionsJson(solved: SolvedPlan): Generator<string> {
 
 function* wallJson({ plan }: SolvedPlan, solved: SolvedWall): Generator<string> {
   const { name, title } = solved.wall;
-  const found = optionsOf(plan, solved);
+  const found = startedLays(solved).map((laid) => optionsOf(plan, solved, laid)!);
   yield `{"name":${JSON.stringify(name)},"title":${JSON.stringify(title)},`;
   yield `"refused":${JSON.stringify(solved.refused)},`;
-  if (!found) {
+  const [first] = found;
+  if (!first) {
     yield `"options":[],"wholeTiles":null}`;
     return;
   }
+  yield* layJson(plan, first);
+  if (solved.lays.length > 1) {
+    yield `,\n"lays":[`;
+    for (const [i, each] of found.entries()) {
+      yield `${i > 0 ? "," : ""}\n{"name":${JSON.stringify(each.laid.lay.name)},`;
+      yield* layJson(plan, each);
+      yield "}";
+    }
+    yield "]";
+  }
+  yield `,\n"wholeTiles":${JSON.stringify(wholeTilesJson(solved))}}`;
+}
+
+function* layJson(plan: Plan, found: WallOptions): Generator<string> {
   const { left, weighed, capped, options } = found;
   yield `"left":${JSON.stringify(left)},"weighed":${weighed},"capped":${capped},\n"options":[`;
   for (const [i, option] of options.entries()) {
@@ -52,7 +70,7 @@ function* wallJson({ plan }: SolvedPlan, solved: SolvedWall): Generator<string> 
     };
     yield `${i > 0 ? "," : ""}\n${JSON.stringify(json)}`;
   }
-  yield `],\n"wholeTiles":${JSON.stringify(wholeTilesJson(solved))}}`;
+  yield "]";
 }
 
 function startJson({ wall, lay, across, up, joint }: LaidOption): object {

@@ -1,5 +1,12 @@
 import { formatLength, type Unit } from "../../measure/index.js";
-import { optionsOf, type SolvedPlan, type SolvedWall } from "../../solver/index.js";
+import type { Plan } from "../../model/index.js";
+import {
+  optionsOf,
+  type SolvedPlan,
+  type SolvedWall,
+  startedLays,
+  type WallOptions,
+} from "../../solver/index.js";
 import { folded } from "../folded.js";
 import { setText } from "../reading-text.js";
 import { LINE_WIDTH } from "./line-width.js";
@@ -28,18 +35,25 @@ function* wallText({ plan }: SolvedPlan, solved: SolvedWall): Generator<string> 
   const { name, title, size } = solved.wall;
   const length = (nm: number): string => formatLength(nm, plan.units);
   yield `\nwall ${name}${title ? ` (${title})` : ""}: ${length(size.across)} x ${length(size.up)}\n`;
-  const found = optionsOf(plan, solved);
-  if (!found) {
+  const started = startedLays(solved);
+  if (started.length === 0) {
     yield* lines(`  ${unlaidWords(solved, plan.units)}`, "    ");
     return;
   }
+  for (const laid of started) {
+    if (solved.lays.length > 1) yield `\n  the lay of ${laid.lay.name}:\n`;
+    yield* layText(plan, optionsOf(plan, solved, laid)!);
+  }
+  yield* wholeTilesText(solved, plan.units);
+}
+
+function* layText(plan: Plan, found: WallOptions): Generator<string> {
   yield* lines(`  ${leftWords(found)}`, "    ");
   for (const [i, option] of found.options.entries()) {
     yield* lines(`  ${optionLetter(i)}  ${optionStart(option, plan.units)}`, "     ");
     yield* lines(`     ${standingWords(found, i, plan.units)}`, "     ");
   }
   yield* optionTables(plan, found.options);
-  yield* wholeTilesText(solved, plan.units);
 }
 
 function unlaidWords({ lays: [laid], refused }: SolvedWall, units: Unit): string {

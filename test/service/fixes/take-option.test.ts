@@ -6,6 +6,7 @@ import {
   type SolvedWall,
 } from "../../../src/solver/index.js";
 import type { Fix } from "../../../src/service/index.js";
+import { panelText } from "../../solver/free-wall-text.js";
 import { edited, Plans, wallPlan } from "../plans.js";
 import { stateOf } from "../state-of.js";
 
@@ -67,6 +68,18 @@ describe("taking an option", () => {
   it("is offered within the lay's lines alone", () => {
     assert.deepEqual(offers(STATED, "left wall"), []);
     assert.ok(offers(STATED, "lay pressed").length > 0);
+  });
+
+  it("is offered for each lay of a wall, and written into that one", () => {
+    const text = panelText({ field: "across tile centred at 5" });
+    const titles = (at: string) => offers(text, at).map(({ title }) => title);
+    const field = offers(text, "lay field");
+    assert.ok(field.length > 0);
+    assert.notDeepEqual(titles("lay field"), titles("lay dado"));
+    for (const { edits } of field) {
+      const written = edited(text, edits);
+      assert.equal(written.split("lay field")[0], text.split("lay field")[0]);
+    }
   });
 
   it("is not offered for more pieces than an editor waits for", () => {

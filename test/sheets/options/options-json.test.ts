@@ -1,6 +1,7 @@
 import assert from "node:assert/strict";
 import { optionsJson } from "../../../src/sheets/options/options-json.js";
 import { toMillimetres } from "../../../src/measure/index.js";
+import { panelText } from "../../solver/free-wall-text.js";
 import { solveText } from "../../support/solve-text.js";
 import { bench, OPEN, RUNNING, STATED } from "./bench.js";
 
@@ -11,6 +12,7 @@ interface Told {
   walls: {
     name: string;
     left?: string[];
+    lays?: { name: string; left: string[]; options: object[] }[];
     options: {
       joint: number;
       had: boolean;
@@ -43,6 +45,20 @@ describe("optionsJson", () => {
       assert.equal(json.score.tiles, option.score.tiles);
       assert.ok(json.tilesNeeded > 0);
     }
+  });
+
+  it("has the options of each lay of a wall with several, the lowest one's as the wall's own", () => {
+    const [wall] = told(panelText({ dado: "across tile centred at 5" })).walls;
+    assert.deepEqual(
+      wall!.lays!.map(({ name, left }) => [name, left]),
+      [
+        ["dado", []],
+        ["field", ["across"]],
+      ],
+    );
+    assert.deepEqual(wall!.lays![0]!.options, wall!.options);
+    assert.notDeepEqual(wall!.lays![1]!.options, wall!.options);
+    assert.equal(told(STATED).walls[0]!.lays, undefined);
   });
 
   it("says what was left open", () => {

@@ -1,5 +1,6 @@
 import assert from "node:assert/strict";
 import { optionsText } from "../../../src/sheets/options/options-text.js";
+import { panelText } from "../../solver/free-wall-text.js";
 import { solveText } from "../../support/solve-text.js";
 import { OPEN, STATED } from "./bench.js";
 
@@ -36,6 +37,16 @@ describe("optionsText", () => {
       `${start[2]!}\n`,
     );
     assert.match(told(best), /its start is written down \(A\); none is better of \d+ starts/);
+  });
+
+  it("has a wall's lays one after the other, the lowest first, each with its own starts and figures", () => {
+    const parts = told(panelText({ dado: "across tile centred at 5" })).split(/\n {2}the lay of /);
+    assert.equal(parts.length, 3);
+    const [, dado, field] = parts;
+    assert.match(dado!, /^dado:\n {2}its start is written down \(E\); left open/);
+    assert.match(field!, /^field:\n {2}its start is partly written down/);
+    for (const part of [dado!, field!]) assert.match(part, /\n {4}slivers +\d/);
+    assert.equal(told(STATED).includes("the lay of"), false);
   });
 
   it("says so of a start that is written in part", () => {
