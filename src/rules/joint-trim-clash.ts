@@ -1,6 +1,13 @@
 import type { Nm } from "../measure/index.js";
 import type { Opening } from "../model/index.js";
-import type { Box, SolvedLay, SolvedPlan, SolvedWall, TrimRun } from "../solver/index.js";
+import {
+  type Box,
+  boundsOf,
+  type SolvedLay,
+  type SolvedPlan,
+  type SolvedWall,
+  type TrimRun,
+} from "../solver/index.js";
 import { headJointsOf } from "./head-joints.js";
 import type { Finding, Rule } from "./rule.js";
 import { COMMON_PRACTICE, lengthLimit, TRIM_CLEAR } from "./trade.js";
@@ -38,7 +45,7 @@ function findClash(
   const clear = lengthLimit(plan.plan.limits, "clear", TRIM_CLEAR);
   const field = fieldJoints(lay, run, opening);
   const gaps = run.joints
-    .map((joint) => clashOf(stretchAlong(run, joint), field))
+    .map((joint) => clashOf(stretchAlong(run, boundsOf(joint)), field))
     .filter((gap) => gap !== null && gap < clear);
   if (gaps.length === 0) return [];
   const n = gaps.length;

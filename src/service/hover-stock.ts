@@ -1,6 +1,6 @@
 import { formatMoney } from "../measure/index.js";
 import { edgeTrim, type Tile, type Trim } from "../model/index.js";
-import { boundsOf, type SolvedPlan, type TrimRun } from "../solver/index.js";
+import type { SolvedPlan, TrimRun } from "../solver/index.js";
 import { counted, type Figures } from "./figures.js";
 import { heading, lines, paragraphs, plain } from "./markdown.js";
 import { takenOf } from "./taken.js";
@@ -80,13 +80,7 @@ function trimOf({ along }: TrimRun): Trim | null {
 /** `bottom of sash: 5 pieces, 3 uncut, cut to 4 1/2 in`. */
 export function runWords({ along, side, pieces }: TrimRun, figures: Figures): string {
   const what = "opening" in along ? `${side} of ${plain(along.opening.name)}` : side;
-  const level = side === "bottom" || side === "top";
-  const lengths = pieces
-    .filter(({ whole }) => !whole)
-    .map(({ shape }) => {
-      const box = boundsOf(shape.outline);
-      return figures.length(level ? box.right - box.left : box.top - box.bottom);
-    });
+  const lengths = pieces.filter(({ whole }) => !whole).map(({ length }) => figures.length(length));
   const cut = [...new Set(lengths)];
   const uncut = pieces.length - lengths.length;
   const parts = [counted(pieces.length, "piece"), ...(uncut > 0 ? [`${uncut} uncut`] : [])];

@@ -2,7 +2,6 @@ import type { Nm } from "../measure/index.js";
 import type { Hole, Origin } from "../model/index.js";
 import { plateWords } from "../sheets/index.js";
 import {
-  boundsOf,
   type Box,
   openingBox,
   pieceShape,
@@ -134,16 +133,13 @@ function readTrim({ trims }: SolvedWall, spot: Spot, figures: Figures): Read | n
 
 function readTrimPiece(run: TrimRun, at: number, figures: Figures): Read | null {
   const { along, side, pieces } = run;
-  const { shape, mitre, whole } = pieces[at]!;
-  const box = boundsOf(shape.outline);
-  const level = side === "bottom" || side === "top";
-  const long = level ? box.right - box.left : box.top - box.bottom;
+  const { shape, length, mitre, whole } = pieces[at]!;
   const what =
     "opening" in along ? `of ${along.opening.kind} ${along.opening.name}` : "of the wall";
   return {
     title: `Trim at the ${side} ${what}, piece ${at + 1} of ${pieces.length}`,
     facts: [
-      ["length", `${figures.length(long)}${whole ? ", uncut" : ""}`],
+      ["length", `${figures.length(length)}${whole ? ", uncut" : ""}`],
       ...(mitre.length > 0 ? ([["mitred", `at the ${mitre.join(" and ")}`]] as const) : []),
     ],
     shape,

@@ -1,7 +1,6 @@
 import { exactLength, formatLength, type Nm, type Unit } from "../measure/index.js";
 import { type Diagnostic, type Edge, edgeTrim, faceWords, type Side } from "../model/index.js";
 import {
-  boundsOf,
   cutOf,
   pieceBounds,
   type SolvedLay,
@@ -157,12 +156,8 @@ function pieceText({ pieces }: SolvedLay, i: number, length: Print): string {
 }
 
 /** `trim nose, bottom of sash: 3 3/4 in | 4 whole | 3 3/4 in`. */
-function trimText({ along, side, pieces }: TrimRun, length: Print): string {
-  const level = side === "bottom" || side === "top";
-  const told = pieces.map(({ shape, whole }) => {
-    const { left, right, bottom, top } = boundsOf(shape.outline);
-    return whole ? "whole" : length(level ? right - left : top - bottom);
-  });
+function trimText({ along, side, pieces }: TrimRun, print: Print): string {
+  const told = pieces.map(({ length, whole }) => (whole ? "whole" : print(length)));
   const runs: { what: string; count: number }[] = [];
   for (const what of told) {
     const run = runs.at(-1);

@@ -181,8 +181,9 @@ function trimJson({ along, side, pieces }: TrimRun): object {
   return {
     ...("opening" in along ? { opening: along.opening.name } : { edge: along.edge.side }),
     side,
-    pieces: pieces.map(({ shape, mitre, whole }) => ({
+    pieces: pieces.map(({ shape, length, mitre, whole }) => ({
       outline: points(shape.outline),
+      length: mm(length),
       mitre,
       whole,
     })),

@@ -13,7 +13,7 @@ import type {
 import type { Box } from "./box.js";
 import type { Chain } from "./chain.js";
 import type { PieceTable } from "./piece-table.js";
-import type { Shape } from "./shape.js";
+import type { Ring, Shape } from "./shape.js";
 import type { SettledStart } from "./start.js";
 
 /** What another lay of the same wall has: the courses of the lay round it run into it as into an opening. */
@@ -176,6 +176,8 @@ export interface SolvedLay {
 /** One length of trim as it is cut. */
 export interface TrimPiece {
   readonly shape: Shape;
+  /** Along its run, long points included. */
+  readonly length: Nm;
   /** The ends that are mitred, in the side's own direction. */
   readonly mitre: readonly ("left" | "right" | "bottom" | "top")[];
   /** Whether it is the trim's full length, uncut. */
@@ -186,10 +188,12 @@ export interface TrimPiece {
 export interface TrimRun {
   readonly along: { readonly opening: Opening } | { readonly edge: Edge };
   readonly side: Side;
-  /** From left to right, or from the bottom up. */
+  /** From left to right, or from the bottom up; along a slope of an outline as it runs. */
   readonly pieces: readonly TrimPiece[];
+  /** From one end of its pieces to the other, long points and joints included. */
+  readonly length: Nm;
   /** The joints between its pieces, same order. */
-  readonly joints: readonly Box[];
+  readonly joints: readonly Ring[];
 }
 
 export interface SolvedWall {

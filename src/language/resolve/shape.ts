@@ -2,7 +2,6 @@ import type { Nm } from "../../measure/index.js";
 import {
   type Corner,
   type Edge,
-  edgeTrim,
   isCorner,
   type Reading,
   type Side,
@@ -40,7 +39,6 @@ export function shapeOf(draft: WallDraft, stated: Edges): WallShape {
     top: bend("top", across(top.line, size.up), top.steps),
   };
   const steps = [...bottom.steps, ...top.steps].map((step) => stepOf(step, edges));
-  for (const edge of Object.values(edges)) tellTrimOnSlope(edge, draft);
   return { edges, outline: outline.corners, steps, legs };
 }
 
@@ -63,15 +61,6 @@ function bent(
   }
   if (isStraight) return { ...edge, measured: off === 0 ? [] : [{ at: 0, off }] };
   return { ...edge, measured: readings, outlined: true };
-}
-
-/** Trim along a slope isn't laid, though the tile leaves room for it: its lengths would come out too short. */
-function tellTrimOnSlope(edge: Edge, { scope, name }: WallDraft): void {
-  if (!edge.outlined || !edgeTrim(edge.meets)) return;
-  const message =
-    "found trim along a slope of the outline, wanted it along level and upright sides: room is left for it, " +
-    "but along the slope it is neither drawn nor counted";
-  scope.report.tellAt("plan/outline", edge.origin, message, { wall: name, severity: "warning" });
 }
 
 /** What a side meets at a step: its corner is where the wall ends, and no other wall stands here. */

@@ -59,9 +59,11 @@ function stripOf(opening: Opening, frame: Frame, side: Side, outer: Box, joint: 
     width,
     piece: frame.trim.face.along,
     joint,
-    mitreStart: isMitred && (hasSill || !isUpright),
-    mitreEnd: isMitred,
+    mitreStart: isMitred && (hasSill || !isUpright) ? width : 0,
+    mitreEnd: isMitred ? width : 0,
     bends: [],
+    cuts: [],
+    direction: isUpright ? [0, 1] : [1, 0],
     place: placeOn(side, outer, start),
   };
 }

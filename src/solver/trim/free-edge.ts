@@ -1,10 +1,11 @@
 import type { Nm } from "../../measure/index.js";
 import { edgeTrim, type Opening, type Side, type Wall } from "../../model/index.js";
 import type { Box } from "../box.js";
-import { rangeBetween, valueAt, type Chain } from "../chain.js";
-import { sideDrawnIn } from "../draw-in.js";
+import { isStraight, valueAt, type Chain } from "../chain.js";
 import type { Region, TrimRun } from "../solved.js";
 import { openingGaps, type Width } from "./opening-gaps.js";
+import { endAt, outerLine, slopeCuts, trimOver } from "./end-lines.js";
+import { slopeStrips } from "./slope-trim.js";
 import { layStepTrims } from "./step-trim.js";
 import { clearStretches } from "./stretches.js";
 import { layStrip, type Strip } from "./strip.js";
@@ -25,40 +26,47 @@ function stripsOf(wall: Wall, region: Region<Opening>, side: Side, joint: Nm): S
   const edge = wall.edges[side];
   const trim = edgeTrim(edge.meets);
   if (!trim) return [];
+  if (edge.outlined) return slopeStrips(wall, region, side, joint);
   const { face } = trim;
   const inward = side === "left" || side === "bottom" ? 1 : -1;
   // The region stands in from the bare side by the trim's width and one joint.
-  const outer = sideDrawnIn(edge, region[side], -(face.across + joint), inward);
+  const outer = outerLine(wall, region, side, joint);
   const isUpright = side === "left" || side === "right";
   const width = acrossStrip(outer, inward * face.across);
-  const reach = isUpright ? uprightReach(wall, region, joint, width) : levelReach(region, width);
+  const ends = isUpright
+    ? {
+        bottom: outerLine(wall, region, "bottom", joint),
+        top: outerLine(wall, region, "top", joint),
+      }
+    : { left: region.left, right: region.right };
+  const reach = isUpright
+    ? uprightReach(wall, region, joint, width)
+    : levelReach(wall, region, width);
   const steps = isUpright ? [] : stepsOn(wall, region, side);
   const openings = openingGaps(region, side, width);
-  // A length along a slope of the outline is longer than it is wide: the plan's reader tells of it.
-  const slopes = edge.outlined ? slopesOf(outer) : [];
-  return clearStretches(reach, [...steps, ...slopes, ...openings]).map(({ from, to }) => ({
+  return clearStretches(reach, [...steps, ...openings]).map(({ from, to }) => ({
     along: { edge },
     side,
     length: to - from,
     width: face.across,
     piece: face.along,
     joint,
-    mitreStart: false,
-    mitreEnd: false,
-    bends: outer.at.map((at) => at - from),
+    mitreStart: 0,
+    mitreEnd: 0,
+    bends: isStraight(outer) ? [] : outer.at.map((at) => at - from),
+    cuts: slopeCuts(
+      wall,
+      ends,
+      isUpright
+        ? { left: width.low, right: width.high, bottom: from, top: to }
+        : { left: from, right: to, bottom: width.low, top: width.high },
+    ),
+    direction: isUpright ? [0, 1] : [1, 0],
     place: (along, inside) => {
       const across = valueAt(outer, from + along) + inward * inside;
       return isUpright ? [across, from + along] : [from + along, across];
     },
   }));
-}
-
-/** Where a side of the outline slopes, from one place along it to another. */
-function slopesOf({ at, value }: Chain): { readonly left: Nm; readonly right: Nm }[] {
-  return at
-    .slice(1)
-    .map((right, i) => ({ left: at[i]!, right, rise: value[i + 1]! - value[i]! }))
-    .filter(({ rise }) => rise !== 0);
 }
 
 /** The steps of a bottom or a top: what they leave out, the side's own trim leaves out too. */
@@ -81,30 +89,20 @@ function stepsBetween({ steps }: Region, { low, high }: Width, bounds: Box): { f
   return { from: Math.max(-Infinity, ...tops), to: Math.min(Infinity, ...bottoms) };
 }
 
-/** Up to where a measured bottom or top leaves room for the strip's whole width. */
-function uprightReach(
-  wall: Wall,
-  region: Region,
-  joint: Nm,
-  { low, high }: Width,
-): { from: Nm; to: Nm } {
-  const { from, to } = stepsBetween(region, { low, high }, region.bounds);
-  const bottom = Math.max(rangeBetween(region.bottom, low, high).high, from);
-  const top = Math.min(rangeBetween(region.top, low, high).low, to);
+/** Up to where a bottom or a top leaves room for the strip's width. */
+function uprightReach(wall: Wall, region: Region, joint: Nm, width: Width): { from: Nm; to: Nm } {
+  const { from, to } = stepsBetween(region, width, region.bounds);
+  const end = (side: "bottom" | "top"): Nm =>
+    endAt(wall, outerLine(wall, region, side, joint), side, width);
   return {
-    from: bottom - trimOver(wall, "bottom", joint),
-    to: top + trimOver(wall, "top", joint),
+    from: Math.max(end("bottom"), from - trimOver(wall, "bottom", joint)),
+    to: Math.min(end("top"), to + trimOver(wall, "top", joint)),
   };
 }
 
-function levelReach(region: Region, { low, high }: Width): { from: Nm; to: Nm } {
+function levelReach(wall: Wall, region: Region, width: Width): { from: Nm; to: Nm } {
   return {
-    from: rangeBetween(region.left, low, high).high,
-    to: rangeBetween(region.right, low, high).low,
+    from: endAt(wall, region.left, "left", width),
+    to: endAt(wall, region.right, "right", width),
   };
-}
-
-function trimOver(wall: Wall, side: Side, joint: Nm): Nm {
-  const trim = edgeTrim(wall.edges[side].meets);
-  return trim ? trim.face.across + joint : 0;
 }

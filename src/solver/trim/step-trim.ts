@@ -11,6 +11,8 @@ import { overlaps, type Box } from "../box.js";
 import { rangeBetween } from "../chain.js";
 import type { Region, TrimRun } from "../solved.js";
 import { openingGaps, type Width } from "./opening-gaps.js";
+import type { Ring } from "../shape.js";
+import { endAt, outerLine, slopeCuts, trimOver } from "./end-lines.js";
 import { layStrip } from "./strip.js";
 import { clearStretches, type Stretch } from "./stretches.js";
 
@@ -27,8 +29,8 @@ export function layStepTrims(wall: Wall, region: Region<Opening>, joint: Nm): re
       if (!edge || !trim) return [];
       const width = trim.face.across;
       const at: StepSide = { step, grown: region.steps[i]!, side, edge, width };
-      const runs =
-        side === "left" || side === "right" ? riserRuns(at, ground) : treadRuns(at, ground);
+      const isRiser = side === "left" || side === "right";
+      const runs = isRiser ? riserRuns(at, ground) : treadRuns(at, ground);
       const gaps = openingGaps(region, side, acrossStrip(at));
       const clear = runs.flatMap((run) => clearStretches(run, gaps));
       return clear.map(({ from, to }) =>
@@ -39,9 +41,11 @@ export function layStepTrims(wall: Wall, region: Region<Opening>, joint: Nm): re
           width,
           piece: trim.face.along,
           joint,
-          mitreStart: false,
-          mitreEnd: false,
+          mitreStart: 0,
+          mitreEnd: 0,
           bends: [],
+          cuts: isRiser ? slopesOver(at, ground, { from, to }) : [],
+          direction: isRiser ? [0, 1] : [1, 0],
           place: placeOn(step, side, from),
         }),
       );
@@ -92,6 +96,16 @@ function placeOn(step: Step, side: Side, from: Nm): (along: Nm, inward: Nm) => r
   }
 }
 
+/** A riser ends along a slope over or under it. */
+function slopesOver(at: StepSide, { wall, region, joint }: Ground, { from, to }: Stretch): Ring[] {
+  const lines = {
+    bottom: outerLine(wall, region, "bottom", joint),
+    top: outerLine(wall, region, "top", joint),
+  };
+  const { low, high } = acrossStrip(at);
+  return slopeCuts(wall, lines, { left: low, right: high, bottom: from, top: to });
+}
+
 /** From the joint over the tile at the step's inner corner to the outer edge of what trims the level above (or below). */
 function riserRuns(at: StepSide, { wall, region, joint }: Ground): Stretch[] {
   const { step, grown } = at;
@@ -103,13 +117,17 @@ function riserRuns(at: StepSide, { wall, region, joint }: Ground): Stretch[] {
   const inner = isOfTop ? grown.bottom + joint : grown.top - joint;
   const outer = isOfTop
     ? Math.min(
-        rangeBetween(region.top, low, high).low,
-        ...others.filter((o) => o.bottom > grown.bottom).map((o) => o.bottom),
-      ) + trimRoom(wall.edges.top, joint)
+        endAt(wall, outerLine(wall, region, "top", joint), "top", { low, high }),
+        ...others
+          .filter((o) => o.bottom > grown.bottom)
+          .map((o) => o.bottom + trimOver(wall, "top", joint)),
+      )
     : Math.max(
-        rangeBetween(region.bottom, low, high).high,
-        ...others.filter((o) => o.top < grown.top).map((o) => o.top),
-      ) - trimRoom(wall.edges.bottom, joint);
+        endAt(wall, outerLine(wall, region, "bottom", joint), "bottom", { low, high }),
+        ...others
+          .filter((o) => o.top < grown.top)
+          .map((o) => o.top - trimOver(wall, "bottom", joint)),
+      );
   return longOnes([isOfTop ? { from: inner, to: outer } : { from: outer, to: inner }]);
 }
 
@@ -139,11 +157,6 @@ function treadRuns(at: StepSide, { region, joint }: Ground): Stretch[] {
 /** How far a tread's trim stays off its step's own end: a joint off a riser's trim, or off the tile beside the step. */
 function startGap(riser: Edge | null, grownBy: Nm, joint: Nm): Nm {
   return riser && !edgeTrim(riser.meets) ? joint - grownBy : joint;
-}
-
-function trimRoom({ meets }: Edge, joint: Nm): Nm {
-  const trim = edgeTrim(meets);
-  return trim ? trim.face.across + joint : 0;
 }
 
 function longOnes(runs: readonly Stretch[]): Stretch[] {

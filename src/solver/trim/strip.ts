@@ -1,8 +1,8 @@
-import type { Nm } from "../../measure/index.js";
+import { divideRounded, type Nm } from "../../measure/index.js";
 import type { Side } from "../../model/index.js";
-import { boundsOf, type Ring } from "../shape.js";
 import { tidyRing } from "../clip/ring.js";
 import { subtract } from "../clip/subtract.js";
+import { doubleArea, doubleShapeArea, type Ring } from "../shape.js";
 import type { TrimPiece, TrimRun } from "../solved.js";
 import { splitRun, type Stretch } from "./split-run.js";
 
@@ -16,10 +16,18 @@ export interface Strip {
   /** Full length of the trim, and the joint between lengths. */
   readonly piece: Nm;
   readonly joint: Nm;
-  readonly mitreStart: boolean;
-  readonly mitreEnd: boolean;
+  /**
+   * How far the inner edge begins and ends further in than the outer one: the width at a mitre of 45 degrees,
+   * less than nothing where the run turns away from the tile; 0 where an end is square.
+   */
+  readonly mitreStart: Nm;
+  readonly mitreEnd: Nm;
   /** Where along the run the side that it follows bends, in rising order. */
   readonly bends: readonly Nm[];
+  /** What is in the way of it, as anticlockwise rings on the wall. */
+  readonly cuts: readonly Ring[];
+  /** Where the run goes: rightwards and up, of any length. */
+  readonly direction: readonly [Nm, Nm];
   /** A place in the run (along it, in from its outer edge) as a place on the wall. */
   readonly place: (along: Nm, inward: Nm) => readonly [Nm, Nm];
 }
@@ -28,32 +36,57 @@ export interface Strip {
 export function layStrip(strip: Strip): TrimRun {
   const stretches = splitRun(strip.length, strip.piece, strip.joint);
   const gaps = stretches.slice(1).map((next, i) => ({ from: stretches[i]!.to, to: next.from }));
+  const pieces = stretches.flatMap((stretch) => piecesOf(strip, stretch));
+  const ends = pieces.flatMap(({ shape }) => placesAlong(strip, shape.outline));
   return {
     along: strip.along,
     side: strip.side,
-    pieces: stretches.flatMap((stretch) => piecesOf(strip, stretch)),
-    joints: gaps.map((gap) => boundsOf(ringAt(strip, rectangle(strip, gap)))),
+    pieces,
+    length: ends.length === 0 ? 0 : spanOf(ends),
+    joints: gaps.map((gap) => ringAt(strip, rectangle(strip, gap))),
   };
 }
 
 function piecesOf(strip: Strip, stretch: Stretch): TrimPiece[] {
-  const { side, length, width } = strip;
-  const [start, end] = side === "left" || side === "right" ? END_NAMES.upright : END_NAMES.level;
-  const mitreStart = strip.mitreStart && stretch.from < width + mitreGap(strip.joint);
-  const mitreEnd = strip.mitreEnd && stretch.to > length - width - mitreGap(strip.joint);
-  const cuts = [
-    ...(mitreStart ? [ringAt(strip, startMitre(strip))] : []),
-    ...(mitreEnd ? [ringAt(strip, endMitre(strip))] : []),
-  ];
+  const { length } = strip;
+  const mitreStart =
+    strip.mitreStart !== 0 && stretch.from < reachOf(strip, strip.mitreStart)
+      ? [ringAt(strip, startMitre(strip))]
+      : [];
+  const mitreEnd =
+    strip.mitreEnd !== 0 && stretch.to > length - reachOf(strip, strip.mitreEnd)
+      ? [ringAt(strip, endMitre(strip))]
+      : [];
+  const cuts = [...mitreStart, ...mitreEnd, ...strip.cuts];
   const outline = tidyRing(ringAt(strip, rectangle(strip, stretch)));
   if (!outline) return [];
   const subject = { outline, holes: [] };
   const shapes = cuts.length > 0 ? subtract(subject, cuts) : [subject];
+  const isFull = stretch.to - stretch.from === strip.piece;
   return shapes.map((shape) => ({
     shape,
-    mitre: [...(mitreStart ? [start] : []), ...(mitreEnd ? [end] : [])],
-    whole: cuts.length === 0 && stretch.to - stretch.from === strip.piece,
+    length: spanOf(placesAlong(strip, shape.outline)),
+    mitre: slantedEnds(strip, shape.outline),
+    whole: isFull && doubleShapeArea(shape) === doubleArea(outline),
   }));
+}
+
+/** A strip as far as it goes, before anything is cut off it. */
+export function wholeOf(strip: Strip): Ring {
+  return ringAt(strip, rectangle(strip, { from: 0, to: strip.length }));
+}
+
+/** What the mitres at a strip's ends leave out. */
+export function mitreRings(strip: Strip): Ring[] {
+  return [
+    ...(strip.mitreStart === 0 ? [] : [ringAt(strip, startMitre(strip))]),
+    ...(strip.mitreEnd === 0 ? [] : [ringAt(strip, endMitre(strip))]),
+  ];
+}
+
+/** Up to where a mitre may cut into a length. */
+function reachOf(strip: Strip, lean: Nm): Nm {
+  return Math.abs(lean) + mitreGap(strip, lean);
 }
 
 const END_NAMES = {
@@ -61,9 +94,45 @@ const END_NAMES = {
   upright: ["bottom", "top"],
 } as const;
 
-/** How far each mitred end stands back along the run, so that the joint square to the cut is true. */
-function mitreGap(joint: Nm): Nm {
-  return Math.round(joint * Math.SQRT1_2);
+/** Cut corners are rounded to the nanometre: an end is slanted by more than that. */
+const SQUARE_WITHIN: Nm = 3;
+
+/** The ends of a piece that are no square cut: where its outer and its inner edge don't end abreast. */
+function slantedEnds(strip: Strip, outline: Ring): TrimPiece["mitre"] {
+  const { side, width, direction, bends } = strip;
+  // Along a measured side trim follows the readings, each end cut square to the wall.
+  if (bends.length > 0) return [];
+  const [x0, y0] = strip.place(0, 0);
+  const [dx, dy] = direction;
+  const run = Math.hypot(dx, dy);
+  const along = placesAlong(strip, outline);
+  const isInner = (i: number): boolean => {
+    const [x, y] = [outline[2 * i]! - x0, outline[2 * i + 1]! - y0];
+    return 2 * Math.abs((x * dy - y * dx) / run) > width;
+  };
+  const outer = along.filter((_, i) => !isInner(i));
+  const inner = along.filter((_, i) => isInner(i));
+  const [start, end] = side === "left" || side === "right" ? END_NAMES.upright : END_NAMES.level;
+  const isSlanted = (pick: (...places: Nm[]) => Nm): boolean =>
+    !(Math.abs(pick(...outer) - pick(...inner)) <= SQUARE_WITHIN);
+  return [...(isSlanted(Math.min) ? [start] : []), ...(isSlanted(Math.max) ? [end] : [])];
+}
+
+/** How far along the run each corner of a ring lies, from the wall's own corner; rounded once. */
+function placesAlong({ direction: [dx, dy] }: Strip, ring: Ring): Nm[] {
+  const run = Math.hypot(dx, dy);
+  return ring.flatMap((x, i) =>
+    i % 2 === 0 ? [Math.round((x * dx + ring[i + 1]! * dy) / run)] : [],
+  );
+}
+
+function spanOf(places: readonly Nm[]): Nm {
+  return Math.max(...places) - Math.min(...places);
+}
+
+/** How far a mitred end stands back along the run, so that the joint square to the cut is true; half of it each. */
+function mitreGap({ joint, width }: Strip, lean: Nm): Nm {
+  return divideRounded(joint * Math.hypot(lean, width), 2 * width);
 }
 
 function rectangle({ width, bends }: Strip, { from, to }: Stretch): Ring {
@@ -73,14 +142,18 @@ function rectangle({ width, bends }: Strip, { from, to }: Stretch): Ring {
   return [...outer, ...inner];
 }
 
-function startMitre({ width, joint }: Strip): Ring {
-  const back = mitreGap(joint);
-  return [-width, 0, back, 0, back + width, width, -width, width];
+function startMitre(strip: Strip): Ring {
+  const { width, mitreStart: lean } = strip;
+  const back = mitreGap(strip, lean);
+  const [outer, inner] = [back + Math.max(0, -lean), back + Math.max(0, lean)];
+  return [-width, 0, outer, 0, inner, width, -width, width];
 }
 
-function endMitre({ length, width, joint }: Strip): Ring {
-  const back = length - mitreGap(joint);
-  return [back, 0, length + width, 0, length + width, width, back - width, width];
+function endMitre(strip: Strip): Ring {
+  const { length, width, mitreEnd: lean } = strip;
+  const back = mitreGap(strip, lean);
+  const [outer, inner] = [back + Math.max(0, -lean), back + Math.max(0, lean)];
+  return [length - outer, 0, length + width, 0, length + width, width, length - inner, width];
 }
 
 /** A ring of the run on the wall, anticlockwise whichever way the side turns it. */

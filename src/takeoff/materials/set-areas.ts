@@ -3,6 +3,7 @@ import { type Edge, edgeTrim, endsTile, type Side, type Step } from "../../model
 import {
   type Box,
   type Chain,
+  doubleArea,
   doublePieceArea,
   doubleRegionArea,
   doubleShapeArea,
@@ -175,7 +176,7 @@ function edgeTrimJoints({ trims }: SolvedWall): Layer[] {
   return trims.flatMap(({ along, joints }) => {
     if (!("edge" in along)) return [];
     const thickness = edgeTrim(along.edge.meets)?.thickness ?? 0;
-    return joints.map((box) => ({ doubleArea: doubleBoxArea(box), thickness }));
+    return joints.map((ring) => ({ doubleArea: doubleArea(ring), thickness }));
   });
 }
 

@@ -1,6 +1,6 @@
 import type { Nm } from "../../measure/index.js";
 import { edgeTrim, type Side, type Trim } from "../../model/index.js";
-import { boundsOf, type SolvedPlan, type TrimPiece, type TrimRun } from "../../solver/index.js";
+import type { SolvedPlan, TrimRun } from "../../solver/index.js";
 import { alphabetical } from "../alphabetical.js";
 import { kerfOf } from "../saw-work.js";
 import type { TrimCut, TrimPlace, TrimTakeoff } from "../takeoff.js";
@@ -30,7 +30,7 @@ export function trimTakeoffs({ plan, walls }: SolvedPlan): TrimTakeoff[] {
       {
         trim,
         pieces: cutsOf(lengths),
-        length: own.reduce((sum, { run }) => sum + runLength(run), 0),
+        length: own.reduce((sum, { run }) => sum + run.length, 0),
         bought,
         cost: trim.price === null ? null : { hundredths: bought * trim.price },
       },
@@ -46,8 +46,8 @@ function trimOf({ along }: TrimRun): Trim | null {
 function lengthsOf(wall: string, run: TrimRun): Length[] {
   const place = { wall, along: alongWords(run) };
   return run.pieces.map((piece) => ({
-    length: lengthAlong(run.side, [piece]),
-    mitred: "opening" in run.along ? mitreHands(run.side, piece.mitre) : [],
+    length: piece.length,
+    mitred: mitreHands(finishedFrom(run), piece.mitre),
     whole: piece.whole,
     // A run's only length ends in corners; others meet their neighbour with the end that the factory made.
     ends: run.pieces.length > 1 ? 1 : 0,
@@ -61,18 +61,17 @@ function alongWords({ along, side }: TrimRun): string {
   return `${side} ${isLevel(side) ? "edge" : "end"}`;
 }
 
-function runLength({ side, pieces }: TrimRun): Nm {
-  return pieces.length === 0 ? 0 : lengthAlong(side, pieces);
+/** A frame's finished edge is the one towards its opening, an end's the outer one, as if it framed what lies beyond. */
+function finishedFrom({ along, side }: TrimRun): Side {
+  return "opening" in along ? side : BEYOND[side];
 }
 
-/** From one end of some lengths of a run to the other, long points included. */
-function lengthAlong(side: Side, pieces: readonly TrimPiece[]): Nm {
-  const boxes = pieces.map(({ shape }) => boundsOf(shape.outline));
-  const [from, to] = isLevel(side)
-    ? [boxes.map(({ left }) => left), boxes.map(({ right }) => right)]
-    : [boxes.map(({ bottom }) => bottom), boxes.map(({ top }) => top)];
-  return Math.max(...to) - Math.min(...from);
-}
+const BEYOND: Readonly<Record<Side, Side>> = {
+  left: "right",
+  right: "left",
+  bottom: "top",
+  top: "bottom",
+};
 
 function isLevel(side: Side): boolean {
   return side === "bottom" || side === "top";

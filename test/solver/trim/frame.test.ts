@@ -59,7 +59,7 @@ describe("layFrame", () => {
         [["right"], false],
       ],
     );
-    assert.deepEqual(bottom.joints, [
+    assert.deepEqual(bottom.joints.map(boundsOf), [
       { left: 218, bottom: 280, right: 220, top: 300 },
       { left: 280, bottom: 280, right: 282, top: 300 },
     ]);

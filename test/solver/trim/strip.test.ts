@@ -8,9 +8,11 @@ const strip: Strip = {
   width: 20,
   piece: 60,
   joint: 0,
-  mitreStart: false,
-  mitreEnd: false,
+  mitreStart: 0,
+  mitreEnd: 0,
   bends: [],
+  cuts: [],
+  direction: [1, 0],
   place: (along, inward) => [1000 + along, 500 + inward],
 };
 
@@ -26,7 +28,7 @@ describe("a strip of trim", () => {
   });
 
   it("is mitred at 45 degrees from its outer corners", () => {
-    assert.deepEqual(outlines({ mitreStart: true, mitreEnd: true }), [
+    assert.deepEqual(outlines({ mitreStart: 20, mitreEnd: 20 }), [
       [1000, 500, 1050, 500, 1050, 520, 1020, 520],
       [1050, 500, 1100, 500, 1080, 520, 1050, 520],
     ]);
@@ -36,8 +38,9 @@ describe("a strip of trim", () => {
     const upright = layStrip({
       ...strip,
       side: "left",
-      mitreStart: true,
-      mitreEnd: true,
+      mitreStart: 20,
+      mitreEnd: 20,
+      direction: [0, 1],
       place: (along, inward) => [inward, along],
     });
     assert.deepEqual(
@@ -50,7 +53,7 @@ describe("a strip of trim", () => {
     const whole = (more: Partial<Strip>) =>
       layStrip({ ...strip, ...more }).pieces.map((piece) => piece.whole);
     assert.deepEqual(whole({ length: 120 }), [true, true]);
-    assert.deepEqual(whole({ length: 120, mitreEnd: true }), [true, false]);
+    assert.deepEqual(whole({ length: 120, mitreEnd: 20 }), [true, false]);
     assert.deepEqual(whole({ length: 100 }), [false, false]);
   });
 });

@@ -1,0 +1,126 @@
+import assert from "node:assert/strict";
+import { boundsOf, doubleShapeArea, type TrimRun } from "../../../src/solver/index.js";
+import { takeoff } from "../../../src/takeoff/index.js";
+import { randomFrom } from "../../support/random.js";
+import { firstWall, solveClean } from "../../support/solve-text.js";
+
+const MM = 1_000_000;
+
+/** A wall with these lines, tile of 100 x 50 mm with joints of 2 and trim 20 wide, 1000 long. */
+const solvedOf = (outline: string, ...sides: readonly string[]) => {
+  // solveClean holds that no trim lies on tile or on other trim.
+  return solveClean(`plan "slopes"
+units mm
+tile field {
+  face 100 x 50
+  thickness 8
+}
+trim edging {
+  face 1000 x 20
+  thickness 8
+}
+wall back {
+  outline ${outline}
+  bottom floor movement 3
+${sides.join("\n")}
+  lay field {
+    bond stack
+    joint 2
+    across tile centred on wall
+    up full course from bottom
+  }
+}
+`);
+};
+
+const runsOf = (outline: string, ...sides: readonly string[]): readonly TrimRun[] =>
+  firstWall(solvedOf(outline, ...sides)).wall.trims;
+
+const ALL = ["left free trim edging", "right free trim edging", "top free trim edging"];
+
+/** Lengths in whole millimetres, and the ends that are no square cut. */
+const toldOf = (runs: readonly TrimRun[]): string[] =>
+  runs.flatMap(({ side, pieces }) =>
+    pieces.map(({ length, mitre }) =>
+      `${side} ${Math.round(length / MM)} ${mitre.join("+")}`.trim(),
+    ),
+  );
+
+describe("trim along a slope", () => {
+  it("is as long as the slope, cut plumb at the uprights beside it, which are cut along it", () => {
+    // 3 across on 4: 800 across and 600 up are 1000; the right end is 900 high, the left 300.
+    const runs = runsOf("0, 0 to 800, 0 to 800, 900 to 0, 300", ...ALL);
+    // From the outer edge at 22 to 778, 756 across are 945; the inner edge of a plumb cut is as far along,
+    // 20 x 3/4 further on, so that it is 15 longer.
+    assert.deepEqual(toldOf(runs), ["left 312 top", "right 897 top", "top 960 left+right"]);
+  });
+
+  it("is mitred where it bends, with its joint square to the mitre", () => {
+    const runs = runsOf("0, 0 to 800, 0 to 800, 300 to 400, 600 to 0, 300", ...ALL);
+    const tops = runs.filter(({ side }) => side === "top");
+    assert.deepEqual(
+      tops.map(({ pieces }) => pieces.map(({ mitre }) => mitre.join("+"))),
+      [["left+right"], ["left+right"]],
+    );
+    // The mitre at the ridge is plumb, so that the joint of 2 lies level between both.
+    const [one, other] = tops.map(({ pieces }) => boundsOf(pieces[0]!.shape.outline));
+    assert.equal(other!.left - one!.right, 2 * MM);
+    assert.equal(one!.right, 399 * MM);
+  });
+
+  it("turns away from the tile in a valley", () => {
+    const runs = runsOf("0, 0 to 800, 0 to 800, 600 to 400, 300 to 0, 600", ...ALL);
+    const [one, other] = runs
+      .filter(({ side }) => side === "top")
+      .map(({ pieces }) => boundsOf(pieces[0]!.shape.outline));
+    assert.equal(other!.left - one!.right, 2 * MM);
+  });
+
+  it("is as wide as it is, whatever the slope", () => {
+    const [, , top] = runsOf("0, 0 to 800, 0 to 800, 900 to 0, 300", ...ALL);
+    const { shape, length } = top!.pieces[0]!;
+    // A parallelogram: 945 long at its outer and its inner edge.
+    const area = Number(doubleShapeArea(shape)) / 2 / MM ** 2;
+    assert.ok(Math.abs(area - 945 * 20) < 0.01, `${area}`);
+    assert.equal(Math.round(length / MM), 960);
+  });
+
+  it("goes along a steep side, to the outer edge over it", () => {
+    const runs = runsOf("0, 0 to 800, 0 to 600, 600 to 0, 600", ...ALL);
+    assert.deepEqual(
+      toldOf(runs).map((told) => told.replace(/\d+/, "N")),
+      ["left N", "right N bottom+top", "top N right"],
+    );
+    const [, right] = runs;
+    assert.equal(boundsOf(right!.pieces[0]!.shape.outline).top, 600 * MM);
+  });
+
+  it("is counted by its true length, with the hands of its slanted ends", () => {
+    const { solved } = solvedOf("0, 0 to 800, 0 to 800, 900 to 0, 300", ...ALL);
+    const [trim] = takeoff(solved).trims;
+    assert.deepEqual(
+      trim!.pieces.map(({ length, mitred }) => [Math.round(length / MM), mitred.join("+")]),
+      // Seen with the finished edge up the right end's top is at its left, the left end's at its right.
+      [
+        [960, "left+right"],
+        [897, "left"],
+        [312, "right"],
+      ],
+    );
+  });
+
+  it("never lies on tile or on other trim, whatever the slopes", () => {
+    const random = randomFrom(20261126);
+    let runs = 0;
+    for (let round = 0; round < 40; round++) {
+      const count = random.integer(1, 3);
+      const heights = Array.from({ length: count + 1 }, () => 300 + 7 * random.integer(0, 40));
+      const corners = heights.map((height, i) => `${Math.round((600 / count) * i)}, ${height}`);
+      const outline = ["0, 0", "600, 0", ...corners.reverse()].join(" to ");
+      const kinds = ["free trim edging", "free", "wall movement 3"];
+      const sides = ["left", "right", "top"].map((side) => `${side} ${random.pick(kinds)}`);
+      runs += runsOf(outline, ...sides).length;
+    }
+    assert.ok(runs > 40);
+  });
+});
