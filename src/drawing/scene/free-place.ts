@@ -4,6 +4,8 @@ import type { PictureBox, Place } from "../scene.js";
 /** Rings of places that are tried round a thing before giving up. */
 const RINGS = 14;
 const PLACES_A_RING = 16;
+/** How far off a thing the first ring is, in heights of what is placed: a name has a leader, which has to be seen. */
+const FIRST_GAP = { over: 0.15, beside: 0.45 };
 
 /**
  * The middle of the nearest free room of this size: first the middle of the thing (where `over` is
@@ -25,7 +27,7 @@ export function freePlace(
   const halfWidth = (around.right - around.left + size.w) / 2;
   const halfHeight = (around.bottom - around.top + size.h) / 2;
   for (let ring = 0; ring < RINGS; ring++) {
-    const gap = (0.15 + 0.5 * ring) * size.h;
+    const gap = ((over ? FIRST_GAP.over : FIRST_GAP.beside) + 0.5 * ring) * size.h;
     for (let step = 0; step < PLACES_A_RING; step++) {
       const [dx, dy] = onSquare(step / PLACES_A_RING);
       const place = {

@@ -25,7 +25,9 @@ export function rowWishes(solved: SolvedWall, setting: Setting): RankWish[] {
     const told = Math.min(lay.lattice.q, lay.courses.length, MOST_COURSES_TOLD);
     for (let i = 0; i < told; i++) {
       const stretches = courseEnds(lay, i, setting);
-      if (stretches.length > 0) {
+      // Over courses that are set the bond goes on: what it says again is said once.
+      const isToldOnce = !wishes.some((wish) => isSame(wish.stretches, stretches));
+      if (stretches.length > 0 && isToldOnce) {
         const number = lay.below + lay.courses[i]!.number;
         const whose = isMain(lay) ? "" : `${lay.lay.name} `;
         wishes.push({
@@ -52,6 +54,16 @@ export function rowWishes(solved: SolvedWall, setting: Setting): RankWish[] {
     stretches: [{ from: 0, to: across(width), text: setting.length(width) }],
   });
   return wishes;
+}
+
+function isSame(one: readonly Stretch[], other: readonly Stretch[]): boolean {
+  return (
+    one.length === other.length &&
+    one.every(({ from, to, text }, i) => {
+      const same = other[i]!;
+      return from === same.from && to === same.to && text === same.text;
+    })
+  );
 }
 
 /** The columns left of a wall: cut courses, openings, all. */

@@ -27,6 +27,15 @@ describe("the dimensions of a wall", () => {
     ]);
   });
 
+  it("tell the ends of courses once, where courses that are set go on as they were", () => {
+    const start =
+      "    bond running 1/2\n    joint 1/8\n    across full tile from left\n    up full course from bottom";
+    assert.deepEqual(measured("", start).captions, ["course 1", "course 2", "bare wall"]);
+    const set = measured("", `${start}\n    set courses 1 to 4`);
+    assert.deepEqual(set.captions, ["course 1", "course 2", "bare wall"]);
+    assert.deepEqual(set.rows, measured("", start).rows);
+  });
+
   it("tell one course of a stack bond", () => {
     const stack =
       "    bond stack\n    joint 1/8\n    across full tile from left\n    up full course from bottom";
