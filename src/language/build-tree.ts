@@ -403,6 +403,7 @@ const BUILD: Readonly<Record<string, Build>> = {
     body: tree.body(node, "preferStatement") as S.PreferStatement["body"],
   }),
   coursesMeet: wish(() => ({ wanted: "courses-meet" })),
+  bondGoesOn: wish(() => ({ wanted: "bond-goes-on" })),
   centreOn: wish((node) => ({ wanted: "centre", opening: wordOf(tokenAt(node, "Name")!) })),
   noCut: wish((node, tree) => ({ wanted: "no-cut", under: tree.length(node) })),
   wholeCourses: wish(buildWholeCourses),

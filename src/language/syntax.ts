@@ -433,7 +433,7 @@ export interface UpStatement extends Stated<"up"> {
 export type PreferStatement = Block<"prefer", WishStatement | BrokenStatement>;
 
 export type WrittenWish =
-  | { readonly wanted: "courses-meet" | "equal-ends" | "few-cuts" }
+  | { readonly wanted: "courses-meet" | "bond-goes-on" | "equal-ends" | "few-cuts" }
   | { readonly wanted: "centre"; readonly opening: Word }
   | { readonly wanted: "no-cut"; readonly under: Expression }
   | { readonly wanted: "whole-courses"; readonly at: "bottom" | "top" }

@@ -97,6 +97,7 @@ export const START = {
   up: word("up"),
   prefer: word("prefer", "prefer"),
   coursesMeet: starter("CoursesMeet", "`courses`"),
+  bondGoesOn: starter("BondGoesOn", "`bond`"),
   centreOn: starter("CentreOn", "`centre`"),
   noCut: starter("NoCut", "`no`"),
   wholeCourses: starter("WholeCourses", "`whole`"),
@@ -179,6 +180,7 @@ export const STATEMENTS: Readonly<Record<BlockKind, ReadonlyMap<string, Starter>
   ]),
   prefer: new Map<string, Starter>([
     ["courses", START.coursesMeet],
+    ["bond", START.bondGoesOn],
     ["centre", START.centreOn],
     ["no", START.noCut],
     ["whole", START.wholeCourses],
@@ -248,6 +250,7 @@ export const WORD = {
   tube: inner("tube"),
   covers: inner("covers"),
   meet: inner("meet"),
+  goes: inner("goes"),
   cut: inner("cut"),
   courses: inner("courses"),
   sill: inner("sill"),

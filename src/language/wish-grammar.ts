@@ -10,6 +10,13 @@ export class WishGrammar extends LineGrammar {
     this.CONSUME(T.LineEnd);
   });
 
+  protected readonly bondGoesOn = this.RULE("bondGoesOn", () => {
+    this.CONSUME(START.bondGoesOn.token);
+    this.CONSUME(WORD.goes);
+    this.CONSUME(WORD.on);
+    this.CONSUME(T.LineEnd);
+  });
+
   protected readonly centreOn = this.RULE("centreOn", () => {
     this.CONSUME(START.centreOn.token);
     this.CONSUME(WORD.on);
@@ -65,6 +72,7 @@ export class WishGrammar extends LineGrammar {
   protected readonly preferStatement = this.RULE("preferStatement", () => {
     this.OR([
       { ALT: () => this.SUBRULE(this.coursesMeet) },
+      { ALT: () => this.SUBRULE(this.bondGoesOn) },
       { ALT: () => this.SUBRULE(this.centreOn) },
       { ALT: () => this.SUBRULE(this.noCut) },
       { ALT: () => this.SUBRULE(this.wholeCourses) },

@@ -19,6 +19,8 @@ export interface WallOpening {
 export type Wanted =
   /** At every corner the bed joints of both walls stand at one height. */
   | { readonly kind: "courses-meet" }
+  /** At every corner the bond is wrapped, mirrored or begun again. */
+  | { readonly kind: "bond-goes-on" }
   /** The middle of a tile or of a joint of course 1 stands on the opening's. */
   | { readonly kind: "centre"; readonly on: WallOpening }
   /** No cut piece whose visible width or height is under this. */

@@ -7,6 +7,8 @@ export function wishWords({ wanted }: Wish, units: Unit): string {
   switch (wanted.kind) {
     case "courses-meet":
       return "courses meet";
+    case "bond-goes-on":
+      return "bond goes on";
     case "centre":
       return `centre on ${wanted.on.opening}`;
     case "no-cut":
@@ -32,6 +34,7 @@ export function missWords({ wanted }: Wish, missed: number, units: Unit): string
     case "equal-ends":
       return `${lengthOver(missed, units)} apart in all`;
     case "courses-meet":
+    case "bond-goes-on":
       return `${lengthOver(missed, units)} off in all`;
     default:
       return `${lengthOver(missed, units)} off`;

@@ -1,22 +1,13 @@
 import { type Chosen } from "./choose/index.js";
 import type { Nm } from "../measure/index.js";
-import type { CarriedStart, Lay, UpStart, Wall } from "../model/index.js";
-import { rangeBetween } from "./chain.js";
-import {
-  courseBottom,
-  courseShift,
-  firstPast,
-  lastBefore,
-  moduleAcross,
-  moduleUp,
-} from "./lattice.js";
+import type { CarriedStart, Lay, Plan, UpStart, Wall } from "../model/index.js";
+import { courseEnd, endLine } from "./course-end.js";
+import { firstPast, moduleUp } from "./lattice.js";
 import { besideMost } from "./corner-lays.js";
 import { layRegion, type LayPlot } from "./lay-region.js";
 import { cornerGap } from "./region.js";
-import type { Region, SolvedLay, SolvedWall } from "./solved.js";
-import { type SettledLay, upOrigin } from "./start.js";
-
-type EndSide = CarriedStart["corner"];
+import type { Lattice, Region, SolvedLay, SolvedWall } from "./solved.js";
+import { type Ground, type SettledLay, upOrigin } from "./start.js";
 
 /**
  * A lay whose start is settled: one that goes on from another wall gets its place from that wall, which is
@@ -39,16 +30,45 @@ export function settleLay(
   if (!from) return { ...lay, across: null };
   const up = lay.up ?? carriedUp(lay, from);
   const course = courseAt(wall, region, lay, joint, up, from);
-  const shown = shownOf(other, from, side, course.other);
+  const x = carriedOrigin(plan, { wall, region, lay, joint }, across, course, {
+    wall: other.wall,
+    region: other.region,
+    lattice: from.lattice,
+  });
+  return { ...lay, up, across: { ...across, x } };
+}
+
+/** A course of a wall, and the number of the other wall's course that it goes on from. */
+export interface CoursePair {
+  readonly bottom: Nm;
+  readonly other: number;
+}
+
+/** A wall as it is laid, which another goes on from. */
+export interface LaidEnd {
+  readonly wall: Wall;
+  readonly region: Region;
+  readonly lattice: Lattice;
+}
+
+/** The left edge of the tile with which a course goes on from another wall's. */
+export function carriedOrigin(
+  plan: Plan,
+  { wall, region, lay, joint }: Ground,
+  across: CarriedStart,
+  course: CoursePair,
+  from: LaidEnd,
+): Nm {
+  const side = across.corner === "left" ? "right" : "left";
+  const { shown } = courseEnd(from.region, from.lattice, side, course.other);
   const gap = cornerGap(
     plan,
     { edge: wall.edges[across.corner], joint },
-    { edge: other.wall.edges[side], joint: from.joint },
+    { edge: from.wall.edges[side], joint: from.lattice.joint },
   );
   const width = firstWidth(across, lay, joint, shown, gap);
   const line = endLine(region, across.corner, course.bottom, course.bottom + lay.tile.face.up);
-  const x = across.corner === "left" ? line + width - lay.tile.face.across : line - width;
-  return { ...lay, up, across: { ...across, x } };
+  return across.corner === "left" ? line + width - lay.tile.face.across : line - width;
 }
 
 /**
@@ -88,7 +108,7 @@ function courseAt(
   joint: Nm,
   up: UpStart | null,
   { lattice }: SolvedLay,
-): { readonly bottom: Nm; readonly other: number } {
+): CoursePair {
   if (!up) return { bottom: region.bounds.bottom, other: 1 };
   const y = upOrigin({ wall, region, lay, joint }, up);
   const face = lay.tile.face.up;
@@ -97,35 +117,14 @@ function courseAt(
   return { bottom, other: Math.round((bottom - lattice.y) / moduleUp(lattice)) + 1 };
 }
 
-/** How much is seen of the tile with which a course ends at a side, if nothing cuts it but the side. */
-function shownOf(
-  { region }: SolvedWall,
-  { lattice }: SolvedLay,
-  side: EndSide,
-  course: number,
-): Nm {
-  const { face } = lattice;
-  const module = moduleAcross(lattice);
-  const origin = lattice.x + courseShift(lattice, course);
-  const bottom = courseBottom(lattice, course);
-  const line = endLine(region, side, bottom, bottom + face.up);
-  if (side === "right") {
-    const left = origin + lastBefore(origin, module, line) * module;
-    return Math.min(face.across, line - left);
-  }
-  const right = origin + firstPast(origin, face.across, module, line) * module + face.across;
-  return Math.min(face.across, right - line);
-}
-
-/** Where what is seen of a course ends at a side; at the narrow end where that slopes. */
-function endLine(region: Region, side: EndSide, bottom: Nm, top: Nm): Nm {
-  return side === "left"
-    ? rangeBetween(region.hiddenLeft ?? region.left, bottom, top).high
-    : rangeBetween(region.hiddenRight ?? region.right, bottom, top).low;
-}
-
 /** How far course 1's first tile reaches from the corner. */
-function firstWidth(across: CarriedStart, { tile }: Lay, joint: Nm, shown: Nm, gap: Nm): Nm {
+function firstWidth(
+  across: CarriedStart,
+  { tile }: Ground["lay"],
+  joint: Nm,
+  shown: Nm,
+  gap: Nm,
+): Nm {
   const face = tile.face.across;
   if (across.kind === "mirrored") return shown;
   if (across.joint === "added") return restOf(face, shown);

@@ -113,6 +113,7 @@ describe("the syntax tree", () => {
 
   const wishes: Record<string, unknown> = {
     "courses meet": { wanted: "courses-meet" },
+    "bond goes on": { wanted: "bond-goes-on" },
     "centre on sash": { wanted: "centre", opening: "sash" },
     "no cut under 1 1/2": { wanted: "no-cut", under: "1 1/2" },
     "whole courses at bottom": { wanted: "whole-courses", at: "bottom" },

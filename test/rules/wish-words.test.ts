@@ -16,6 +16,7 @@ describe("wishes in words", () => {
   it("are as the plan would state them", () => {
     const sash = { wall: "back", opening: "sash" };
     assert.equal(wishWords(meet, "inch"), "courses meet");
+    assert.equal(wishWords(wish({ kind: "bond-goes-on" }), "inch"), "bond goes on");
     assert.equal(wishWords(wish({ kind: "no-cut", under: 2 * inch }), "inch"), "no cut under 2");
     assert.equal(
       wishWords(wish({ kind: "whole-at-opening", at: "sill", of: sash }), "inch"),
@@ -26,6 +27,8 @@ describe("wishes in words", () => {
   it("say how far they are missed, also where that reads as nothing", () => {
     assert.equal(missWords(meet, inch / 8, "inch"), "1/8 in off in all");
     assert.equal(missWords(meet, 1, "inch"), "0+ in off in all");
+    const goesOn = wish({ kind: "bond-goes-on" });
+    assert.equal(missWords(goesOn, inch / 4, "inch"), "1/4 in off in all");
     assert.equal(missWords(few, 1, "inch"), "1 cut");
     assert.equal(missWords(wish({ kind: "no-cut", under: inch }), 3, "inch"), "3 cuts under it");
   });

@@ -66,7 +66,9 @@ class WishReader {
     const { wish } = statement;
     switch (wish.wanted) {
       case "courses-meet":
-        return this.coursesMeet(statement);
+        return this.atCorners(statement, "courses meet", { kind: "courses-meet" });
+      case "bond-goes-on":
+        return this.atCorners(statement, "bond goes on", { kind: "bond-goes-on" });
       case "centre": {
         const on = this.opening(wish.opening);
         return on && { kind: "centre", on };
@@ -81,14 +83,15 @@ class WishReader {
     }
   }
 
-  private coursesMeet(statement: WishStatement): Wanted | null {
+  /** A wish for corners, where there is one. */
+  private atCorners(statement: WishStatement, words: string, wanted: Wanted): Wanted | null {
     const walls = this.own ? [this.own] : this.walls;
     const hasCorner = walls.some(({ edges: { left, right } }) =>
       [left, right].some(({ meets }) => isCorner(meets)),
     );
-    if (hasCorner) return { kind: "courses-meet" };
+    if (hasCorner) return wanted;
     const where = this.own ? "wall" : "room";
-    const message = `found \`courses meet\` in a ${where} without a corner, wanted one, such as \`left corner back under\``;
+    const message = `found \`${words}\` in a ${where} without a corner, wanted one, such as \`left corner back under\``;
     this.tell(statement.head, message, "warning");
     return null;
   }

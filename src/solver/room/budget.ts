@@ -15,6 +15,8 @@ export const ROOM_MOST = {
   more: 200,
   /** Starts across of one wall at one joint. */
   origins: 4_000,
+  /** Starts of one wall, with those that come to it round corners where the bond is to go on. */
+  carried: 600,
   /** Heights to stop at, for one height of the courses. */
   stops: 64,
   /** Places of one opening in one direction, for one start. */
@@ -30,6 +32,6 @@ export function shareOf(all: number, walls: number): number {
 
 /**
  * What takes longer than a look at a tile, in such looks: to make a field, to bound a start at each
- * obstacle, to find the critical places of an opening along one tile.
+ * obstacle, to find the critical places of an opening along one tile, to compare the bonds of two walls at their corner.
  */
-export const ROOM_LOOKS = { field: 40, bound: 2, places: 4 } as const;
+export const ROOM_LOOKS = { field: 40, bound: 2, places: 4, corner: 1 } as const;

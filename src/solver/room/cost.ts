@@ -21,6 +21,15 @@ export function lessBy(a: Cost, b: Cost): Cost {
   return a.map((number, i) => number - b[i]!);
 }
 
+/** Whether two costs together are less than a third; without making their sum. */
+export function isUnder(a: Cost, b: Cost, most: Cost): boolean {
+  for (let i = 0; i < a.length; i++) {
+    const apart = a[i]! + b[i]! - most[i]!;
+    if (apart !== 0) return apart < 0;
+  }
+  return false;
+}
+
 /** Whether two costs together are more than a third; without making their sum. */
 export function isOver(a: Cost, b: Cost, most: Cost): boolean {
   for (let i = 0; i < a.length; i++) {

@@ -1,15 +1,15 @@
 import type { Nm } from "../../measure/index.js";
-import { compareCosts, type Cost, isOver, lessBy, sumOf } from "./cost.js";
+import { type BondLink, BondTables } from "./bond-tables.js";
+import { BondedWalls } from "./bonded-walls.js";
+import { compareCosts, type Cost, isUnder, lessBy, sumOf } from "./cost.js";
 import { heightsMeeting } from "./course-heights.js";
 import { coursesMiss } from "./misses.js";
 import type { WallAt, WallFound } from "./wall-at.js";
 import { costAt, noCost, type Wanting } from "./wanting.js";
 
-/** A corner at which courses are wanted to meet, between two walls of a list, and the wish's place. */
-export interface Link {
-  readonly a: number;
-  readonly b: number;
-  readonly place: number;
+/** A corner at which courses are wanted to meet, or the bond to go on, between two walls of a list, and the wish's place. */
+export interface Link extends BondLink {
+  readonly wanted: "courses-meet" | "bond-goes-on";
 }
 
 /** Walls laid together. */
@@ -21,15 +21,21 @@ export interface LinkedFound {
 /** Finds the best heights for walls that corners link, each at its joint. */
 export class LinkedWalls {
   weighed = 0;
+  /** Whether some starts that come round corners were left out. */
+  isThinned = false;
   private best: LinkedFound | null = null;
   private heights: readonly (readonly Nm[])[] = [];
   private knownLeast: readonly Cost[] | null = null;
+  private readonly bonds: readonly Link[];
+  private readonly tables = new Map<string, BondTables>();
 
   constructor(
     private readonly wanting: Wanting,
     private readonly walls: readonly WallAt[],
     private readonly links: readonly Link[],
-  ) {}
+  ) {
+    this.bonds = links.filter(({ wanted }) => wanted === "bond-goes-on");
+  }
 
   /** What each wall costs at least by itself. */
   private get least(): readonly Cost[] {
@@ -47,9 +53,15 @@ export class LinkedWalls {
     return compareCosts(apart, most) < 0 ? apart : most;
   }
 
-  /** A nanometre missed at the corner that tells least. */
+  /** Courses a nanometre apart at the corner that tells least. */
   private get nearlyMeeting(): Cost {
-    return costAt(this.wanting, Math.max(...this.links.map((link) => link.place)), 1);
+    const corners = new Map<string, Cost>();
+    for (const link of this.links) {
+      const key = `${link.a} ${link.b} ${link.end}`;
+      const apart = costAt(this.wanting, link.place, this.apartBy(link, 1));
+      corners.set(key, sumOf(apart, corners.get(key) ?? noCost(this.wanting)));
+    }
+    return [...corners.values()].reduce((a, b) => (compareCosts(b, a) < 0 ? b : a));
   }
 
   /** What they cost at least where some courses miss others: a nanometre missed, all else at its least. */
@@ -152,9 +164,49 @@ export class LinkedWalls {
   }
 
   private weigh(heights: readonly Nm[], least: Cost): void {
+    this.weighed++;
+    if (this.bonds.length > 0) this.weighBonded(heights);
+    else this.weighApart(heights, least);
+  }
+
+  /** The corners at which the bond can go on with courses at these heights; all others miss what they miss. */
+  private bondsAt(heights: readonly Nm[]): readonly Link[] {
+    return this.bonds.filter((link) => {
+      const [one, other] = [this.walls[link.a]!, this.walls[link.b]!];
+      const ys = [heights[link.a]!, heights[link.b]!] as const;
+      const missed = coursesMiss(coursesAt(one, ys[0]), coursesAt(other, ys[1]));
+      return this.apartBy(link, missed) === 0;
+    });
+  }
+
+  private weighBonded(heights: readonly Nm[]): void {
+    const bonds = this.bondsAt(heights);
+    const tables = this.tablesAt(bonds, heights);
+    const bonded = new BondedWalls(this.wanting, this.walls, bonds, heights, tables, this.bar);
+    const found = bonded.search(this.missedBy(heights));
+    this.isThinned ||= tables.isThinned;
+    if (found) this.best = found;
+  }
+
+  /** What starts miss beside each other: where sides are straight it hangs on how far courses are ahead, within their bonds' repeat. */
+  private tablesAt(bonds: readonly Link[], heights: readonly Nm[]): BondTables {
+    const key = bonds.map(({ a, b, end, place }) => {
+      const [one, other] = [this.walls[a]!, this.walls[b]!];
+      const [ya, yb] = [one.lowest(heights[a]!), other.lowest(heights[b]!)];
+      if (!one.isEven || !other.isEven) return `${place} ${a} ${b} ${end} at ${ya} ${yb}`;
+      const ahead = Math.round((ya - yb) / (one.lay.tile.face.up + one.joint));
+      const repeat = repeatOf(one) * repeatOf(other);
+      return `${place} ${a} ${b} ${end} ${((ahead % repeat) + repeat) % repeat}`;
+    });
+    const known =
+      this.tables.get(key.join()) ?? new BondTables(this.wanting, this.walls, bonds, heights);
+    this.tables.set(key.join(), known);
+    return known;
+  }
+
+  private weighApart(heights: readonly Nm[], least: Cost): void {
     let cost = least;
     const found: WallFound[] = [];
-    this.weighed++;
     for (const [i, wall] of this.walls.entries()) {
       const own = wall.leastAt(heights[i]!);
       const others = lessBy(cost, own);
@@ -169,15 +221,22 @@ export class LinkedWalls {
 
   private missedBy(heights: readonly Nm[]): Cost {
     return this.links.reduce<Cost>(
-      (cost, { a, b, place }) => sumOf(cost, this.missAt(a, b, place, heights[a]!, heights[b]!)),
+      (cost, link) => sumOf(cost, this.missAt(link, heights[link.a]!, heights[link.b]!)),
       noCost(this.wanting),
     );
   }
 
-  private missAt(a: number, b: number, place: number, ya: Nm, yb: Nm): Cost {
-    const [one, other] = [this.walls[a]!, this.walls[b]!];
+  private missAt(link: Link, ya: Nm, yb: Nm): Cost {
+    const [one, other] = [this.walls[link.a]!, this.walls[link.b]!];
     const missed = coursesMiss(coursesAt(one, ya), coursesAt(other, yb));
-    return costAt(this.wanting, place, missed);
+    return costAt(this.wanting, link.place, this.apartBy(link, missed));
+  }
+
+  /** What courses that are so far apart miss of what is wanted of them; no bond goes on where they are. */
+  private apartBy({ wanted, a, b }: Link, missed: Nm): Nm {
+    if (wanted === "courses-meet") return missed;
+    const [one, other] = [this.walls[a]!, this.walls[b]!];
+    return missed === 0 && one.joint === other.joint ? 0 : one.lay.tile.face.across;
   }
 
   /** Whether courses that miss might still be better than the best. */
@@ -195,9 +254,9 @@ export class LinkedWalls {
     const rest = this.least.slice(i + 1).reduce(sumOf, noCost(this.wanting));
     const links = this.links.filter(({ a, b }) => Math.max(a, b) === i);
     const ways = this.heights[i]!.map((y) => {
-      const missed = links.reduce<Cost>((sum, { a, b, place }) => {
-        const [ya, yb] = [a, b].map((each) => (each === i ? y : heights[each]!));
-        return sumOf(sum, this.missAt(a, b, place, ya!, yb!));
+      const missed = links.reduce<Cost>((sum, link) => {
+        const [ya, yb] = [link.a, link.b].map((each) => (each === i ? y : heights[each]!));
+        return sumOf(sum, this.missAt(link, ya!, yb!));
       }, wall.leastAt(y));
       return { y, cost: sumOf(cost, missed) };
     });
@@ -218,13 +277,14 @@ export class LinkedWalls {
   }
 }
 
-function isUnder(a: Cost, b: Cost, most: Cost): boolean {
-  return !isOver(a, b, most) && compareCosts(sumOf(a, b), most) < 0;
-}
-
 /** Whether courses of one wall meet the other's wherever they are level. */
 function isAlike(a: WallAt, b: WallAt): boolean {
   return a.joint === b.joint && a.lay.tile.face.up === b.lay.tile.face.up;
+}
+
+/** After how many courses a wall's bond begins again. */
+function repeatOf({ lay: { bond } }: WallAt): number {
+  return bond.kind === "running" ? bond.q : 1;
 }
 
 function risingOf({ lay, joint }: WallAt): { face: Nm; joint: Nm } {

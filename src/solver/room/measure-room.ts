@@ -2,7 +2,8 @@ import { isCorner, type Plan, type Wish } from "../../model/index.js";
 import { balanceOf, imbalanceAcross } from "../choose/balance.js";
 import { scoreOf } from "../choose/score-laid.js";
 import type { Score, SolvedLay, SolvedWall } from "../solved.js";
-import { isTold, meetingLays } from "../corner-lays.js";
+import { isTold, type MeetingLays, meetingLays, type WallEnd } from "../corner-lays.js";
+import { BondEnd, bondMiss, gapBetween } from "./bond-miss.js";
 import { type CornerPair, cornerPairs } from "./corners.js";
 import { centreMiss, coursesMiss, openingMiss, sideMiss } from "./misses.js";
 import { limitsUnder } from "./wanting.js";
@@ -40,7 +41,12 @@ function laidWalls(walls: readonly SolvedWall[]): LaidWall[] {
 
 function missOf(plan: Plan, walls: readonly SolvedWall[], wish: Wish): number {
   const { wanted } = wish;
-  if (wanted.kind === "courses-meet") return coursesMissed(walls, wish);
+  if (wanted.kind === "courses-meet") {
+    return cornersMissed(walls, wish, ({ lay, other }) => coursesMiss(lay.lattice, other.lattice));
+  }
+  if (wanted.kind === "bond-goes-on") {
+    return cornersMissed(walls, wish, ({ lay, other }, told) => bondMissed(plan, lay, other, told));
+  }
   const name =
     wanted.kind === "centre"
       ? wanted.on.wall
@@ -51,30 +57,55 @@ function missOf(plan: Plan, walls: readonly SolvedWall[], wish: Wish): number {
   return concerned.reduce((sum, laid) => sum + missAt(plan, laid, wanted), 0);
 }
 
-function coursesMissed(walls: readonly SolvedWall[], { wall: own }: Wish): number {
+/** What is missed of lays that meet at a corner; `told` are the wall that it is told of, and the other. */
+type MissedOf = (lays: MeetingLays, told: readonly [WallEnd, WallEnd]) => number;
+
+/** The miss at all corners that a wish is for. */
+function cornersMissed(
+  walls: readonly SolvedWall[],
+  { wall: own }: Wish,
+  missedOf: MissedOf,
+): number {
   return cornerPairs(walls.map(({ wall }) => wall)).reduce((sum, { a, b, end }) => {
     const [one, other] = [walls[a]!, walls[b]!];
     if (own !== null && one.wall.name !== own && other.wall.name !== own) return sum;
-    return sum + cornerMissed(one, other, end);
+    return sum + cornerMissed(one, other, end, missedOf);
   }, 0);
 }
 
-/** The miss of all lays that meet at a corner, as the rule for it compares them. */
-function cornerMissed(one: SolvedWall, other: SolvedWall, end: CornerPair["end"]): number {
+/** The miss of all lays that meet at a corner, as the rules for it compare them. */
+function cornerMissed(
+  one: SolvedWall,
+  other: SolvedWall,
+  end: CornerPair["end"],
+  missedOf: MissedOf,
+): number {
   const ends = [
     { wall: one, side: end },
     { wall: other, side: end === "left" ? "right" : "left" },
   ] as const;
   const { meets } = one.wall.edges[end];
-  const pairs =
-    isCorner(meets) && isTold(meets, end) ? meetingLays(...ends) : meetingLays(ends[1], ends[0]);
-  return pairs.reduce((sum, each) => sum + coursesMiss(each.lay.lattice, each.other.lattice), 0);
+  const told = isCorner(meets) && isTold(meets, end) ? ends : ([ends[1], ends[0]] as const);
+  return meetingLays(...told).reduce((sum, each) => sum + missedOf(each, told), 0);
+}
+
+function bondMissed(
+  plan: Plan,
+  lay: SolvedLay,
+  other: SolvedLay,
+  [over, under]: readonly [WallEnd, WallEnd],
+): number {
+  const endOf = ({ wall: { wall, region }, side }: WallEnd, { lattice }: SolvedLay): BondEnd =>
+    new BondEnd({ wall, region, lattice }, side);
+  const ends = [endOf(over, lay), endOf(under, other)] as const;
+  return bondMiss(...ends, gapBetween(plan, ...ends));
 }
 
 function missAt(plan: Plan, { wall, lay }: LaidWall, wanted: Wish["wanted"]): number {
   const { lattice, region } = lay;
   switch (wanted.kind) {
     case "courses-meet":
+    case "bond-goes-on":
       return 0;
     case "centre": {
       const opening = wall.wall.openings.find(({ name }) => name === wanted.on.opening);

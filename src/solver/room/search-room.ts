@@ -3,6 +3,7 @@ import type { Plan, Wall, Wish } from "../../model/index.js";
 import { thinned } from "../choose/budget.js";
 import type { Effort } from "../choose/effort.js";
 import { hasSlopes } from "../choose/sloped-origins.js";
+import { isOneTile } from "./bond-miss.js";
 import { ROOM_MOST } from "./budget.js";
 import { type Cluster, clustersOf, partsOf } from "./clusters.js";
 import { type CornerPair, cornerPairs } from "./corners.js";
@@ -62,7 +63,7 @@ export function searchRoom(
 
 class RoomSearch {
   private readonly effort: Effort = { cells: 0 };
-  private readonly links: readonly (CornerPair & { readonly place: number })[];
+  private readonly links: readonly (CornerPair & Pick<Link, "place" | "wanted">)[];
   private readonly found = new Map<number, WallFound>();
   private weighed = 0;
   private capped = false;
@@ -74,15 +75,20 @@ class RoomSearch {
     private readonly walls: readonly Wall[],
   ) {
     const corners = cornerPairs(walls);
-    this.links = wanting.wishes.flatMap(({ wish, place }) =>
-      wish.wanted.kind !== "courses-meet"
-        ? []
-        : corners
-            .filter(
-              ({ a, b }) => wish.wall === null || [a, b].some((i) => walls[i]!.name === wish.wall),
-            )
-            .map((pair) => ({ ...pair, place })),
-    );
+    this.links = wanting.wishes.flatMap(({ wish, place }) => {
+      const { kind: wanted } = wish.wanted;
+      if (wanted !== "courses-meet" && wanted !== "bond-goes-on") return [];
+      return corners
+        .filter(
+          ({ a, b }) => wish.wall === null || [a, b].some((i) => walls[i]!.name === wish.wall),
+        )
+        .filter(({ a, b }) => wanted === "courses-meet" || this.haveOneTile(a, b))
+        .map((pair) => ({ ...pair, place, wanted }));
+    });
+  }
+
+  private haveOneTile(a: number, b: number): boolean {
+    return isOneTile(this.walls[a]!.lays[0]!.tile, this.walls[b]!.lays[0]!.tile);
   }
 
   run(): RoomFound {
@@ -195,6 +201,7 @@ class RoomSearch {
       const others = lessBy(cost, least[i]!);
       const best = linked.search(most ? lessBy(most, others) : null);
       this.weighed += linked.weighed;
+      this.capped ||= linked.isThinned;
       this.capped ||= walls.some(({ isThinned }) => isThinned);
       if (!best) return null;
       found.push(best);
@@ -207,9 +214,10 @@ class RoomSearch {
   private linkedAt(cluster: Cluster, joints: Joints): LinkedPart[] {
     return this.partsOf(cluster).map((numbers) => {
       const walls = numbers.map((i) => this.wallAt(i, joints.get(i)!));
-      const links = this.links.flatMap(({ a, b, place }): Link[] =>
-        numbers.includes(a) ? [{ a: numbers.indexOf(a), b: numbers.indexOf(b), place }] : [],
-      );
+      const links = this.links.flatMap((link): Link[] => {
+        if (!numbers.includes(link.a)) return [];
+        return [{ ...link, a: numbers.indexOf(link.a), b: numbers.indexOf(link.b) }];
+      });
       return { walls, linked: new LinkedWalls(this.wanting, walls, links) };
     });
   }
@@ -251,6 +259,10 @@ class RoomSearch {
       if (hasSlopes(own) || own.circles.length > 0) this.capped = true;
     }
     if (min === max) return [min];
+    // Joints at which starts that come round a corner meet what is critical there are not looked for.
+    const isBonded = ({ a, b, wanted }: CornerPair & Pick<Link, "wanted">): boolean =>
+      wanted === "bond-goes-on" && (numbers.includes(a) || numbers.includes(b));
+    if (this.links.some(isBonded)) this.capped = true;
     const ends = walls.flatMap(([least, most]) => endsOf(least!, most!, isAll));
     const { joints, isAll: areAll } = roomJoints(ends);
     if (!areAll) this.capped = true;

@@ -58,8 +58,11 @@ function chosenOf(
   const start = startOf(field, x, y);
   // The wall that was weighed has openings of its own.
   const moved = movedOpenings(field.ground.wall, standing);
+  const said = sayAcross(field, x).start;
+  const isNamed = !("centre" in said) || said.centre.on !== "place";
+  const open = isNamed ? said : (found.carried ?? said);
   const chosen: Option = {
-    across: settledAcross(field.ground.lay.across ?? sayAcross(field, x).start, moved),
+    across: settledAcross(lay.across ?? open, moved),
     up: settledUp(lay.up ?? sayUp(field, y).start, moved),
     joint: field.ground.joint,
     score: weighQuickly(field, start, { cells: 0 }, null)!,

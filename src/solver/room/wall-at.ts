@@ -3,6 +3,9 @@ import type { Lay, Wall } from "../../model/index.js";
 import type { Effort } from "../choose/effort.js";
 import type { Field } from "../choose/field.js";
 import { firstRow, startOf } from "../choose/weigh.js";
+import type { LaidEnd } from "../carry-start.js";
+import { latticeOf } from "../lattice.js";
+import type { SettledStart } from "../start.js";
 import { ROOM_MOST } from "./budget.js";
 import { compareCosts, type Cost, isOver, lessBy, sumOf } from "./cost.js";
 import { MovingOpenings } from "./moving-openings.js";
@@ -10,6 +13,7 @@ import { PlacesAt } from "./places-at.js";
 import type { Settled } from "./settle.js";
 import { type Wanting, worstCost } from "./wanting.js";
 import { WallFields } from "./wall-fields.js";
+import { within } from "../choose/origins.js";
 import { type AcrossWay, WaysAcross } from "./ways-across.js";
 import { type UpWay, WaysUp } from "./ways-up.js";
 import { weighWall } from "./weigh-wall.js";
@@ -22,10 +26,18 @@ export interface WallFound {
   readonly settled: Settled;
   /** The wall's field as it is settled. */
   readonly field: Field;
+  /** How its bond goes on from another wall's, where it does and can be said so. */
+  readonly carried: SettledStart | null;
+}
+
+/** A wall's tiles as they stand with one start. */
+export interface WallStanding extends LaidEnd {
+  /** Whether the lowest course that may have a piece has one. */
+  readonly isLowest: boolean;
 }
 
 /** A layout, as far as it tells of others. */
-type Layout = Omit<WallFound, "field">;
+type Layout = Omit<WallFound, "field" | "carried">;
 
 /** One wall at one joint: what it costs at least with its courses at some height, and at best. */
 export class WallAt {
@@ -122,11 +134,59 @@ export class WallAt {
     const y = this.lowest(height);
     const known = this.found.get(y);
     if (known) return most && compareCosts(known.cost, most) > 0 ? null : known;
+    const found = this.bestOf(y, this.across.all, most);
+    if (found) this.found.set(y, found);
+    return found;
+  }
+
+  /** The starts across that are critical for this wall alone, or the one that is stated. */
+  get starts(): readonly AcrossWay[] {
+    return this.across.all;
+  }
+
+  /** Whether its ends are straight, so that its courses end alike at all heights. */
+  get isEven(): boolean {
+    return this.fields.first.own.across.slopes.length === 0;
+  }
+
+  /** The place of a start within the first tiles, where all starts are told. */
+  startAcross(x: Nm): Nm {
+    const { across } = this.fields.first.own;
+    return within(x, across.module, across.low);
+  }
+
+  /** A start across wherever it is; null where another one is stated. */
+  startAt(x: Nm): AcrossWay | null {
+    return this.across.wayAt(x);
+  }
+
+  /** The best way to lay the wall with one start and a course at this height; null when none is as good as `most`. */
+  bestFrom(height: Nm, start: AcrossWay, most: Cost | null): WallFound | null {
+    return this.bestOf(this.lowest(height), [start], most);
+  }
+
+  /** Where the wall's tiles stand with a start and a course at this height, from its course 1. */
+  standing(height: Nm, x: Nm): WallStanding {
+    const y = this.lowest(height);
+    const { own } = this.fields.first;
+    const first = firstRow(own, startOf(own, x, y), this.effort);
+    const { region } = own.ground;
+    const lattice = latticeOf(this.lay, this.joint, x, y + first * own.up.module);
+    return { wall: this.wall, region, lattice, isLowest: first === 0 };
+  }
+
+  /** Looks that were taken at the wall from elsewhere. */
+  spend(looks: number): void {
+    this.effort.cells += looks;
+  }
+
+  /** The best of these starts with a course at `y`, the wall's lowest there. */
+  private bestOf(y: Nm, starts: readonly AcrossWay[], most: Cost | null): WallFound | null {
     let best: Layout | null = null;
     const { moving } = this;
     for (const up of this.up.at(y)) {
       const least = moving ? sumOf(up.least, moving.least) : up.least;
-      for (const across of this.across.all) {
+      for (const across of starts) {
         const bar = best?.cost ?? most;
         if (bar && isOver(across.least, least, bar)) break;
         if (best && this.isSpent()) break;
@@ -135,9 +195,7 @@ export class WallAt {
       }
     }
     if (!best || (most && compareCosts(best.cost, most) > 0)) return null;
-    const found = { ...best, field: this.fields.at(best.settled).own };
-    this.found.set(y, found);
-    return found;
+    return { ...best, carried: null, field: this.fields.at(best.settled).own };
   }
 
   isSpent(): boolean {

@@ -38,11 +38,24 @@ export class WaysAcross {
   get all(): readonly AcrossWay[] {
     return (this.knownAll ??= this.fields
       .some(this.origins(true), ROOM_MOST.origins)
-      .map((x) => {
-        const [least, more] = [this.costAt(x, null)!, this.moving(x)];
-        return { x, least: more ? sumOf(least, more) : least };
-      })
+      .map((x) => this.way(x))
       .sort((a, b) => compareCosts(a.least, b.least)));
+  }
+
+  /** A start with a tile's left edge at `x`, if any is at the solver's choice; null where another is stated. */
+  wayAt(x: Nm): AcrossWay | null {
+    const { across } = this.fields.first.own;
+    return this.isOpen ? this.way(within(x, across.module, across.low)) : null;
+  }
+
+  /** Whether the start is left to the solver, or goes with what is. */
+  get isOpen(): boolean {
+    return this.fields.first.own.ground.lay.across === null || this.places.tied !== null;
+  }
+
+  private way(x: Nm): AcrossWay {
+    const [least, more] = [this.costAt(x, null)!, this.moving(x)];
+    return { x, least: more ? sumOf(least, more) : least };
   }
 
   private leastOf(origins: readonly Nm[]): Cost {
@@ -55,7 +68,7 @@ export class WaysAcross {
     const { first, wall, drawn } = this.fields;
     const { ground, across } = first.own;
     const stated = ground.lay.across;
-    if (stated && this.places.tied === null) return [acrossOrigin(ground, stated)];
+    if (stated && !this.isOpen) return [acrossOrigin(ground, stated)];
     const named = namedAcross(wall).map((start) => acrossOrigin(ground, start));
     const { own, under } = this.fields.base(drawn.stop).fields;
     const critical = [own, ...under.map(({ field }) => field)].flatMap((field) =>

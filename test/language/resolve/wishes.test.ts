@@ -101,6 +101,13 @@ describe("wishes", () => {
     ]);
   });
 
+  it("are told where the bond is to go on without a corner", () => {
+    const text = `${STOCK}\nwall back {\nsize 60 x 96\n${prefer("bond goes on")}\n}\n`;
+    assert.deepEqual(told(text), [
+      "plan/wish [bond] found `bond goes on` in a wall without a corner, wanted one, such as `left corner back under`",
+    ]);
+  });
+
   it("are told where courses are to meet without a corner", () => {
     const text = `${STOCK}\n${prefer("courses meet")}\nwall back {\nsize 60 x 96\n}\n`;
     assert.deepEqual(told(text), [

@@ -16,7 +16,9 @@ function linked(...heights: readonly string[]): LinkedWalls {
   const at = plan.walls.map(
     (wall) => new WallAt(wanting, wall, wall.lays[0]!, 0, { cells: 0 }, true, 2),
   );
-  return new LinkedWalls(wanting, at, [{ a: 0, b: 1, place: 1 }]);
+  return new LinkedWalls(wanting, at, [
+    { a: 0, b: 1, end: "right", place: 1, wanted: "courses-meet" },
+  ]);
 }
 
 const inches = (cost: readonly number[]) => cost[1]! / 25_400_000;

@@ -1,0 +1,163 @@
+import type { Nm } from "../../measure/index.js";
+import { isCorner, type Wall } from "../../model/index.js";
+import { isTold } from "../corner-lays.js";
+import { BondEnd, bondMiss, gapBetween } from "./bond-miss.js";
+import { ROOM_LOOKS, ROOM_MOST } from "./budget.js";
+import { type Carried, carriedStarts } from "./carried-starts.js";
+import type { WallAt, WallStanding } from "./wall-at.js";
+import type { AcrossWay } from "./ways-across.js";
+import type { Wanting } from "./wanting.js";
+
+/** A corner at which the bond is wanted to go on, between two walls of a list, and the wish's place. */
+export interface BondLink {
+  readonly a: number;
+  readonly b: number;
+  /** The end of `a` that is there. */
+  readonly end: "left" | "right";
+  readonly place: number;
+}
+
+/** A wall's tiles with one start. */
+export interface Standing extends WallStanding {
+  readonly ends: Readonly<Record<"left" | "right", BondEnd>>;
+}
+
+/** How a wall may go on at a corner from the other one's start. */
+export interface Beside {
+  /** The starts with which it goes on, as they are worked out from that one. */
+  readonly carried: readonly Carried[];
+  /** The places of all starts with which nothing is missed. */
+  readonly missless: ReadonlySet<Nm>;
+}
+
+/**
+ * The starts across of walls at one joint whose bond is wanted to go on, and what they miss beside each other with courses at
+ * these heights: each wall's own critical ones, and what is critical for others as it comes to it round the corners.
+ */
+export class BondTables {
+  readonly starts: readonly (readonly AcrossWay[])[];
+  /** Whether some starts were left out. */
+  isThinned = false;
+  private readonly standings = new Map<string, Standing>();
+  private readonly known = new Map<string, Beside>();
+  private readonly ways: readonly Map<Nm, AcrossWay | null>[];
+  private readonly gaps = new Map<BondLink, Nm>();
+
+  constructor(
+    private readonly wanting: Wanting,
+    private readonly walls: readonly WallAt[],
+    private readonly bonds: readonly BondLink[],
+    private readonly heights: readonly Nm[],
+  ) {
+    this.starts = this.spread();
+    this.ways = this.starts.map((ways) => new Map(ways.map((way) => [way.x, way])));
+  }
+
+  /** A wall's start at a place; null where another one is stated. */
+  way(i: number, x: Nm): AcrossWay | null {
+    const known = this.ways[i]!.get(x);
+    if (known !== undefined) return known;
+    const way = this.walls[i]!.startAt(x);
+    this.ways[i]!.set(x, way);
+    return way;
+  }
+
+  /** How a wall may go on at a corner from a start of the other one. */
+  beside(bond: BondLink, i: number, from: AcrossWay): Beside {
+    const key = `${this.bonds.indexOf(bond)} ${i} ${from.x}`;
+    const known = this.known.get(key);
+    if (known) return known;
+    const standing = this.standing(otherOf(bond, i), from);
+    const carried = this.carry(bond, i, standing);
+    const xs = [...this.starts[i]!.map(({ x }) => x), ...carried.map(({ x }) => x)];
+    const missless = xs.filter((x) => this.missed(bond, i, this.standingAt(i, x), standing) === 0);
+    const found = { carried, missless: new Set(missless) };
+    this.known.set(key, found);
+    return found;
+  }
+
+  /** What is missed at a corner by a wall's start beside the other's, nm. */
+  missed(bond: BondLink, i: number, standing: Standing, from: Standing): Nm {
+    this.walls[i]!.spend(ROOM_LOOKS.corner);
+    const own = standing.ends[sideAt(bond, i)];
+    const its = from.ends[sideAt(bond, otherOf(bond, i))];
+    const gap = this.gaps.get(bond) ?? gapBetween(this.wanting.plan, own, its);
+    this.gaps.set(bond, gap);
+    return isOver(this.walls, bond, i) ? bondMiss(own, its, gap) : bondMiss(its, own, gap);
+  }
+
+  standing(i: number, { x }: AcrossWay): Standing {
+    return this.standingAt(i, x);
+  }
+
+  private standingAt(i: number, x: Nm): Standing {
+    const key = `${i} ${x}`;
+    const known = this.standings.get(key);
+    if (known) return known;
+    const laid = this.walls[i]!.standing(this.heights[i]!, x);
+    const ends = { left: new BondEnd(laid, "left"), right: new BondEnd(laid, "right") };
+    const standing = { ...laid, ends };
+    this.standings.set(key, standing);
+    return standing;
+  }
+
+  /** The starts with which a wall goes on from the other one of a corner. */
+  private carry(bond: BondLink, i: number, from: Standing): Carried[] {
+    const wall = this.walls[i]!;
+    const to = this.standing(i, wall.starts[0]!).ends[sideAt(bond, i)];
+    const ends = from.ends[sideAt(bond, otherOf(bond, i))];
+    const corners = new Set(
+      this.bonds.filter((each) => each.a === bond.a && each.b === bond.b).map(({ end }) => end),
+    );
+    const isTold = isOver(this.walls, bond, i);
+    return carriedStarts(this.wanting.plan, to, wall.lay, ends, isTold, corners.size === 1).map(
+      (carried) => ({ ...carried, x: wall.startAcross(carried.x) }),
+    );
+  }
+
+  /** Each wall's starts, with those that are critical for others as they come to it round up to all corners. */
+  private spread(): AcrossWay[][] {
+    const all = this.walls.map(({ starts }) => new Map(starts.map((way) => [way.x, way])));
+    let last = this.walls.map(({ starts }) => starts);
+    for (let round = 1; round < this.walls.length; round++) {
+      const next = this.walls.map((): AcrossWay[] => []);
+      for (const bond of this.bonds) {
+        for (const i of [bond.a, bond.b]) {
+          for (const x of this.comingFrom(bond, i, last[otherOf(bond, i)]!)) {
+            if (all[i]!.has(x)) continue;
+            if (all[i]!.size >= ROOM_MOST.carried) this.isThinned = true;
+            const start = all[i]!.size < ROOM_MOST.carried ? this.walls[i]!.startAt(x) : null;
+            if (!start) continue;
+            all[i]!.set(x, start);
+            next[i]!.push(start);
+          }
+        }
+      }
+      last = next;
+    }
+    return all.map((ways) => [...ways.values()]);
+  }
+
+  /** The starts that the other wall's come to at a corner. */
+  private comingFrom(bond: BondLink, i: number, ways: readonly AcrossWay[]): Nm[] {
+    const from = otherOf(bond, i);
+    return ways.flatMap((way) => this.carry(bond, i, this.standing(from, way)).map(({ x }) => x));
+  }
+}
+
+/** The other wall of a corner. */
+export function otherOf({ a, b }: BondLink, i: number): number {
+  return a === i ? b : a;
+}
+
+/** A wall's end at a corner. */
+function sideAt({ a, end }: BondLink, i: number): "left" | "right" {
+  return (a === i) === (end === "left") ? "left" : "right";
+}
+
+/** Whether a corner is told of this wall. */
+function isOver(walls: readonly { readonly wall: Wall }[], bond: BondLink, i: number): boolean {
+  const side = sideAt(bond, i);
+  const { meets } = walls[i]!.wall.edges[side];
+  return isCorner(meets) && isTold(meets, side);
+}
