@@ -1,5 +1,5 @@
 import type { Nm } from "../measure/index.js";
-import { type Hole, isSolid, type Opening, type Side } from "../model/index.js";
+import { faceWords, type Hole, isSolid, type Opening, type Side } from "../model/index.js";
 import {
   type Box,
   type Cut,
@@ -15,7 +15,7 @@ import {
   visibleExtent,
 } from "../solver/index.js";
 import { holeFitWords, openingFitWords, plateWords, restWords } from "../sheets/index.js";
-import type { Figures } from "./figures.js";
+import { counted, type Figures } from "./figures.js";
 import { heading, lines, paragraphs, plain } from "./markdown.js";
 
 /** An opening in figures: where it is, its frame, and what stands under, over and beside it. */
@@ -34,6 +34,7 @@ export function hoverOpening(wall: SolvedWall, opening: Opening, figures: Figure
         : null,
       insideLine(opening, figures),
     ]),
+    lines(insidesLines(wall, opening, figures)),
     lines(besideLines(wall, opening, figures)),
     lines(jointLines(wall, opening, figures)),
   ]);
@@ -52,6 +53,23 @@ function fallWords(fall: Nm | null, figures: Figures): string {
   if (fall === 0) return "flat";
   const way = fall > 0 ? "towards the room" : "back into the wall";
   return `falls ${figures.length(Math.abs(fall))} ${way}`;
+}
+
+/** How each surface inside it is laid, and how much of that is cut: `back: mosaic stack, joint 1/16 in; 30 pieces, 12 of them cut`. */
+function insidesLines({ insides }: SolvedWall, opening: Opening, figures: Figures): string[] {
+  return insides
+    .filter((inside) => inside.opening === opening)
+    .map(({ face, lays: [laid] }) => {
+      if (!laid) return `${faceWords(face)}: no room for tile`;
+      const { lay, joint, pieces } = laid;
+      const { bond } = lay;
+      const how = bond.kind === "stack" ? "stack" : `running ${bond.p}/${bond.q}`;
+      const cut = pieces.cut.subarray(0, pieces.count).filter((each) => each !== 0).length;
+      return (
+        `${faceWords(face)}: ${plain(lay.tile.name)} ${how}, joint ${figures.length(joint)}; ` +
+        `${counted(pieces.count, "piece")}, ${cut === 0 ? "none" : cut} of them cut`
+      );
+    });
 }
 
 /** Where it would be on the joints, told of one that is off them. */

@@ -23,6 +23,14 @@ function taken(marked: string, label: string): string {
 const STOCK = 'use "stock.tileplan"\n';
 
 describe("completion", () => {
+  it("offers what follows the tile of a surface inside an opening", () => {
+    const niche = (line: string) =>
+      `tile a {\n  face 1 x 2\n}\nwall w {\n  niche n {\n    ${line}\n  }\n}\n`;
+    assert.deepEqual(labelsAt(niche("back |")), ["a"]);
+    assert.deepEqual(labelsAt(niche("back a |")), ["stack", "running", "joint"]);
+    assert.deepEqual(labelsAt(niche("back a stack |")), ["joint"]);
+  });
+
   it("offers the statements of the block, those that may stand once only once", () => {
     assert.ok(labelsAt("|").includes("wall"));
     assert.deepEqual(labelsAt("tile a {\n  face 1 x 2\n  |\n}\n"), [

@@ -11,6 +11,36 @@ import { bandText, LAYS } from "../rules/band-text.js";
 import { solveClean } from "../support/solve-text.js";
 import { exampleSource, exampleText } from "../support/examples.js";
 
+const INSIDE = `units mm
+bed 3
+tile field {
+  face 150 x 100
+  thickness 8
+}
+tile mosaic {
+  face 48 x 48
+  thickness 8
+}
+wall w {
+  size 1200 x 1500
+  left free
+  bottom free
+  niche n {
+    at 304, 408
+    size 402 x 402
+    movement 2
+    depth 90
+    back mosaic stack
+  }
+  lay field {
+    bond stack
+    joint 2
+    across full tile from left
+    up full course from bottom
+  }
+}
+`;
+
 describe("an opening in figures", () => {
   it("is told by the lay that it lies in, and what is beside it by each lay that is", () => {
     const [wall] = stateOf(TWO_LAYS).outcome.solved.walls;
@@ -34,6 +64,16 @@ describe("an opening in figures", () => {
     const { tile } = holeFits(wall!.lays[1]!, wall!.wall.holes[0]!);
     const hole = hoverHole(wall!, wall!.wall.holes[0]!, new Figures("inch"));
     assert.match(hole, new RegExp(`middle of a tile at ${formatLength(tile!.x, "inch")}`));
+  });
+
+  it("is told how each surface inside it is laid and how much of that is cut", () => {
+    const [wall] = stateOf(INSIDE).outcome.solved.walls;
+    const text = hoverOpening(wall!, wall!.wall.openings[0]!, new Figures("mm"));
+    // Between the tiles of its sides, 8 and the bed of 3 each, and joints of 2: 402 - 2 x 13 is what the back shows,
+    // but it runs on behind them to 402 - 4, in 8 tiles of 48 with joints of 2, which are 398, and as high.
+    assert.match(text, /back: mosaic stack, joint 2 mm; 64 pieces, none of them cut/);
+    assert.match(text, /left side: field stack, joint 2 mm; 4 pieces, 4 of them cut/);
+    assert.match(text, /sill: field stack, joint 2 mm; \d pieces, \d of them cut/);
   });
 
   const name = "niche-wall.tileplan";
