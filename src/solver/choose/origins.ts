@@ -45,16 +45,18 @@ function collect(
   module: Nm,
   from: Nm,
 ): void {
-  const places = halved
-    ? [at - shift, at - shift + module].flatMap((twice) => [
-        Math.floor(twice / 2),
-        Math.ceil(twice / 2),
-      ])
-    : [at - shift];
-  for (const place of places) {
+  const add = (place: Nm) => {
     starts.add(within(place, module, from));
-    if (!abrupt) continue;
+    if (!abrupt) return;
     starts.add(within(place - 1, module, from));
     starts.add(within(place + 1, module, from));
+  };
+  if (!halved) {
+    add(at - shift);
+    return;
+  }
+  for (const twice of [at - shift, at - shift + module]) {
+    add(Math.floor(twice / 2));
+    if (twice % 2 !== 0) add(Math.ceil(twice / 2));
   }
 }

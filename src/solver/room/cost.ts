@@ -5,7 +5,9 @@
 export type Cost = readonly number[];
 
 export function sumOf(a: Cost, b: Cost): Cost {
-  return a.map((number, i) => number + b[i]!);
+  const sum: number[] = [];
+  for (let i = 0; i < a.length; i++) sum.push(a[i]! + b[i]!);
+  return sum;
 }
 
 /** Negative when `a` is the better. */
@@ -18,7 +20,9 @@ export function compareCosts(a: Cost, b: Cost): number {
 }
 
 export function lessBy(a: Cost, b: Cost): Cost {
-  return a.map((number, i) => number - b[i]!);
+  const rest: number[] = [];
+  for (let i = 0; i < a.length; i++) rest.push(a[i]! - b[i]!);
+  return rest;
 }
 
 /** Whether two costs together are less than a third; without making their sum. */

@@ -44,7 +44,7 @@ export class WallFields {
   isThinned = false;
   private readonly bases = new Map<Nm, Base>();
   /** What all openings take where they are drawn, whether the lay is round them or not. */
-  private readonly taken: Region<Opening>["takeaways"];
+  private knownTaken: Region<Opening>["takeaways"] | null = null;
   private readonly wishes: Readonly<Record<"across" | "up" | "under" | "cuts", RankedWish[]>>;
 
   constructor(
@@ -80,7 +80,6 @@ export class WallFields {
     this.isFree = isFree(wall);
     this.drawn = settledOf(wall);
     this.first = this.fieldsOf(wall);
-    this.taken = regionOf(wanting.plan, wall, joint).takeaways;
   }
 
   /** At most the wall's share of some heights, evenly taken. */
@@ -150,7 +149,8 @@ export class WallFields {
 
   /** What an opening takes where it is drawn. */
   boxOf(i: number): Box {
-    return this.taken[i]!.box;
+    this.knownTaken ??= regionOf(this.wanting.plan, this.wall, this.joint).takeaways;
+    return this.knownTaken[i]!.box;
   }
 
   /** What an opening takes at a place. */

@@ -119,10 +119,15 @@ export class WeighPlaces {
     const ends =
       fields.roundOf(i, axis === "across" ? "x" : "y", own!) === "ends" ? own![axis] : null;
     let least: Cost | null = null;
-    for (const from of many > 0 ? begins : []) {
+    // Where no piece is too small, none costs less.
+    const most = Math.max(
+      ...[own!, ...under].flatMap((field) => [field[axis].sliver, field[axis].half]),
+    );
+    for (const from of many > 0 ? new Set(begins) : []) {
       const pieces = origins.flatMap((origin) =>
         piecesBeside(own![axis], origin, from, from + length, ends),
       );
+      if (pieces.every((piece) => piece >= most)) return noCost(fields.wanting);
       const tooSmall = (size: Nm) => many * pieces.filter((piece) => piece < size).length;
       const missed = new Map(
         fields.first.under.map(
