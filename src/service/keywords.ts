@@ -1,3 +1,6 @@
+const BOND_GOES_ON =
+  "At every corner the bond is wrapped or mirrored (course 1 goes on from the wall beside it) or begun again with a whole tile: `bond goes on`.";
+
 /** One line of help for each word of the language; where it depends on the statement, `statement word`. */
 const HELP: Readonly<Record<string, string>> = {
   plan: 'The plan\'s title: `plan "Alder Court guest bath"`.',
@@ -156,12 +159,12 @@ const HELP: Readonly<Record<string, string>> = {
     "What is wanted of the layout, a wish a line, the most wanted first; a wall's own go before the room's.",
   courses:
     "A wish: `courses meet` at every corner. In a lay, courses from the bottom up: `courses 8 of field, 1 of liner, rest of field`.",
-  "wish bond":
-    "At every corner the bond is wrapped or mirrored (course 1 goes on from the wall beside it) or begun again with a whole tile: `bond goes on`.",
+  "prefer bond": BOND_GOES_ON,
+  "wish bond": BOND_GOES_ON,
   goes: "Round every corner of the wall, or of the room.",
   meet: "Bed joints of both walls stand at one height.",
   centre: "The middle of a tile or of a joint stands on the opening's: `centre on sash`.",
-  "wish on": "The opening that is to stand on a middle.",
+  "wish on": "Past the corner; or the opening that is to stand on a middle: `centre on sash`.",
   no: "No cut smaller than this: `no cut under 2`.",
   cut: "A piece that is not a whole tile.",
   "wish under": "The smallest width and height that a cut piece may have.",

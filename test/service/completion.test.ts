@@ -120,6 +120,12 @@ describe("completion", () => {
     assert.deepEqual(labelsAt("wall a {\n  left outside b |\n}\n"), ["under", "mitre", "over"]);
   });
 
+  it("offers wishes, and how they go on", () => {
+    assert.ok(labelsAt("prefer {\n  |\n}\n").includes("bond"));
+    assert.deepEqual(labelsAt("prefer {\n  bond |\n}\n"), ["goes"]);
+    assert.deepEqual(labelsAt("prefer {\n  bond goes |\n}\n"), ["on"]);
+  });
+
   it("offers names of the right kind, those of used files too", () => {
     assert.deepEqual(labelsAt(`${STOCK}wall a {\n  lay |\n}\n`), ["pressed"]);
     assert.deepEqual(labelsAt(`${STOCK}wall a {\n  left free trim |\n}\n`), ["nose"]);

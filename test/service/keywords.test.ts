@@ -49,4 +49,12 @@ describe("the help for words", () => {
       assert.equal(keywordHelp(word, "lay"), null, word);
     }
   });
+
+  it("tells a bond that is wished for from how a lay is bonded", () => {
+    for (const place of ["prefer", "wish"]) {
+      assert.match(keywordHelp("bond", place)!, /^At every corner the bond is wrapped/);
+    }
+    assert.match(keywordHelp("bond", "lay")!, /^How courses stand/);
+    assert.match(keywordHelp("on", "wish")!, /^Past the corner; or the opening/);
+  });
 });

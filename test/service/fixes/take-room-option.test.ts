@@ -1,5 +1,6 @@
 import assert from "node:assert/strict";
 import type { Fix } from "../../../src/service/index.js";
+import { wrappedRoom } from "../../rooms/wrapped-room.js";
 import { edited, Plans } from "../plans.js";
 import { stateOf } from "../state-of.js";
 
@@ -91,5 +92,15 @@ describe("taking a room's layout", () => {
       offers(ROOM, "face 6 x 3").filter(({ title }) => title.includes("room")),
       [],
     );
+  });
+
+  it("writes how the bond goes on where that was chosen, and the same room is laid", () => {
+    const prefer = "prefer {\n  bond goes on\n  equal ends\n}";
+    const open = wrappedRoom({ bond: "running 1/2" }).replace(/ +across .*\n/g, "");
+    const text = open.replace("bed 1/16", `bed 1/16\n${prefer}`);
+    const [fix] = offers(text, "bond goes on").filter(({ title }) => title === write);
+    const written = edited(text, fix!.edits);
+    assert.match(written, /across (?:wrapped|mirrored) from /);
+    assert.deepEqual(layoutOf(written), layoutOf(text));
   });
 });
