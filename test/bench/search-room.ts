@@ -50,6 +50,34 @@ function fourWalls(): string {
   ].join("");
 }
 
+/** So many walls in a row, each with a niche that may move: more than are searched whole. */
+function manyWalls(many: number): string {
+  const walls = Array.from({ length: many }, (_, i) => {
+    const left = i > 0 ? `left corner w${i - 1} over movement 1/8` : "left wall movement 1/8";
+    const right =
+      i < many - 1 ? `right corner w${i + 1} under movement 1/8` : "right wall movement 1/8";
+    return `wall w${i} {
+  size ${50 + ((7 * i) % 23)} x ${90 + (i % 3)}
+  bottom pan movement 1/8
+  top ceiling movement 1/8
+  ${left}
+  ${right}
+  niche n {
+    at ${18 + (i % 4)} to ${24 + (i % 4)}, 40 to 48
+    size 12 x 14
+    movement 1/16
+  }
+  lay field {
+    bond running 1/2
+    joint 1/16
+  }
+}
+`;
+  });
+  const tile = "tile field {\n  face 5 7/8 x 2 7/8\n  thickness 5/16\n}\n";
+  return `units inch\nbed 1/8\nprefer {\n  courses meet\n}\n${tile}${walls.join("")}`;
+}
+
 /** Laying a room together, and the courses of three walls against a mixed-integer solver. */
 export async function benchRoom(
   subject: Subject,
@@ -58,6 +86,16 @@ export async function benchRoom(
   const asked = planOf(fourWalls());
   const laid = time("four walls laid together", { warmup: 5, rounds: 21 }, () =>
     subject.solve(asked),
+  );
+  const [fifteen, sixty] = [planOf(manyWalls(15)), planOf(manyWalls(60))];
+  const many = Object.values(
+    timeInTurn(
+      { warmup: 1, rounds: 5 },
+      {
+        "fifteen walls with a niche each, together": () => subject.solve(fifteen),
+        "  sixty of them": () => subject.solve(sixty),
+      },
+    ),
   );
   const { text, rows } = room(1);
   const three = planOf(text);
@@ -77,7 +115,7 @@ export async function benchRoom(
   );
   const { capped } = subject.solve(asked).room!;
   return {
-    timings: [laid, own!, integer!],
+    timings: [laid, ...many, own!, integer!],
     bars: [
       {
         name: "four walls laid together",

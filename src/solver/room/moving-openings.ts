@@ -120,7 +120,8 @@ export class MovingOpenings {
     const at = { x: x.at, y: y.at };
     // No more kinds than this come up in one direction.
     const kind = x.kind !== null && y.kind !== null ? x.kind * MOST_KINDS + y.kind : null;
-    return { i, at, box: this.fields.boxAt(i, at), missed: [...x.missed, ...y.missed], kind };
+    const missed = y.missed.length === 0 ? x.missed : [...x.missed, ...y.missed];
+    return { i, at, box: this.fields.boxAt(i, at), missed, kind };
   }
 
   private drawnWay(i: number, { x, y }: Standing): Way {

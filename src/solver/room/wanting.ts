@@ -100,6 +100,22 @@ export function isNoLess(
   return apart >= 0;
 }
 
+/** Whether what is added has more in it than the score in a cost; without making its cost. */
+export function hasMore(
+  { slivers, underHalf, cuts, tiles }: Pick<Score, "slivers" | "underHalf" | "cuts" | "tiles">,
+  most: Cost,
+): boolean {
+  const first = most.length - MEASURED;
+  const apart =
+    slivers - most[first]! ||
+    underHalf - most[first + 1]! ||
+    -most[first + 2]! ||
+    cuts - most[first + 3]! ||
+    tiles - most[first + 4]! ||
+    -most[first + 5]!;
+  return apart > 0;
+}
+
 /** More walls than any plan has: what can't be laid at all counts as so many that lay nothing. */
 const WORST = 1_000_000;
 

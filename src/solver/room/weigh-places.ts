@@ -10,7 +10,7 @@ import { placesOnTiles, reachingOf } from "./free-places.js";
 import type { Standing } from "./local-tally.js";
 import type { PlaceAt } from "./places-at.js";
 import type { Fields, WallFields } from "./wall-fields.js";
-import { costOf, noCost } from "./wanting.js";
+import { hasMore, noCost } from "./wanting.js";
 
 /** One opening's way to stand. */
 export interface Way {
@@ -32,13 +32,10 @@ export class WeighPlaces {
   /** What openings in these ways add; null when that is more than `bar`. */
   weigh(ways: readonly Way[], base: Fields, standing: Standing, bar: Cost | null): Cost | null {
     const { wanting, cutPlaces } = this.fields;
-    const missed = new Map<number, number>();
-    for (const way of ways) {
-      for (const { place, missed: more } of way.missed) {
-        missed.set(place, more + (missed.get(place) ?? 0));
-      }
-    }
-    let isLevel = bar !== null;
+    const missed = missedBy(ways);
+    // Whether a wall lays anything is told by itself, before all else.
+    if (bar && bar[0]! < 0) return null;
+    let isLevel = bar !== null && bar[0] === 0;
     let known: Tally | null = null;
     const own = () => (known ??= this.change(base.own, 0, ways, standing));
     for (const { place } of wanting.wishes) {
@@ -49,8 +46,8 @@ export class WeighPlaces {
       if (isLevel && more > bar![place]!) return null;
       if (isLevel) isLevel = more === bar![place];
     }
-    const cost = this.added(missed, own());
-    return bar && compareCosts(cost, bar) > 0 ? null : cost;
+    if (isLevel && hasMore(own(), bar!)) return null;
+    return this.added(missed, own());
   }
 
   /**
@@ -160,9 +157,10 @@ export class WeighPlaces {
   }
 
   private added(missed: ReadonlyMap<number, number>, tally: Tally): Cost {
-    const cost = costOf(this.fields.wanting, missed, { ...tally, imbalance: 0, jointOver: 0 });
+    const { slivers, underHalf, cuts, tiles } = tally;
+    const misses = this.fields.wanting.wishes.map(({ place }) => missed.get(place) ?? 0);
     // Whether a wall lays anything is told by itself.
-    return cost.map((number, i) => (i === 0 ? 0 : number));
+    return [0, ...misses, slivers, underHalf, 0, cuts, tiles, 0];
   }
 
   /** What changes in the tiles round openings; those of a kind have it in common. */
@@ -176,6 +174,16 @@ export class WeighPlaces {
     this.known.set(place, ofField.set(kind, known));
     return known;
   }
+}
+
+function missedBy(ways: readonly Way[]): Map<number, number> {
+  const missed = new Map<number, number>();
+  for (const way of ways) {
+    for (const { place, missed: more } of way.missed) {
+      missed.set(place, more + (missed.get(place) ?? 0));
+    }
+  }
+  return missed;
 }
 
 /** How many whole tiles a length spans at least, wherever they are. */

@@ -4,6 +4,7 @@ import { compareCosts, sumOf } from "../../../src/solver/room/cost.js";
 import {
   costAt,
   costOf,
+  hasMore,
   leastCost,
   limitsUnder,
   noCost,
@@ -55,6 +56,16 @@ describe("what is wanted of a room", () => {
     assert.deepEqual(costAt(wanting, 2, 8), [0, 0, 8, 0, 0, 0, 0, 0, 0]);
     const cost = costOf(wanting, new Map([[1, 7]]), score);
     assert.deepEqual(sumOf(cost, noCost(wanting)), cost);
+  });
+
+  it("has more in its score than a cost that is less in the first measure that differs", () => {
+    const most = costOf(wanting, new Map([[1, 7]]), { ...score, imbalance: 0, jointOver: 0 });
+    assert.equal(hasMore(score, most), false);
+    for (const measure of ["slivers", "underHalf", "cuts", "tiles"] as const) {
+      assert.equal(hasMore({ ...score, [measure]: score[measure] + 1 }, most), true);
+      assert.equal(hasMore({ ...score, tiles: 99, [measure]: score[measure] - 1 }, most), false);
+    }
+    assert.equal(hasMore(score, costOf(wanting, new Map(), { ...score, imbalance: -1 })), true);
   });
 
   it("costs most where it can't be laid: more than many walls that lay nothing", () => {
