@@ -1,5 +1,6 @@
 import type { SolvedWall } from "../../solver/index.js";
 import { plainText } from "../../drawing/index.js";
+import { laysToCome } from "../setting-out/lay-to-come.js";
 import { type LevelLine, levelLine, workingLine } from "../setting-out/level-line.js";
 import { type PlumbLine, plumbLines } from "../setting-out/plumb-lines.js";
 import { tableOfSome, text } from "./blocks.js";
@@ -12,8 +13,9 @@ export function linesBlocks(ground: Ground, wall: SolvedWall): Block[] {
   if (!working) return [];
   const datum = levelLine(wall, 0, null);
   const levels = working.y === 0 ? [working] : [datum, working];
-  const plumbs = wall.lays.flatMap((lay) => {
-    const whose = wall.lays.length > 1 ? ` of ${plainText(lay.lay.name)}` : "";
+  const lays = laysToCome(wall);
+  const plumbs = lays.flatMap((lay) => {
+    const whose = lays.length > 1 ? ` of ${plainText(lay.lay.name)}` : "";
     return plumbLines(wall, lay).map((line) => ({ line, whose }));
   });
   return [

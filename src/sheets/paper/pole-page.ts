@@ -1,4 +1,5 @@
 import type { SolvedWall } from "../../solver/index.js";
+import { layToCome } from "../setting-out/lay-to-come.js";
 import { levelMarks, uprightMarks } from "../setting-out/pole-marks.js";
 import { text } from "./blocks.js";
 import type { Ground } from "./ground.js";
@@ -7,7 +8,7 @@ import { titleOf } from "./words.js";
 
 /** A wall's story poles in true size; null where nothing is laid. */
 export function polePage({ solved }: Ground, wall: SolvedWall): Omit<Page, "id"> | null {
-  const [lay] = wall.lays;
+  const lay = layToCome(wall);
   if (!lay || lay.pieces.count === 0) return null;
   const name = titleOf(wall.wall);
   const of = { wall, lay, units: solved.plan.units };

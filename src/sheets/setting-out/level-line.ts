@@ -8,6 +8,7 @@ import {
   type SolvedWall,
 } from "../../solver/index.js";
 import { bareSideOf } from "./bare-sides.js";
+import { isOverSet, layToCome } from "./lay-to-come.js";
 
 /** A level line that is struck on a wall, and where it stands over the bare wall's bottom. */
 export interface LevelLine {
@@ -42,7 +43,7 @@ export function levelLine(wall: SolvedWall, y: Nm, course: number | null): Level
 }
 
 /**
- * The line that a wall is set from: the bottom of the lowest course that its bottom doesn't cut, where
+ * The line that a wall is set from, over courses that are set the bottom of the first to come: the bottom of the lowest course that its bottom doesn't cut, where
  * a ledger goes; where that is course 1, which stands too low for a line, of the next one. All walls share one where each of them has a course there, since the level
  * line runs round all walls (BS 5385-1:2018 cl. 7.1.5, quoted in
  * tilersforums.com/threads/tiling-standards.40411). null where no course is laid.
@@ -50,20 +51,22 @@ export function levelLine(wall: SolvedWall, y: Nm, course: number | null): Level
 export function workingLine(plan: SolvedPlan, wall: SolvedWall): LevelLine | null {
   const own = ownLine(wall);
   if (own === null) return null;
-  const shared = sharedLine(plan);
+  const shared = goesOn(wall) ? null : sharedLine(plan);
   const y = shared ?? own;
   return levelLine(wall, y, courseAt(wall, y));
 }
 
 function sharedLine({ walls }: SolvedPlan): Nm | null {
-  const laid = walls.filter((wall) => ownLine(wall) !== null);
+  const laid = walls.filter((wall) => ownLine(wall) !== null && !goesOn(wall));
   const highest = Math.max(...laid.map((wall) => ownLine(wall)!));
   return laid.every((wall) => courseAt(wall, highest) !== null) ? highest : null;
 }
 
-/** The lowest course that the wall's bottom doesn't cut anywhere; null where there is none. */
-export function startCourse({ lays: [lay], region }: SolvedWall): Course | null {
+/** The lowest course to come that the wall's bottom doesn't cut anywhere; null where there is none. */
+export function startCourse(wall: SolvedWall): Course | null {
+  const lay = layToCome(wall);
   if (!lay) return null;
+  const { region } = wall;
   const { high } = rangeBetween(region.bottom, region.bounds.left, region.bounds.right);
   return lay.courses.find(({ bottom }) => bottom >= high) ?? null;
 }
@@ -71,14 +74,23 @@ export function startCourse({ lays: [lay], region }: SolvedWall): Course | null 
 function ownLine(wall: SolvedWall): Nm | null {
   const start = startCourse(wall);
   if (start === null) return null;
-  const next = start.number === 1 ? wall.lays[0]!.courses[1] : undefined;
+  // What goes on over set courses has its line there, however low that is.
+  const isLow = start.number === 1 && !goesOn(wall);
+  const next = isLow ? layToCome(wall)!.courses[1] : undefined;
   return (next ?? start).bottom;
 }
 
-/** The number of the course whose bottom is at that height. */
-function courseAt({ lays: [lay] }: SolvedWall, y: Nm): number | null {
+/** Whether what is to come on a wall stands on courses that are set: they can't move to a line of other walls. */
+function goesOn(wall: SolvedWall): boolean {
+  const lay = layToCome(wall);
+  return lay !== null && isOverSet(wall, lay);
+}
+
+/** The number of the course to come whose bottom is at that height. */
+function courseAt(wall: SolvedWall, y: Nm): number | null {
+  const lay = layToCome(wall);
   if (!lay) return null;
   const number = (y - lay.lattice.y) / moduleUp(lay.lattice) + 1;
   const found = lay.courses.some((course) => course.number === number);
-  return found && courseBottom(lay.lattice, number) === y ? number : null;
+  return found && courseBottom(lay.lattice, number) === y ? lay.below + number : null;
 }

@@ -10,14 +10,18 @@ const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
 
 /** The distances to each side of the rough openings, but to those that lie on a line or past the tile. */
 export function openingChecks(ground: SideGround): SiteCheck[] {
-  return ground.wall.region.takeaways.flatMap((taken) =>
-    SIDES.flatMap((side) => checkOf(ground, taken, side)),
-  );
+  const { wall, lay, overSet } = ground;
+  const toCome = overSet
+    ? wall.region.takeaways.filter(({ opening }) =>
+        lay.region.takeaways.some((each) => each.opening === opening),
+      )
+    : wall.region.takeaways;
+  return toCome.flatMap((taken) => SIDES.flatMap((side) => checkOf(ground, taken, side)));
 }
 
 function checkOf(ground: SideGround, { opening, box }: Takeaway<Opening>, side: Side): SiteCheck[] {
-  const { wall, lines } = ground;
-  const { bounds } = wall.region;
+  const { wall, lines, region } = ground;
+  const { bounds } = region;
   const border = borderAt(openingBox(opening)[side], side);
   const beyond = border.tile === 1 ? box[side] >= bounds[side] : box[side] <= bounds[side];
   const met = { bottom: "floor", top: "ceiling", left: null, right: null }[side];

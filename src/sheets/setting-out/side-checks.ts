@@ -3,6 +3,7 @@ import type { Side } from "../../model/index.js";
 import {
   isStraight,
   moduleUp,
+  type Region,
   type SolvedLay,
   type SolvedWall,
   valueAt,
@@ -16,6 +17,9 @@ import { acrossRow, restBefore, restPast, upRow } from "./tile-row.js";
 export interface SideGround {
   readonly wall: SolvedWall;
   readonly lay: SolvedLay;
+  /** What is still to be laid: the wall's region, over set courses the lay's. */
+  readonly region: Region;
+  readonly overSet: boolean;
   /** The plumb line or level line that faces each side; null where there is none. */
   readonly lines: Readonly<Record<Side, Nm | null>>;
   readonly measures: (direction: "across" | "up", joint: Nm | null) => Measures;
@@ -29,9 +33,12 @@ export function sideChecks(ground: SideGround): SiteCheck[] {
     const edge = ground.wall.wall.edges[side];
     // Nothing stands there that could be elsewhere: the tile ends where the plan says.
     if (edge.meets.kind === "free" && edge.measured.length === 0) return [];
+    if (side === "bottom" && ground.overSet) return [];
     const straight = edge.measured.length === 0;
     const places = placesAlong(ground.wall.wall, side);
-    const distinct = straight ? places.slice(0, 1) : places;
+    const distinct = straight
+      ? places.slice(0, 1)
+      : places.filter((at) => isToCome(ground, side, at));
     const line = ground.lines[side];
     return line === null ? [] : distinct.map((at) => checkAt(ground, side, at, line, straight));
   });
@@ -50,29 +57,35 @@ function checkAt(ground: SideGround, side: Side, at: Nm, line: Nm, straight: boo
 
 /** The room at a side, at one place along it or (null) all along it. */
 export function sideSlack(ground: SideGround, side: Side, at: Nm | null): Slack {
-  const { wall, lay, measures } = ground;
+  const { wall, region, measures } = ground;
   const { measured } = wall.wall.edges[side];
-  if (at === null && measured.length > 0) {
-    return leastSlack(measured.map((reading) => sideSlack(ground, side, reading.at)));
+  const toCome = measured.filter((reading) => isToCome(ground, side, reading.at));
+  if (at === null && toCome.length > 0) {
+    return leastSlack(toCome.map((reading) => sideSlack(ground, side, reading.at)));
   }
   const upright = side === "left" || side === "right";
-  const scribed = !upright && !isStraight(wall.region[side]);
+  const scribed = !upright && !isStraight(region[side]);
   const joint = scribed ? null : (wall.wall.edges[side].joint?.width ?? 0);
   const limits = measures(upright ? "across" : "up", joint);
-  const rests = upright ? endRests(wall, lay, side, at) : [levelRest(wall, lay, side, at ?? 0)];
+  const rests = upright ? endRests(ground, side, at) : [levelRest(ground, side, at ?? 0)];
   return leastSlack(rests.map((rest) => slackOf(rest, limits)));
 }
 
-function levelRest(wall: SolvedWall, lay: SolvedLay, side: Side, at: Nm): Rest {
-  const border = valueAt(wall.region[side], at);
+/** Whether what is measured at a place along a side matters to what is still to be laid. */
+function isToCome({ region, overSet }: SideGround, side: Side, at: Nm): boolean {
+  const upright = side === "left" || side === "right";
+  return !upright || !overSet || at > region.bounds.bottom;
+}
+
+function levelRest({ region, lay }: SideGround, side: Side, at: Nm): Rest {
+  const border = valueAt(region[side], at);
   const row = upRow(lay.lattice);
   const size = side === "bottom" ? restPast(row, border) : restBefore(row, border);
   return { size, seen: size };
 }
 
 /** The end pieces of the courses round a height, or of all that differ on a straight side. */
-function endRests(wall: SolvedWall, lay: SolvedLay, side: Side, at: Nm | null): Rest[] {
-  const { region } = wall;
+function endRests({ region, lay }: SideGround, side: Side, at: Nm | null): Rest[] {
   const { lattice, courses } = lay;
   const y = at ?? region.bounds.bottom;
   const nearest = Math.floor((y - lattice.y) / moduleUp(lattice)) + 1;

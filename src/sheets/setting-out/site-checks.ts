@@ -9,6 +9,7 @@ import {
   valueAt,
 } from "../../solver/index.js";
 import { bareSideOf, placesAlong } from "./bare-sides.js";
+import { isAllSet, isOverSet, layToCome } from "./lay-to-come.js";
 import { workingLine } from "./level-line.js";
 import { measuresOf } from "./measures.js";
 import { openingChecks } from "./opening-checks.js";
@@ -21,17 +22,21 @@ import { leastSlack, type Room } from "./slack.js";
 const DRY_TILES = 10;
 
 /**
- * The dimensions of a wall to measure before anything is cut, each with the values at which its plan
+ * The dimensions of a wall to measure before anything more is cut, each with the values at which its plan
  * no longer holds: worked out from the plan's own pieces, joints and limits.
  */
 export function siteChecks(plan: SolvedPlan, wall: SolvedWall): SiteCheck[] {
-  const [lay] = wall.lays;
+  const lay = layToCome(wall);
   const level = workingLine(plan, wall);
-  if (!lay || !level) return [];
+  if (!lay || !level || isAllSet(lay)) return [];
   const [left, right] = plumbLines(wall, lay);
+  const overSet = isOverSet(wall, lay);
   const ground: SideGround = {
     wall,
     lay,
+    // What is under a lay that stands on set courses is on the wall, and is measured no more.
+    region: overSet ? lay.region : wall.region,
+    overSet,
     lines: {
       left: left?.x ?? null,
       right: right?.x ?? null,
@@ -81,8 +86,8 @@ function buildChecks({ plan }: SolvedPlan, ground: SideGround): SiteCheck[] {
 
 /** Faces that are larger or smaller than the plan says, by how much they may be over all of a run. */
 function runChecks(ground: SideGround): SiteCheck[] {
-  const { wall, lines } = ground;
-  const { bounds } = wall.region;
+  const { lines, region } = ground;
+  const { bounds } = region;
   const { left, bottom } = lines;
   return [
     ...(left === null ? [] : runCheck(ground, "across", left, bounds.right, "right")),

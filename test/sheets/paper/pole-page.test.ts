@@ -33,4 +33,14 @@ describe("the page of story poles", () => {
     const bare = benchGround('wall back "Bare" {\n  size 10 x 10\n}');
     assert.equal(polePage(bare, wallOf(bare)), null);
   });
+
+  it("has the courses that are still to come where some are set", () => {
+    const set = benchGround(wallText({ set: "courses 1 to 2" }));
+    const [up] = polePage(set, wallOf(set))!.blocks.flatMap((block) =>
+      block.kind === "pole" ? [block] : [],
+    );
+    const marks = up!.marks.map(({ what }) => what);
+    assert.ok(marks.includes("course 3 bottom"));
+    assert.ok(!marks.some((what) => what.startsWith("course 2")));
+  });
 });

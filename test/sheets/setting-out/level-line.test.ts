@@ -59,4 +59,19 @@ describe("the working line", () => {
     const { plan } = laid(wallText(), 'wall bare "Bare" {\n  size 10 x 10\n}');
     assert.equal(workingLine(plan, plan.walls[1]!), null);
   });
+
+  it("is the bottom of the first course over what is set, and no line of other walls", () => {
+    // Course 2 ends at 8 1/4 as planned; measured at 8 1/2, course 3 stands on 8 5/8.
+    const set = wallText({ set: "courses 1 to 2 top 8 1/2" });
+    const { plan, wall } = laid(set, wallText({ name: "side" }));
+    const lines = plan.walls.map((each) => workingLine(plan, each)!);
+    assert.deepEqual(
+      lines.map(({ course, y }) => [course, y]),
+      [
+        [3, inches(8.625)],
+        [2, inches(4.25)],
+      ],
+    );
+    assert.equal(wall.lays.length, 2);
+  });
 });

@@ -28,6 +28,7 @@ export interface WallText {
   readonly bond?: string;
   readonly across?: string;
   readonly up?: string;
+  readonly set?: string;
 }
 
 /** A wall of 40 x 24: a whole tile at the left and at the bottom, all sides with joints of 1/8. */
@@ -45,6 +46,7 @@ export function wallText(text: WallText = {}): string {
     "    joint 1/8",
     `    across ${text.across ?? "full tile from left"}`,
     `    up ${text.up ?? "full course from bottom"}`,
+    text.set === undefined ? "" : `    set ${text.set}`,
     "  }",
     "}",
   ].join("\n");

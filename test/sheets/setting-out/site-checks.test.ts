@@ -62,4 +62,42 @@ describe("the checks of a wall", () => {
     const { plan } = laid(wallText(), 'wall bare "Bare" {\n  size 10 x 10\n}');
     assert.deepEqual(siteChecks(plan, plan.walls[1]!), []);
   });
+
+  it("are of what is still to come where courses are set", () => {
+    const text = {
+      inside:
+        "  niche low {\n    at 8, 2\n    size 8 x 4\n  }\n  niche high {\n    at 8, 14\n    size 8 x 4\n  }",
+    };
+    const planned = checks(text);
+    const found = checks({ ...text, set: "courses 1 to 2" });
+    const openings = ofKind(found, "opening").map(
+      ({ measure }) => "opening" in measure && measure.opening.name,
+    );
+    assert.deepEqual(new Set(openings), new Set(["high"]));
+    const sides = ofKind(found, "side").map(({ measure }) => "side" in measure && measure.side);
+    assert.deepEqual(sides, ["left", "right", "top"]);
+    // From the bottom of course 3 at 8 3/8; what closes there is what closes over the whole wall.
+    const top = (list: readonly SiteCheck[]) =>
+      list.find(({ measure }) => measure.kind === "side" && measure.side === "top")!;
+    assert.equal(top(found).planned, inches(24 - 8.375));
+    assert.equal(
+      top(planned).planned - top(planned).least!.at,
+      top(found).planned - top(found).least!.at,
+    );
+  });
+
+  it("leave out readings along what is set", () => {
+    const text = { right: "wall measured 0: 0, 4: -1/4, 20: 0", set: "courses 1 to 2" };
+    const right = ofKind(checks(text), "side").filter(
+      ({ measure }) => "side" in measure && measure.side === "right",
+    );
+    assert.deepEqual(
+      right.map(({ measure }) => "at" in measure && measure.at),
+      [inches(20)],
+    );
+  });
+
+  it("are none where all is set", () => {
+    assert.deepEqual(checks({ set: "courses 1 to 6" }), []);
+  });
 });
