@@ -1,5 +1,5 @@
 import { realpathSync } from "node:fs";
-import { isEmpty, needsMoreTiles, newFindings } from "../compare/index.js";
+import { isEmpty, needsMoreTiles, newFindings, setCoursesAgainst } from "../compare/index.js";
 import { type ComparedPair, jsonReport, markdownReport, textReport } from "./compare-report.js";
 import { writePictures } from "./compare-pictures.js";
 import { doJobs } from "./do-jobs.js";
@@ -44,7 +44,8 @@ export async function compare(request: CompareRequest, host: Host): Promise<numb
 }
 
 const FAILS: Readonly<Record<CompareRequest["failOn"][number], (each: ComparedPair) => boolean>> = {
-  "new-findings": ({ answer }) => newFindings(answer.comparison) > 0,
+  "new-findings": ({ answer }) =>
+    newFindings(answer.comparison) + setCoursesAgainst(answer.comparison) > 0,
   "more-tiles": ({ answer }) => needsMoreTiles(answer.comparison),
   any: ({ answer }) => !isEmpty(answer.comparison),
 };

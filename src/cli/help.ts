@@ -191,8 +191,8 @@ Options:
   --format FORMAT       text, markdown (for a review comment), json, or svg
   -o, --output FOLDER   write the pictures of what changed into a folder, with markdown the report
                         (compare.md) beside them
-  --fail-on WHAT        end with 1 on new-findings (errors, warnings), more-tiles, or any change;
-                        several with commas between
+  --fail-on WHAT        end with 1 on new-findings (errors, warnings, set courses that would be cut
+                        differently), more-tiles, or any change; several with commas between
   --shard I/N           only part I of N of the plans
   --root FOLDER         the folder that \`use\` may not leave, for files that are not in git
   -h, --help            this help

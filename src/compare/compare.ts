@@ -21,6 +21,7 @@ import { matchHoles, matchOpenings, matchPlans } from "./match-plan.js";
 import { holeFacts, openingFacts } from "./opening-facts.js";
 import { pieceChanges } from "./piece-changes.js";
 import { partChanges, planFacts, tileFacts, trimFacts } from "./plan-facts.js";
+import { setCoursesCut } from "./set-courses.js";
 import { quantitiesOf } from "./quantities.js";
 import { wallFacts } from "./wall-facts.js";
 
@@ -112,6 +113,7 @@ function compareWall(
     shift: shift && [shift.up, ...shift.across].some((by) => by !== 0) ? shift : null,
     anew: matches.length > 0 && matches.every(({ anew }) => anew),
     pieces: pieceChanges(matches),
+    onWall: setCoursesCut(matches),
     reading: { before: readingOf(before), after: readingOf(after) },
     alignments: both
       ? alignmentChanges(

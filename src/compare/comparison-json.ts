@@ -42,7 +42,7 @@ export function comparisonJson(
 }
 
 function wallJson(wall: WallComparison): object {
-  const { name, title, parts, facts, shift, anew, pieces, reading, alignments } = wall;
+  const { name, title, parts, facts, shift, anew, pieces, onWall, reading, alignments } = wall;
   return {
     name,
     title,
@@ -51,6 +51,7 @@ function wallJson(wall: WallComparison): object {
     shift: shift && { up: mm(shift.up), across: shift.across.map(mm) },
     anew,
     pieces: piecesJson(pieces),
+    ...(onWall.before.length + onWall.after.length > 0 ? { onWall } : {}),
     reading: { before: readingJson(reading.before), after: readingJson(reading.after) },
     alignments,
   };

@@ -47,6 +47,8 @@ export interface WallComparison {
   /** Whether the tile's face changed so much that no piece can be told to be an old one. */
   readonly anew: boolean;
   readonly pieces: PieceChanges;
+  /** Courses that are set in one plan and that the other has otherwise: what is on a wall can't change. */
+  readonly onWall: Pair<readonly OnWall[]>;
   readonly reading: Change<WallReading>;
   readonly alignments: readonly Change<Alignment>[];
 }
@@ -135,6 +137,15 @@ export interface CourseShift {
   readonly up: Nm;
   /** From the left, each once. */
   readonly across: readonly Nm[];
+}
+
+/** Courses on the wall, and how many of their pieces another plan would have cut differently or elsewhere across. */
+export interface OnWall {
+  /** The lay whose courses are counted by themselves; null for the wall's main ones. */
+  readonly lay: string | null;
+  /** From the lowest. */
+  readonly courses: readonly number[];
+  readonly pieces: number;
 }
 
 /** What became of the pieces of a wall: each is in one of the five. */

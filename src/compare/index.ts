@@ -27,4 +27,11 @@ export { overlayOf } from "./overlay.js";
 export { sideBySide } from "./side-by-side.js";
 export { headline, summarise, TEXT_ONLY } from "./summary.js";
 export { wallHeadline } from "./wall-headline.js";
-export { isEmpty, needsMoreTiles, newFindings, totalsOf, wallChanged } from "./totals.js";
+export {
+  isEmpty,
+  needsMoreTiles,
+  newFindings,
+  setCoursesAgainst,
+  totalsOf,
+  wallChanged,
+} from "./totals.js";

@@ -1,7 +1,14 @@
 import type { Unit } from "../measure/index.js";
 import type { Comparison, Pair, WallComparison, WallReading } from "./comparison.js";
 import { exchanges } from "./exchanges.js";
-import { isEmpty, newFindings, totalsOf, wallChanged, wallTotals } from "./totals.js";
+import {
+  isEmpty,
+  newFindings,
+  setCoursesAgainst,
+  totalsOf,
+  wallChanged,
+  wallTotals,
+} from "./totals.js";
 import { counted, Words } from "./words.js";
 
 /** One subject of a comparison, in whole sentences. */
@@ -14,7 +21,7 @@ export interface Section {
 export const TEXT_ONLY = "Nothing changed but the text.";
 
 /**
- * A comparison in words: what moved, cuts that changed, findings, the smallest cut, alignments,
+ * A comparison in words: what moved, cuts that changed, those of what is set already, findings, the smallest cut, alignments,
  * quantities, and the pieces that only moved apart from those cut differently. Silent about the rest;
  * no section at all where nothing changed.
  */
@@ -31,6 +38,10 @@ export function summarise(comparison: Comparison): readonly Section[] {
       lines: [...onWalls((wall) => moveLines(wall, words)), ...planLines(comparison, words)],
     },
     { title: "Cuts that changed", lines: onWalls((wall) => cutLines(wall, words)) },
+    {
+      title: "On the wall already",
+      lines: onWalls(({ onWall }) => onWall.before.map((each) => words.onWall(each))),
+    },
     { title: "Findings", lines: findingLines(comparison, words, several) },
     { title: "Smallest cut, cut pieces", lines: onWalls((wall) => readingLines(wall, words)) },
     {
@@ -48,8 +59,10 @@ export function headline(comparison: Comparison): string {
   if (isEmpty(comparison)) return "nothing changed but the text";
   const { moved, recut, fresh, gone } = totalsOf(comparison);
   const found = newFindings(comparison);
+  const against = setCoursesAgainst(comparison);
   const went = comparison.findings.filter(({ after }) => !after).length;
   const parts = [
+    ...(against > 0 ? [`${counted(against, "set course")} cut differently`] : []),
     ...(recut > 0 ? [`${counted(recut, "piece")} cut differently`] : []),
     ...(fresh > 0 ? [`${fresh} new`] : []),
     ...(gone > 0 ? [`${gone} gone`] : []),

@@ -63,6 +63,14 @@ export function newFindings({ findings }: Comparison): number {
   }).length;
 }
 
+/** How many courses are set and would be cut differently now, though they are on the wall. */
+export function setCoursesAgainst({ walls }: Comparison): number {
+  return walls.reduce(
+    (sum, { onWall }) => sum + onWall.before.reduce((all, { courses }) => all + courses.length, 0),
+    0,
+  );
+}
+
 /** Whether more tiles of any kind are needed than before. */
 export function needsMoreTiles({ quantities }: Comparison): boolean {
   return quantities.some((each) => each.kind === "tile" && each.pieces.after > each.pieces.before);

@@ -10,6 +10,7 @@ import type {
   FindingChange,
   MaterialQuantity,
   MovedPieces,
+  OnWall,
   Pair,
   PartChange,
   PieceQuantity,
@@ -31,6 +32,14 @@ export class Words {
 
   constructor(units: Unit) {
     this.#units = units;
+  }
+
+  /** `courses 1 to 3 would be cut differently, 24 of their pieces: they are on the wall`. */
+  onWall({ lay, courses, pieces }: OnWall): string {
+    const which = `${courses.length === 1 ? "course" : "courses"} ${numberRuns(courses)}`;
+    const whose = lay === null ? "" : ` of ${lay}`;
+    const [its, stands] = courses.length === 1 ? ["its", "it is"] : ["their", "they are"];
+    return `set ${which}${whose} would be cut differently, ${pieces} of ${its} pieces: ${stands} on the wall`;
   }
 
   part({ kind, name }: PartChange): string {
@@ -384,4 +393,15 @@ function moreWords({ before, after }: Pair<number>): string {
 /** `1 piece`, `8 pieces`. */
 export function counted(count: number, noun: string, nouns = `${noun}s`): string {
   return `${count} ${count === 1 ? noun : nouns}`;
+}
+
+/** `1 to 3, 5`. */
+function numberRuns(numbers: readonly number[]): string {
+  const runs: [number, number][] = [];
+  for (const number of numbers) {
+    const last = runs.at(-1);
+    if (last?.[1] === number - 1) last[1] = number;
+    else runs.push([number, number]);
+  }
+  return runs.map(([from, to]) => (from === to ? `${from}` : `${from} to ${to}`)).join(", ");
 }

@@ -7,6 +7,9 @@ import { workplace } from "./workplace.js";
 
 /** The same wall with a lower ceiling: its upper course is cut. */
 const LOWER = CLEAN.replace("x 8 5/16", "x 7 5/16");
+/** Its lower course is on the wall, whose end is cut where the wall is narrower. */
+const SET = CLEAN.replace(/\n( *)up ([^\n]+)/, "\n$1up $2\n$1set courses 1 to 1");
+const NARROWER = SET.replace(/size (\d+)/, (_, across: string) => `size ${Number(across) - 1}`);
 const CUT = "3 pieces along the top: whole -> 3 in high, in course 2";
 
 describe("gaugelath compare OLD NEW", () => {
@@ -15,6 +18,8 @@ describe("gaugelath compare OLD NEW", () => {
     "new.tileplan": LOWER,
     "comment.tileplan": `# a comment\n${CLEAN}`,
     "faulty.tileplan": FAULTY,
+    "set.tileplan": SET,
+    "set-narrower.tileplan": NARROWER,
     "a/one.tileplan": CLEAN,
     "a/gone.tileplan": CLEAN,
     "b/one.tileplan": LOWER,
@@ -54,6 +59,8 @@ describe("gaugelath compare OLD NEW", () => {
     assert.equal(await exitOf("old.tileplan", "new.tileplan", "new-findings,more-tiles"), 0);
     assert.equal(await exitOf("old.tileplan", "faulty.tileplan", "new-findings"), 1);
     assert.equal(await exitOf("faulty.tileplan", "old.tileplan", "new-findings"), 0);
+    assert.equal(await exitOf("set.tileplan", "set-narrower.tileplan", "new-findings"), 1);
+    assert.equal(await exitOf("set.tileplan", "set.tileplan", "new-findings"), 0);
     assert.equal(await exitOf("old.tileplan", "old.tileplan", "any"), 0);
   });
 
