@@ -1,8 +1,10 @@
 import type { Nm } from "../measure/index.js";
-import { type CornerMeeting, isCorner, type Side } from "../model/index.js";
+import { isCorner, type Side } from "../model/index.js";
 import {
   courseShift,
+  isTold,
   type Lattice,
+  meetingLays,
   moduleAcross,
   moduleUp,
   type SolvedLay,
@@ -51,7 +53,7 @@ export function alignmentsOf(plan: SolvedPlan, wall: SolvedWall): Alignment[] {
       part.region.takeaways.flatMap((takeaway) => onJoints(part, takeaway)),
     ),
     ...centred(wall, lay),
-    ...coursesMeet(plan, wall, lay),
+    ...coursesMeet(plan, wall),
   ];
 }
 
@@ -112,20 +114,18 @@ function onLine(lattice: Lattice, doubled: Nm): "tile" | "joint" | null {
   return null;
 }
 
-/** Corners at which the bed joints of both walls are one line; told once, on the wall under. */
-function coursesMeet(plan: SolvedPlan, { wall }: SolvedWall, lay: SolvedLay): Alignment[] {
+/** Corners at which the bed joints of all lays that meet there are one line; told once, as the rules tell a corner. */
+function coursesMeet(plan: SolvedPlan, solved: SolvedWall): Alignment[] {
   return (["left", "right"] as const).flatMap((side): Alignment[] => {
-    const { meets } = wall.edges[side];
-    if (!isCorner(meets) || !isToldHere(meets, side)) return [];
-    const other = plan.walls.find((each) => each.wall.name === meets.wall)?.lays[0];
-    if (!other || !sameBeds(lay.lattice, other.lattice)) return [];
-    return [{ kind: "courses meet", wall: meets.wall }];
+    const { meets } = solved.wall.edges[side];
+    if (!isCorner(meets) || !isTold(meets, side)) return [];
+    const other = plan.walls.find((each) => each.wall.name === meets.wall);
+    if (!other) return [];
+    const end = { wall: other, side: side === "left" ? "right" : "left" } as const;
+    const met = meetingLays({ wall: solved, side }, end);
+    const inLine = met.every(({ lay, other: beside }) => sameBeds(lay.lattice, beside.lattice));
+    return met.length > 0 && inLine ? [{ kind: "courses meet", wall: meets.wall }] : [];
   });
-}
-
-/** Told on the wall under; of a mitre's walls, on the one at the left of the corner. */
-function isToldHere({ lap }: CornerMeeting, side: "left" | "right"): boolean {
-  return lap === "under" || (lap === "mitre" && side === "right");
 }
 
 function sameBeds(a: Lattice, b: Lattice): boolean {

@@ -1,4 +1,5 @@
-import { type Diagnostic, setWords } from "../model/index.js";
+import type { Diagnostic } from "../model/index.js";
+import { setWords } from "../rules/index.js";
 import type { FindingChange } from "./comparison.js";
 import type { CommonName } from "./alignments.js";
 

@@ -9,11 +9,6 @@ export interface RelatedPlace {
   readonly message: string;
 }
 
-/** What the message of a finding ends with whose pieces are set. */
-export function setWords(courses: string): string {
-  return `; ${courses} ${courses.startsWith("courses") || courses.includes(" and ") ? "are" : "is"} set: it can no longer be mended`;
-}
-
 /** One thing to tell the person about a plan, at its place in the text. */
 export interface Diagnostic {
   /** Stable, such as `cut/sliver` or `syntax/length`. */

@@ -50,7 +50,6 @@ export type {
 export type { Tile, Trim } from "./tile.js";
 export type { Wall } from "./wall.js";
 export type { Range, WallOpening, Wanted, Wish } from "./wish.js";
-export { setWords } from "./diagnostic.js";
 export { edgeTrim, endsTile, isCorner, showsEnd } from "./edge.js";
 export {
   faceWords,

@@ -1,14 +1,9 @@
-import {
-  type Allow,
-  type AllowingBlock,
-  type Diagnostic,
-  faceWords,
-  setWords,
-} from "../model/index.js";
+import { type Allow, type AllowingBlock, type Diagnostic, faceWords } from "../model/index.js";
 import { isInside, type SolvedInside, type SolvedPlan, type SolvedWall } from "../solver/index.js";
 import { beyondMending } from "./beyond-mending.js";
 import { checkAllows } from "./check-allows.js";
 import type { Finding, Rule } from "./rule.js";
+import { setWords } from "./set-words.js";
 import { openingName } from "./words.js";
 import { TRADE_RULES } from "./table.js";
 

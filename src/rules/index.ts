@@ -2,7 +2,7 @@ export type { Corner, CornerWall } from "./corner.js";
 export type { BondWay, CornerCourse } from "./corner-bond.js";
 export type { Flatness } from "./trade.js";
 export type { Finding, Rule, RuleEntry } from "./rule.js";
-export { courseName, setName } from "./set-words.js";
+export { courseName, setName, setWords } from "./set-words.js";
 export { check } from "./check.js";
 export { fallRatio, leastFall } from "./fall.js";
 export type { BandPair } from "./band.js";

@@ -17,3 +17,8 @@ function whose(lay: SolvedLay): string {
   const counting = countingLay(lay);
   return counting === null ? "" : ` of ${counting}`;
 }
+
+/** What the message of a finding ends with whose pieces are set. */
+export function setWords(courses: string): string {
+  return `; ${courses} ${courses.startsWith("courses") || courses.includes(" and ") ? "are" : "is"} set: it can no longer be mended`;
+}

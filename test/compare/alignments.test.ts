@@ -38,6 +38,60 @@ describe("alignmentsOf", () => {
   });
 });
 
+describe("courses that meet at a corner", () => {
+  const WALLS = (up: string, above: string) => `units inch
+tile field {
+  face 4 x 4
+  thickness 1/4
+}
+wall back {
+  size 40 x 24
+  right corner side over movement 1/8
+  lay field {
+    bond stack
+    joint 1/8
+    across full tile from left
+    up joint at 0
+    courses 2
+  }
+  lay field as high {
+    over field
+    bond stack
+    joint 1/8
+    across full tile from left
+    up joint at ${above}
+  }
+}
+wall side {
+  size 40 x 24
+  left corner back under movement 1/8
+  lay field {
+    bond stack
+    joint 1/8
+    across full tile from right
+    up joint at ${up}
+  }
+}
+`;
+  const met = (up: string, above: string) => {
+    const { solved } = told(WALLS(up, above));
+    return solved.walls.flatMap((wall) =>
+      alignmentsOf(solved, wall).flatMap((each) =>
+        each.kind === "courses meet" ? [`${wall.wall.name}: ${each.wall}`] : [],
+      ),
+    );
+  };
+
+  it("are told once, of the wall whose tile covers the other's, as in the rules", () => {
+    assert.deepEqual(met("0", "8 1/4"), ["back: side"]);
+    assert.deepEqual(met("1", "8 1/4"), []);
+  });
+
+  it("are those of every lay that reaches the corner", () => {
+    assert.deepEqual(met("0", "9 1/4"), []);
+  });
+});
+
 describe("alignmentChanges", () => {
   const common = { before: (name: string) => name, after: (name: string) => name };
 

@@ -389,7 +389,7 @@ Smallest cut, cut pieces
   side: smallest cut: 3 5/8 in x 4 in -> 4 in x 3/8 in
   side: cut pieces: 3 -> 10
 Alignments
-  back: lost: the courses meet those of side
+  side: lost: the courses meet those of back
 Quantities
   grout 6.8 cu in -> 7.3 cu in
 Pieces

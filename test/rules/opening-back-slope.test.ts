@@ -1,17 +1,8 @@
 import assert from "node:assert/strict";
-import { findings, messages, type WallText } from "./wall-text.js";
+import { inPan, overEdge } from "./in-pan.js";
+import { findings, messages } from "./wall-text.js";
 
 const CODE = "opening/back-slope";
-
-const over = (bottom: string): string =>
-  `left free\nright free\ntop free\nbottom ${bottom} movement 1/8`;
-
-const inPan = (lines: string, kind = "niche", more: WallText = {}): WallText => ({
-  size: "48 x 36",
-  edges: over("pan"),
-  wall: `${kind} soap {\n at 12, 6\n size 14 x 12\n movement 1/8\n ${lines}\n}`,
-  ...more,
-});
 
 // fcimag.com/articles/93759; ANSI A108.01 3.6.4: horizontal surfaces drain, 1/4 in per ft.
 describe("opening/back-slope", () => {
@@ -44,7 +35,7 @@ describe("opening/back-slope", () => {
   });
 
   it("is silent away from water, and silenced by an allow alone", () => {
-    const dry = inPan("depth 12\n fall -1/4", "niche", { edges: over("floor") });
+    const dry = inPan("depth 12\n fall -1/4", "niche", { edges: overEdge("floor") });
     assert.deepEqual(messages(dry, CODE), []);
     const allowed = inPan(`depth 12\n fall -1/4\n allow ${CODE} "a planter, lined"`);
     assert.equal(findings(allowed, CODE)[0]!.allowed, "a planter, lined");

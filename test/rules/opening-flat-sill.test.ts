@@ -1,18 +1,8 @@
 import assert from "node:assert/strict";
+import { inPan, overEdge } from "./in-pan.js";
 import { findings, messages, type WallText } from "./wall-text.js";
 
 const CODE = "opening/flat-sill";
-
-const over = (bottom: string): string =>
-  `left free\nright free\ntop free\nbottom ${bottom} movement 1/8`;
-
-/** A niche (or what else) with lines of its own, in a wall over a pan. */
-const inPan = (lines: string, kind = "niche", more: WallText = {}): WallText => ({
-  size: "48 x 36",
-  edges: over("pan"),
-  wall: `${kind} soap {\n at 12, 6\n size 14 x 12\n movement 1/8\n ${lines}\n}`,
-  ...more,
-});
 
 // fcimag.com/articles/93759; ANSI A108.01 3.6.4: 1/4 in per ft.
 describe("opening/flat-sill", () => {
@@ -55,7 +45,7 @@ describe("opening/flat-sill", () => {
   it("is silent without a depth, and where the wall's bottom meets neither pan nor tub", () => {
     assert.deepEqual(messages(inPan(""), CODE), []);
     const flat = (bottom: string) =>
-      messages(inPan("depth 12\n fall 0", "niche", { edges: over(bottom) }), CODE);
+      messages(inPan("depth 12\n fall 0", "niche", { edges: overEdge(bottom) }), CODE);
     assert.deepEqual(flat("floor"), []);
     assert.equal(flat("tub").length, 1);
   });

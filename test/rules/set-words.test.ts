@@ -1,5 +1,5 @@
 import assert from "node:assert/strict";
-import { courseName, setName } from "../../src/rules/index.js";
+import { courseName, setName, setWords } from "../../src/rules/index.js";
 import { solveClean } from "../support/solve-text.js";
 import { setText } from "./set-text.js";
 
@@ -10,6 +10,13 @@ describe("the words of what is set", () => {
     const lays = laysOf(setText("set courses 2 to 4\n set courses 5 to 5"));
     assert.deepEqual(lays.map(setName), ["courses 2 to 4", "course 5", null]);
     assert.equal(courseName(lays[2]!, 1), "course 6");
+  });
+
+  it("end a finding of theirs: one course is set, several are", () => {
+    assert.equal(setWords("course 3"), "; course 3 is set: it can no longer be mended");
+    for (const several of ["courses 1 to 6", "course 1 and course 4"]) {
+      assert.equal(setWords(several), `; ${several} are set: it can no longer be mended`);
+    }
   });
 
   it("name a panel, whose courses are counted by themselves", () => {
