@@ -124,7 +124,8 @@ sheet of the wall. OUT's ending says the format:
 
   .pdf                  sheets to print, the story poles in true size
   .svg  .png            a picture of each sheet (OUT-PART.svg where there are several)
-  .dxf                  a drawing of each wall, in true size, its layers by meaning
+  .dxf                  a drawing of each wall and of each surface inside its openings, in true
+                        size, its layers by meaning
   .csv                  OUT-cuts.csv and OUT-purchases.csv, for a spreadsheet
   .md                   the words and tables, for a page of text
   .json                 all of it as data, lengths in mm (its schema: --schema)

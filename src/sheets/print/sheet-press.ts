@@ -3,8 +3,10 @@ import { buildWallScene } from "../../drawing/index.js";
 import { cutsCsv } from "../csv/cuts-csv.js";
 import { purchasesCsv } from "../csv/purchases-csv.js";
 import { paperMarkdown } from "../paper/markdown.js";
+import { pageIds } from "../paper/page-ids.js";
 import type { Page, Paper } from "../paper/paper.js";
 import { type SheetFacts, sheetJson } from "../sheet-json/sheet-json.js";
+import { surfacesOf } from "../../solver/index.js";
 import { dxfOf } from "./dxf.js";
 import { Faces, type FontFiles } from "./faces.js";
 import { type LaidPaper, layOut } from "./lay-out.js";
@@ -122,18 +124,25 @@ export class SheetPress {
     return sheets.filter(({ page }) => !left.has(page));
   }
 
-  /** A drawing for each wall that has a page. */
+  /** A drawing for each wall that has a page, and for each surface inside its openings. */
   #drawings(): readonly SheetPart[] {
     const { facts, paper } = this.work;
     const { solved, takeoff } = facts;
-    return solved.walls.flatMap((wall) => {
+    const drawings = solved.walls.flatMap((wall) => {
       const { name } = wall.wall;
       const page = paper.pages.find((each) => each.wall === name);
       if (!page) return [];
-      const scene = buildWallScene(solved, wall, []).walls[0]!;
-      const cuts = takeoff.walls.find((each) => each.wall === name) ?? null;
-      return [{ part: page.id, content: [dxfOf(solved.plan, wall, scene, cuts)] }];
+      return surfacesOf([wall]).map((surface) => {
+        const own = surface.wall.name;
+        const scene = buildWallScene(solved, surface, []).walls[0]!;
+        const cuts = takeoff.walls.find((each) => each.wall === own) ?? null;
+        // The name of a surface inside an opening is the wall's, the opening's and its own, with dots.
+        const part = `${page.id}${own.slice(name.length)}`;
+        return { part, content: [dxfOf(solved.plan, surface, scene, cuts)] };
+      });
     });
+    const ids = pageIds(drawings.map(({ part }) => part));
+    return drawings.map(({ content }, i) => ({ part: ids[i]!, content }));
   }
 
   #lay(): LaidPaper {

@@ -32,6 +32,24 @@ describe("the parts of a sheet", () => {
     }
   });
 
+  it("are a drawing for each wall and for each surface inside its openings as DXF", async () => {
+    const { solved, diagnostics } = exampleOutcome("niche-inside.tileplan");
+    const taken = takeoff(solved);
+    const facts = { ...whole.facts, solved, diagnostics, takeoff: taken };
+    const paper = paperOf(solved, diagnostics, taken, { revision: null });
+    const parts = await new SheetPress(work({ facts, paper })).partsOf("dxf");
+    assert.deepEqual(
+      parts.map(({ part }) => part),
+      [
+        "wall-back",
+        ...["back", "left", "right", "sill", "head"].map((face) => `wall-back-shelf-${face}`),
+      ],
+    );
+    const drawn = parts.map(({ content }) => Array.from(content).join(""));
+    assert.equal(new Set(drawn).size, parts.length, "each its own");
+    assert.ok(drawn.every((text) => text.includes("LWPOLYLINE")));
+  });
+
   it("are named by page and sheet for SVG", async () => {
     const names = (await new SheetPress(whole).partsOf("svg")).map(({ part }) => part);
     assert.equal(new Set(names).size, names.length);
