@@ -104,7 +104,7 @@ describe("the start chosen on an outlined wall against every start in steps of 1
         return corners([0, 0], [wide, 0], [wide, random.integer(80, 120)], [0, up]);
       },
       [6, 7],
-      1,
+      2,
     );
   });
 
