@@ -10,6 +10,8 @@ export type { PlateOver } from "./plate-overs.js";
 export { bandOff, bandPairs, bandsOf } from "./band.js";
 export { clearHeights, edgesInBand } from "./band-cut-through.js";
 export { leastLap, twiceLap } from "./hole-plate-small.js";
+export { expectedLippage, mostLippage } from "./lippage-expected.js";
+export { mostProud } from "./trim-too-thin.js";
 export { plateOvers } from "./plate-overs.js";
 export { cornersOver } from "./corner.js";
 export { cornerCourses } from "./corner-bond.js";
@@ -21,6 +23,7 @@ export {
   leastJoint,
   leastLongJoint,
   leastMovement,
+  LIPPAGE,
   mostWrapOff,
 } from "./trade.js";
 export { isMet, lossWords, missWords, priceWords, wishWords } from "./wish-words.js";

@@ -1,5 +1,5 @@
 import { scaleRounded, type Nm } from "../measure/index.js";
-import type { Bond, Lay } from "../model/index.js";
+import type { Bond, Lay, Limits } from "../model/index.js";
 import type { Rule } from "./rule.js";
 import { lengthLimit, LIPPAGE, lippageAt } from "./trade.js";
 import { length, lengthOff } from "./words.js";
@@ -20,7 +20,7 @@ export const lippageExpected: Rule = {
   check: (wall, plan) =>
     wall.lays.flatMap(({ lay, joint }) => {
       const bow = bowAlong(lay);
-      const allowed = lengthLimit(plan.plan.limits, "lippage", lippageAt(joint));
+      const allowed = mostLippage(plan.plan.limits, joint);
       const expected = expectedLippage(lay);
       if (expected <= allowed) return [];
       return [
@@ -35,6 +35,11 @@ export const lippageExpected: Rule = {
       ];
     }),
 };
+
+/** How far edges may stand proud by the warpage alone, at joints of this width. */
+export function mostLippage(limits: Limits, joint: Nm): Nm {
+  return lengthLimit(limits, "lippage", lippageAt(joint));
+}
 
 /** The longest edge's bow is told; where courses run across it, it doesn't lie along them. */
 function bowAlong({ tile: { face, warpage } }: Pick<Lay, "tile">): Nm {

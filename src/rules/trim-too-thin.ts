@@ -1,4 +1,5 @@
-import { edgeTrim, type Origin, type Trim } from "../model/index.js";
+import type { Nm } from "../measure/index.js";
+import { edgeTrim, type Limits, type Origin, type Trim } from "../model/index.js";
 import type { SolvedLay, SolvedPlan, SolvedWall } from "../solver/index.js";
 import type { Finding, Rule } from "./rule.js";
 import { COMMON_PRACTICE, lengthLimit, lippageAt, LIPPAGE } from "./trade.js";
@@ -17,6 +18,11 @@ export const trimTooThin: Rule = {
   check: (wall, plan) =>
     wall.lays.flatMap((lay) => placesOf(wall).flatMap((place) => findThin(wall, plan, lay, place))),
 };
+
+/** How far tile may stand proud of its trim, beside joints of this width. */
+export function mostProud(limits: Limits, joint: Nm): Nm {
+  return lengthLimit(limits, "proud", lippageAt(joint));
+}
 
 /** Where a trim stands beside the tile. */
 interface TrimPlace {
@@ -53,7 +59,7 @@ function findThin(
   { lay, joint }: SolvedLay,
   { trim, origin, name, blocks }: TrimPlace,
 ): Finding[] {
-  const most = lengthLimit(plan.plan.limits, "proud", lippageAt(joint));
+  const most = mostProud(plan.plan.limits, joint);
   const proud = lay.tile.thickness - trim.thickness;
   // A thickness that was not told counts as none, and is told by the language.
   if (proud <= most || trim.thickness === 0) return [];

@@ -2,6 +2,7 @@ import type { SourceRange } from "../../model/index.js";
 import type { DocumentState } from "../document-state.js";
 import { allowFinding } from "./allow-finding.js";
 import { answerCorner } from "./answer-corner.js";
+import { calmBond } from "./calm-bond.js";
 import { carryBond } from "./carry-bond.js";
 import { centreOnOpening } from "./centre-on-opening.js";
 import { closeBlock } from "./close-block.js";
@@ -20,6 +21,7 @@ import { offBand } from "./off-band.js";
 import { ontoJoints, windowOntoJoints } from "./onto-joints.js";
 import { plainCharacter } from "./plain-character.js";
 import { softJoint } from "./soft-joint.js";
+import { swapTrim } from "./swap-trim.js";
 import { takeOption } from "./take-option.js";
 import { takeRoomOption } from "./take-room-option.js";
 import { wholeTiles } from "./whole-tiles.js";
@@ -36,6 +38,8 @@ const FIXERS: readonly Fixer[] = [
   writeSetStart,
   answerCorner,
   widenJoint,
+  calmBond,
+  swapTrim,
   softJoint,
   moveStart,
   meetCourses,
