@@ -96,6 +96,25 @@ describe("the layouts of a room in the preview", () => {
     );
   });
 
+  it("are those of each lay, where the wall has several; taken, they stand in that lay's block", async () => {
+    await hands.click({ selector: ".walls [data-wall=half]", where: "preview" });
+    await hands.click(button("Options"));
+    await cardsThat(preview, "the wall's layouts", () => true);
+    const titles = await preview.ask<readonly string[]>(
+      `[...document.querySelectorAll(".options h3")].map((title) => title.textContent)`,
+    );
+    assert.ok(titles.length > 1, titles.join("; "));
+    await hands.screenshot("options-of-lays");
+    const upper = `section:has(h3:text("${titles.at(-1)!}")) button.take >> nth=-1`;
+    await hands.click({ selector: upper, where: "preview" });
+    await until("the lay's start", () => editor.document.getText() !== ROOM);
+    const written = editor.document.getText();
+    assert.match(
+      written.slice(written.indexOf("lay field", written.indexOf("wall half"))),
+      /across /,
+    );
+  });
+
   it("stand beside the room unfolded, which goes to the text as the walls do", async () => {
     await hands.click(button("Room"));
     await preview.untilDrawn("outside corner");
