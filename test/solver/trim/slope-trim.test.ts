@@ -2,39 +2,13 @@ import assert from "node:assert/strict";
 import { boundsOf, doubleShapeArea, type TrimRun } from "../../../src/solver/index.js";
 import { takeoff } from "../../../src/takeoff/index.js";
 import { randomFrom } from "../../support/random.js";
-import { firstWall, solveClean } from "../../support/solve-text.js";
+import { firstWall } from "../../support/solve-text.js";
+import { outlinedWall } from "./outlined-wall.js";
 
 const MM = 1_000_000;
 
-/** A wall with these lines, tile of 100 x 50 mm with joints of 2 and trim 20 wide, 1000 long. */
-const solvedOf = (outline: string, ...sides: readonly string[]) => {
-  // solveClean holds that no trim lies on tile or on other trim.
-  return solveClean(`plan "slopes"
-units mm
-tile field {
-  face 100 x 50
-  thickness 8
-}
-trim edging {
-  face 1000 x 20
-  thickness 8
-}
-wall back {
-  outline ${outline}
-  bottom floor movement 3
-${sides.join("\n")}
-  lay field {
-    bond stack
-    joint 2
-    across tile centred on wall
-    up full course from bottom
-  }
-}
-`);
-};
-
 const runsOf = (outline: string, ...sides: readonly string[]): readonly TrimRun[] =>
-  firstWall(solvedOf(outline, ...sides)).wall.trims;
+  firstWall(outlinedWall(outline, ...sides)).wall.trims;
 
 const ALL = ["left free trim edging", "right free trim edging", "top free trim edging"];
 
@@ -96,7 +70,7 @@ describe("trim along a slope", () => {
   });
 
   it("is counted by its true length, with the hands of its slanted ends", () => {
-    const { solved } = solvedOf("0, 0 to 800, 0 to 800, 900 to 0, 300", ...ALL);
+    const { solved } = outlinedWall("0, 0 to 800, 0 to 800, 900 to 0, 300", ...ALL);
     const [trim] = takeoff(solved).trims;
     assert.deepEqual(
       trim!.pieces.map(({ length, mitred }) => [Math.round(length / MM), mitred.join("+")]),

@@ -1,34 +1,12 @@
 import assert from "node:assert/strict";
 import { boundsOf } from "../../../src/solver/index.js";
 import { randomFrom } from "../../support/random.js";
-import { firstWall, solveClean } from "../../support/solve-text.js";
+import { firstWall } from "../../support/solve-text.js";
+import { outlinedWall } from "./outlined-wall.js";
 
-/** A wall with these lines, tile of 100 x 50 mm with joints of 2 and trim 20 wide. */
+/** The trim of a wall with these lines: its side and its bounds in mm. */
 const runsOf = (outline: string, ...sides: readonly string[]): string[] => {
-  const text = `plan "steps"
-units mm
-tile field {
-  face 100 x 50
-  thickness 8
-}
-trim edging {
-  face 1000 x 20
-  thickness 8
-}
-wall back {
-  outline ${outline}
-  bottom floor movement 3
-${sides.join("\n")}
-  lay field {
-    bond stack
-    joint 2
-    across tile centred on wall
-    up full course from bottom
-  }
-}
-`;
-  // solveClean holds that no trim lies on tile or on other trim.
-  return firstWall(solveClean(text)).wall.trims.flatMap(({ side, pieces }) =>
+  return firstWall(outlinedWall(outline, ...sides)).wall.trims.flatMap(({ side, pieces }) =>
     pieces.map(({ shape }) => {
       const { left, bottom, right, top } = boundsOf(shape.outline);
       return `${side} ${[left, bottom, right, top].map((nm) => nm / 1e6).join(" ")}`;
