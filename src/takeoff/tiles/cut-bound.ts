@@ -32,7 +32,7 @@ export function cutBound(
   const bounds = [
     () => spanBound(face, kinds, ends),
     () => edgeBound(face, demands),
-    (known: number) => areaBound(face, kinds, known),
+    (known: number) => areaBound(face, kinds, known, enough),
   ];
   return bounds.reduce(
     (known, bound) => (known < enough ? Math.max(known, bound(known)) : known),
@@ -111,51 +111,64 @@ function rowBound(sizes: readonly (readonly [Nm, number])[], length: Nm, kerf: N
 
 /**
  * By area, each piece and the tile a kerf wider and higher, since every piece is cut from its
- * neighbour; and by what sizes count for, one way or both ways. `known` is a bound already found.
+ * neighbour; and by what sizes count for, one way or both ways. `known` is a bound already found, and
+ * no more than `enough` is looked for.
  */
-function areaBound(face: Face, kinds: readonly Kind[], known: number): number {
+function areaBound(face: Face, kinds: readonly Kind[], known: number, enough: number): number {
   const { kerf } = face;
   const [width, height] = [face.across + kerf, face.up + kerf];
   const poses = kinds.flatMap((kind) => kind.poses);
   const most = Math.floor(Math.sqrt(EFFORT / (poses.length + 1)));
-  const widths = poses.map((pose) => pose.width + kerf);
-  const heights = poses.map((pose) => pose.height + kerf);
+  const across = countings(
+    poses.map((pose) => pose.width + kerf),
+    width,
+    most,
+  );
+  const up = countings(
+    poses.map((pose) => pose.height + kerf),
+    height,
+    most,
+  );
   let bound = known;
-  for (const leastAcross of thresholds(widths, width, most)) {
-    for (const leastUp of thresholds(heights, height, most)) {
-      const sizeOf = (pose: Pose) => ({
-        across: counted(pose.width + kerf, width, leastAcross),
-        up: counted(pose.height + kerf, height, leastUp),
-      });
+  for (const widths of across) {
+    for (const heights of up) {
+      if (bound >= enough) return bound;
       // Worked out exactly only where the quick sum promises more.
-      if (Math.ceil(quickSum(kinds, sizeOf) / (width * height)) <= bound) continue;
+      if (Math.ceil(quickSum(kinds, widths, heights) / (width * height)) <= bound) continue;
       const tile = BigInt(width) * BigInt(height);
-      const tiles = (exactSum(kinds, sizeOf) + tile - 1n) / tile;
+      const tiles = (exactSum(kinds, widths, heights) + tile - 1n) / tile;
       bound = Math.max(bound, Number(tiles));
     }
   }
   return bound;
 }
 
-type SizeOf = (pose: Pose) => { readonly across: Nm; readonly up: Nm };
+/** What the sizes count for, at each value of `least` where that changes. */
+function countings(sizes: readonly Nm[], length: Nm, most: number): readonly (readonly Nm[])[] {
+  return thresholds(sizes, length, most).map((least) =>
+    sizes.map((size) => counted(size, length, least)),
+  );
+}
 
-/** What all pieces count for, each in the pose that counts least. */
-function quickSum(kinds: readonly Kind[], sizeOf: SizeOf): number {
+/** What all pieces count for, each in the pose that counts least; sizes are those of all kinds' poses in turn. */
+function quickSum(kinds: readonly Kind[], widths: readonly Nm[], heights: readonly Nm[]): number {
   let sum = 0;
+  let first = 0;
   for (const { count, poses } of kinds) {
     let least = Infinity;
-    for (const pose of poses) {
-      const { across, up } = sizeOf(pose);
-      least = Math.min(least, across * up);
-    }
+    const end = first + poses.length;
+    for (let k = first; k < end; k++) least = Math.min(least, widths[k]! * heights[k]!);
     sum += count * least;
+    first = end;
   }
   return sum;
 }
 
-function exactSum(kinds: readonly Kind[], sizeOf: SizeOf): bigint {
+function exactSum(kinds: readonly Kind[], widths: readonly Nm[], heights: readonly Nm[]): bigint {
+  let first = 0;
   return kinds.reduce((sum, { count, poses }) => {
-    const areas = poses.map(sizeOf).map(({ across, up }) => BigInt(across) * BigInt(up));
+    const areas = poses.map((_, k) => BigInt(widths[first + k]!) * BigInt(heights[first + k]!));
+    first += poses.length;
     return sum + BigInt(count) * areas.reduce((a, b) => (b < a ? b : a));
   }, 0n);
 }
