@@ -44,7 +44,7 @@ export function processHost(worker: string | null, assets: string): Host {
       return Buffer.concat(parts);
     },
     out: writeOut,
-    err: (text) => void process.stderr.write(text),
+    err: writeError,
     watched,
     worker,
     assets,
@@ -59,6 +59,19 @@ function isTerminal(descriptor: number): boolean {
     return false;
   }
   return (descriptor === STANDARD_OUTPUT ? process.stdout : process.stderr).isTTY;
+}
+
+/** At once, since the process ends as soon as its work is done; what doesn't go through at once, by the stream. */
+function writeError(text: string): void {
+  try {
+    const written = writeSync(STANDARD_ERROR, text);
+    const bytes = Buffer.byteLength(text);
+    if (written < bytes) process.stderr.write(Buffer.from(text).subarray(written));
+  } catch (error) {
+    if (hasCode(error, "EPIPE")) return;
+    if (!hasCode(error, "EAGAIN")) throw error;
+    process.stderr.write(text);
+  }
 }
 
 /** Whoever reads the output (`| head`) may have seen enough: then the rest is dropped quietly. */

@@ -69,4 +69,13 @@ describe("the built command", () => {
     assert.equal(stdout, `{"schema":`);
     assert.ok(!stderr.includes("EPIPE"), stderr);
   });
+
+  it("says the whole of a long list of failures to a slow reader before it ends", () => {
+    const gone = Array.from({ length: 3000 }, (_, i) => `gone-${i}.tileplan`);
+    place.write({ names: gone.join("\n") });
+    const command = `xargs -n 4000 "${process.execPath}" "${bundle}" check 2>&1 >/dev/null < names | (sleep 1; cat)`;
+    const { stdout } = spawnSync("sh", ["-c", command], inPlace());
+    const told = stdout.split("\n").filter((line) => line.startsWith("gaugelath: gone-"));
+    assert.equal(told.length, gone.length);
+  });
 });
