@@ -228,6 +228,8 @@ export interface MembraneTakeoff {
   readonly doubleArea: bigint;
   /** How much of that are the sides of niches, and of windows with tiled sides, whose depth the plan states. */
   readonly doubleNicheSides: bigint;
+  /** It stands already, behind tile that is set. */
+  readonly stands: boolean;
 }
 
 /** Volumes are cubic millimetres, rounded up to the whole one. */

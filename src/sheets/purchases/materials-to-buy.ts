@@ -16,12 +16,18 @@ interface Bed {
   readonly bags: Bought;
 }
 
+interface Membrane {
+  readonly doubleArea: bigint;
+  /** What of it are the sides of niches and windows. */
+  readonly doubleNicheSides: bigint;
+}
+
 /** The materials of all walls together. Volumes are mm³, masses mg, areas twice over in nm². */
 export interface MaterialsToBuy {
   readonly mortar: Bed & { readonly toCome: Bed | null };
   readonly grout: { readonly volume: number; readonly mass: number | null; readonly bags: Bought };
   readonly sealant: { readonly length: Nm; readonly volume: number; readonly tubes: Bought };
-  readonly membrane: { readonly doubleArea: bigint; readonly doubleNicheSides: bigint };
+  readonly membrane: Membrane & { readonly toCome: Membrane | null };
 }
 
 /** `density` is grams in a litre, so mm³ times it over this are milligrams. */
@@ -61,9 +67,18 @@ export function materialsToBuy(plan: Plan, materials: Materials): MaterialsToBuy
       ),
     },
     membrane: {
-      doubleArea: sumOfAreas(materials.membrane),
-      doubleNicheSides: materials.membrane.reduce((sum, each) => sum + each.doubleNicheSides, 0n),
+      ...membraneOf(materials.membrane),
+      toCome: materials.membrane.some(({ stands }) => stands)
+        ? membraneOf(materials.membrane.filter(({ stands }) => !stands))
+        : null,
     },
+  };
+}
+
+function membraneOf(walls: readonly Membrane[]): Membrane {
+  return {
+    doubleArea: sumOfAreas(walls),
+    doubleNicheSides: walls.reduce((sum, each) => sum + each.doubleNicheSides, 0n),
   };
 }
 

@@ -95,8 +95,9 @@ function trimPurchase(
 
 function materialPurchases(plan: Plan, materials: MaterialsToBuy): Purchase[] {
   const { units, mortar, grout, sealant } = plan;
-  const { mortar: all, grout: joints, sealant: soft, membrane } = materials;
+  const { mortar: all, grout: joints, sealant: soft } = materials;
   const bed = all.toCome ?? all;
+  const membrane = materials.membrane.toCome ?? materials.membrane;
   const groutMass = joints.mass === null ? "" : `, ${massWords(joints.mass, units)}`;
   return [
     ...some(bed.doubleArea > 0n, {
@@ -127,7 +128,7 @@ function materialPurchases(plan: Plan, materials: MaterialsToBuy): Purchase[] {
       count: null,
       unit: null,
       cost: null,
-      amount: areaWords(membrane.doubleArea, units),
+      amount: `${areaWords(membrane.doubleArea, units)}${materials.membrane.toCome ? `, of ${areaWords(materials.membrane.doubleArea, units)}` : ""}`,
       why: membraneWhy(plan, membrane, units),
     }),
   ];
@@ -136,7 +137,7 @@ function materialPurchases(plan: Plan, materials: MaterialsToBuy): Purchase[] {
 /** The sides of a niche are told apart where they are in the figure, and asked for where they aren't. */
 function membraneWhy(
   { walls }: Plan,
-  { doubleNicheSides }: MaterialsToBuy["membrane"],
+  { doubleNicheSides }: Pick<MaterialsToBuy["membrane"], "doubleNicheSides">,
   units: Unit,
 ): string {
   const areUnknown = walls

@@ -2,7 +2,7 @@ import { toMillimetres as mm } from "../../measure/index.js";
 import type { Plan } from "../../model/index.js";
 import type { Takeoff, TileAreas, TileTakeoff, TrimTakeoff } from "../../takeoff/index.js";
 import { squareMillimetres } from "../area.js";
-import { materialsToBuy } from "../purchases/materials-to-buy.js";
+import { type MaterialsToBuy, materialsToBuy } from "../purchases/materials-to-buy.js";
 import { cutTileJson, trimCutJson } from "./cuts-json.js";
 
 /** A tile's count, from what is set to what is bought, as JSON text: areas keep all their decimals. */
@@ -58,7 +58,11 @@ export function materialsJson(plan: Plan, { materials }: Takeoff): string {
     `"bags":${sold(grout.bags.count, grout.bags.cost)}},\n` +
     `"sealant":{"length":${mm(sealant.length)},"volume":${sealant.volume},` +
     `"tubes":${sold(sealant.tubes.count, sealant.tubes.cost)}},\n` +
-    `"membrane":{"area":${squareMillimetres(membrane.doubleArea)},` +
-    `"nicheSides":${squareMillimetres(membrane.doubleNicheSides)}}}`
+    `"membrane":{${membraneText(membrane)}${membrane.toCome ? `,"toCome":{${membraneText(membrane.toCome)}}` : ""}}}`
   );
+}
+
+function membraneText(membrane: Omit<MaterialsToBuy["membrane"], "toCome">): string {
+  const { doubleArea, doubleNicheSides } = membrane;
+  return `"area":${squareMillimetres(doubleArea)},"nicheSides":${squareMillimetres(doubleNicheSides)}`;
 }

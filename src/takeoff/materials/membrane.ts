@@ -7,13 +7,16 @@ import {
   type SolvedWall,
 } from "../../solver/index.js";
 import type { MembraneTakeoff } from "../takeoff.js";
+import { doubleSetArea } from "./set-areas.js";
 
 /**
  * The bare wall behind the tile, less its windows and doors; behind a bench, a curb or a soffit it goes on.
  * A niche's back is as large as its opening, so that it counts, and its four sides where the plan says how
- * deep they are; so do a window's where they are tiled.
+ * deep they are; so do a window's where they are tiled. Behind tile that is set it stands, all over the wall:
+ * it goes on before the tile.
  */
-export function membraneOf({ wall, region }: SolvedWall): MembraneTakeoff {
+export function membraneOf(solved: SolvedWall): MembraneTakeoff {
+  const { wall, region } = solved;
   const { edges, size, name } = wall;
   const left = bareSide(edges.left, 0);
   const right = bareSide(edges.right, size.across);
@@ -38,7 +41,12 @@ export function membraneOf({ wall, region }: SolvedWall): MembraneTakeoff {
   };
   const bare = { left, right, bottom, top, bounds, takeaways, roundHoles: [], steps: wall.steps };
   const doubleNicheSides = wall.openings.reduce((sum, opening) => sum + doubleSides(opening), 0n);
-  return { wall: name, doubleArea: doubleRegionArea(bare) + doubleNicheSides, doubleNicheSides };
+  return {
+    wall: name,
+    doubleArea: doubleRegionArea(bare) + doubleNicheSides,
+    doubleNicheSides,
+    stands: doubleSetArea(solved) > 0n,
+  };
 }
 
 /**

@@ -44,8 +44,8 @@ const MATERIALS: Materials = {
   ],
   sealant: [seal(200_000), seal(100_000)],
   membrane: [
-    { wall: "a", doubleArea: m2(20n), doubleNicheSides: m2(2n) },
-    { wall: "b", doubleArea: m2(10n), doubleNicheSides: m2(1n) },
+    { wall: "a", doubleArea: m2(20n), doubleNicheSides: m2(2n), stands: false },
+    { wall: "b", doubleArea: m2(10n), doubleNicheSides: m2(1n), stands: false },
   ],
 };
 
@@ -68,6 +68,16 @@ describe("the materials to buy", () => {
       assert.deepEqual([count, cost], [null, null]);
     }
     assert.deepEqual([mortar.volume, grout.volume, grout.mass], [30, 2_500_001, null]);
-    assert.deepEqual(membrane, { doubleArea: m2(30n), doubleNicheSides: m2(3n) });
+    assert.deepEqual(membrane, { doubleArea: m2(30n), doubleNicheSides: m2(3n), toCome: null });
+  });
+
+  it("leave out the membrane of walls that have tile set, since it stands behind that", () => {
+    const [a, b] = MATERIALS.membrane;
+    const begun = { ...MATERIALS, membrane: [{ ...a!, stands: true }, b!] };
+    assert.deepEqual(materialsToBuy(bare, begun).membrane, {
+      doubleArea: m2(30n),
+      doubleNicheSides: m2(3n),
+      toCome: { doubleArea: m2(10n), doubleNicheSides: m2(1n) },
+    });
   });
 });

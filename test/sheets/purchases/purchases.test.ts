@@ -60,6 +60,13 @@ describe("what to buy", () => {
     assert.ok(!kinds("floor").includes("membrane"));
   });
 
+  it("is no membrane where tile is set, behind which it stands", () => {
+    const kinds = (set?: string) =>
+      purchases(planOf(wallText({ bottom: "pan", ...(set && { set }) }))).map(({ kind }) => kind);
+    assert.ok(kinds().includes("membrane"));
+    assert.ok(!kinds("courses 1 to 1").includes("membrane"));
+  });
+
   it("says how much of the membrane are niches' sides, and asks for those without a depth", () => {
     const why = (...niches: string[]) => {
       const wall = wallText({ bottom: "pan" }).replace("  lay ", `${niches.join("")}  lay `);

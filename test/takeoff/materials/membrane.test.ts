@@ -53,6 +53,16 @@ describe("the membrane", () => {
     assert.equal(membraneOf(`size 60 x 96\n${bench}${soffit}${curb}`), 60 * 96);
   });
 
+  it("stands behind tile that is set", () => {
+    const standing = (set: string) => {
+      const lay = `lay field {\n bond stack\n joint 1/8\n across joint centred on wall\n up full course from bottom\n${set}}\n`;
+      const text = `tile field {\n face 6 x 3\n thickness 1/4\n}\nwall back {\nsize 60 x 96\n${lay}}\n`;
+      return materialsOf(solveClean(text).solved).membrane.map(({ stands }) => stands);
+    };
+    assert.deepEqual(standing(""), [false]);
+    assert.deepEqual(standing(" set courses 1 to 2\n"), [true]);
+  });
+
   it("goes behind pipes", () => {
     assert.equal(membraneOf("size 60 x 96\nhole valve at 30, 40 across 4"), 60 * 96);
   });
