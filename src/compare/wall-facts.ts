@@ -51,18 +51,18 @@ function jointOf({ joint }: Edge, kind: "movement" | "joint"): Value | null {
   return joint?.kind === kind ? length(joint.width) : null;
 }
 
-/** Reading by reading, in the order along the side. */
+/** Reading by reading, in the order along the side; at a riser of an outline there are two. */
 function readingFacts(side: Side, before: Edge, after: Edge): Fact[] {
-  const offs = (edge: Edge) => new Map(edge.measured.map(({ at, off }) => [at, off]));
-  const [old, now] = [offs(before), offs(after)];
-  const places = [...new Set<Nm>([...old.keys(), ...now.keys()])].sort((a, b) => a - b);
-  return places.flatMap((at) =>
-    factOf(
-      { of: "edge", side },
-      "reading",
-      length(old.get(at) ?? null),
-      length(now.get(at) ?? null),
-      at,
-    ),
-  );
+  const places = [...new Set<Nm>([...before.measured, ...after.measured].map(({ at }) => at))];
+  const offsAt = ({ measured }: Edge, place: Nm): Nm[] =>
+    measured.filter(({ at }) => at === place).map(({ off }) => off);
+  return places
+    .sort((a, b) => a - b)
+    .flatMap((at) => {
+      const [old, now] = [offsAt(before, at), offsAt(after, at)];
+      const most = old.length > now.length ? old : now;
+      return most.flatMap((_, i) =>
+        factOf({ of: "edge", side }, "reading", length(old[i] ?? null), length(now[i] ?? null), at),
+      );
+    });
 }

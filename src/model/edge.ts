@@ -41,7 +41,7 @@ export interface EdgeJoint {
 export interface Edge {
   readonly side: Side;
   readonly meets: Meeting;
-  /** In order of `at`; empty for a straight side. */
+  /** In order of `at`; empty for a straight side. Two at one place are a riser of an outline. */
   readonly measured: readonly Reading[];
   /** Whether those are the slopes of the wall's outline, as they should be, and no readings of what is out. */
   readonly outlined: boolean;

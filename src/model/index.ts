@@ -33,7 +33,7 @@ export type {
   OpeningKind,
   Plate,
 } from "./opening.js";
-export type { Corner, Leg, Step } from "./outline.js";
+export type { Corner, Leg, Riser, Step } from "./outline.js";
 export type { Plan } from "./plan.js";
 export type { Origin, Position, SourceRange } from "./source.js";
 export type {

@@ -21,6 +21,19 @@ export interface Step {
   readonly meets: Readonly<Record<Side, Edge | null>>;
 }
 
+/**
+ * An upright part of a bottom or a top, beside a slope that ends there before the level, or the slope, that the side
+ * steps to. The side's readings have two at its place.
+ */
+export interface Riser {
+  readonly of: "bottom" | "top";
+  readonly x: Nm;
+  readonly low: Nm;
+  readonly high: Nm;
+  /** What the tile beside it meets there: of a left edge it stands right of the riser, of a right one left of it. */
+  readonly edge: Edge;
+}
+
 /** A wall's end that runs down past the pan: `leg left 6 down 4 floor`. */
 export interface Leg {
   readonly side: "left" | "right";

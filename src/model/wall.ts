@@ -3,7 +3,7 @@ import type { AllowingBlock } from "./allow.js";
 import type { Edge, Side } from "./edge.js";
 import type { Lay } from "./lay.js";
 import type { Hole, Opening } from "./opening.js";
-import type { Corner, Leg, Step } from "./outline.js";
+import type { Corner, Leg, Riser, Step } from "./outline.js";
 import type { Range } from "./wish.js";
 
 /** A bare wall: x runs right from its left substrate, y up from the level line. */
@@ -18,6 +18,8 @@ export interface Wall extends AllowingBlock {
   readonly outline: readonly Corner[] | null;
   /** What its outline and its legs leave out of the rectangle between its sides. */
   readonly steps: readonly Step[];
+  /** Where the line of an outlined bottom or top jumps. */
+  readonly risers: readonly Riser[];
   readonly legs: readonly Leg[];
   readonly openings: readonly Opening[];
   readonly holes: readonly Hole[];

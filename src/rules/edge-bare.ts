@@ -1,4 +1,4 @@
-import { showsEnd, type Side } from "../model/index.js";
+import { type Riser, showsEnd, type Side } from "../model/index.js";
 import {
   type Box,
   overlaps,
@@ -60,14 +60,25 @@ interface StepSide {
   readonly box: Box;
 }
 
-/** The sides of steps that are of one side of the wall, and at which tile ends with nothing before it. */
+/** The sides of steps, and the risers, that are of one side of the wall, and at which tile ends with nothing before it. */
 function bareStepSides({ wall, region }: SolvedWall, of: Side): StepSide[] {
-  return wall.steps.flatMap(({ meets }, i) =>
+  const risers = wall.risers
+    .filter(({ edge }) => edge.side === of && showsEnd(edge.meets))
+    .map((riser) => riserSide(riser, region.bounds));
+  const steps = wall.steps.flatMap(({ meets }, i) =>
     SIDES.filter((side) => {
       const edge = meets[side];
       return edge !== null && edge.side === of && showsEnd(edge.meets);
     }).map((side) => ({ side, box: region.steps[i]! })),
   );
+  return [...risers, ...steps];
+}
+
+/** A riser as the side of what lies behind it, where nothing stands before the tile. */
+function riserSide({ x, low, high, edge }: Riser, { left, right }: Box): StepSide {
+  return edge.side === "left"
+    ? { side: "right", box: { left: Math.min(left, x) - 1, bottom: low, right: x, top: high } }
+    : { side: "left", box: { left: x, bottom: low, right: Math.max(right, x) + 1, top: high } };
 }
 
 /** Whether a step cuts into a piece's tile, and the piece ends at that side of it, or is notched round it. */

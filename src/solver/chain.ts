@@ -2,10 +2,11 @@ import { scaleRounded, type Nm } from "../measure/index.js";
 
 /**
  * A side of the region as measured: for bottom and top, heights over places across; for left and
- * right, places across over heights. Straight between its points, flat beyond its ends.
+ * right, places across over heights. Straight between its points, flat beyond its ends. Where two points have one
+ * place the side has a riser there.
  */
 export interface Chain {
-  /** Strictly rising; at least one. */
+  /** Rising, each place twice at most; at least one. */
   readonly at: readonly Nm[];
   readonly value: readonly Nm[];
 }
@@ -55,7 +56,7 @@ function crossingOf({ at, value }: Chain, i: number, level: Nm): Nm | null {
   return at[i - 1]! + scaleRounded(at[i]! - at[i - 1]!, Math.abs(low), Math.abs(high - low));
 }
 
-/** The chain's value at a place, rounded once to the nearest nanometre. */
+/** The chain's value at a place, rounded once to the nearest nanometre; at a riser, that before it. */
 export function valueAt(chain: Chain, at: Nm): Nm {
   const { at: places, value } = chain;
   const last = places.length - 1;
@@ -68,10 +69,30 @@ export function valueAt(chain: Chain, at: Nm): Nm {
   return value[i - 1]! + scaleRounded(rise, at - places[i - 1]!, run);
 }
 
-/** The smallest and largest value between two places. */
+/** The chain's value just past a place: another than at it where a riser is. */
+export function valueAfter(chain: Chain, at: Nm): Nm {
+  const last = chain.at.lastIndexOf(at);
+  return last < 0 ? valueAt(chain, at) : chain.value[last]!;
+}
+
+/** Whether the chain has a riser between two places. */
+export function hasRiser({ at }: Chain, from: Nm, to: Nm): boolean {
+  return at.some((place, i) => place === at[i - 1] && place > from && place < to);
+}
+
+/** The chain parted at its risers. */
+export function betweenRisers({ at, value }: Chain): Chain[] {
+  const starts = at.flatMap((place, i) => (i === 0 || place === at[i - 1] ? [i] : []));
+  return starts.map((from, i) => {
+    const to = starts[i + 1] ?? at.length;
+    return { at: at.slice(from, to), value: value.slice(from, to) };
+  });
+}
+
+/** The smallest and largest value between two places; a riser at one of them counts as far as it is within. */
 export function rangeBetween(chain: Chain, from: Nm, to: Nm): { low: Nm; high: Nm } {
   if (chain.value.length === 1) return { low: chain.value[0]!, high: chain.value[0]! };
-  const a = valueAt(chain, from);
+  const a = valueAfter(chain, from);
   const b = valueAt(chain, to);
   let low = Math.min(a, b);
   let high = Math.max(a, b);

@@ -1,6 +1,7 @@
 import { type Nm, rootRaised } from "../measure/index.js";
 import type { Edge } from "../model/index.js";
-import { type Chain, isStraight, moved } from "./chain.js";
+import { betweenRisers, type Chain, isStraight, moved, valueAt } from "./chain.js";
+import { highestOf } from "./envelope.js";
 
 /** A straight part of a side, moved square to itself; its own end, where the next one begins. */
 interface Line {
@@ -15,6 +16,12 @@ interface Line {
   readonly lifted: number;
 }
 
+/** How far a side's risers move along it, by the edge of the wall that each is: less than nothing drawn out. */
+export type RiserMoves = Readonly<Record<"left" | "right", Nm>>;
+
+/** For sides without risers, or where they stay. */
+export const STILL: RiserMoves = { left: 0, right: 0 };
+
 /** An end that is shorter could be rounded away. */
 const LEAST_END: Nm = 2;
 
@@ -23,16 +30,41 @@ const LEAST_END: Nm = 2;
  * negative one. Its corners are mitred: each lies where the moved lines meet, its place rounded to the nanometre towards the
  * line that is then further off, its value further off, too. So the moved side is nowhere nearer to the other than
  * `by`, and its straight parts are further off by a few nanometres at most. Beyond its ends it stays flat. A part
- * that is too short to reach between its moved neighbours is left out.
+ * that is too short to reach between its moved neighbours is left out. Risers move along it, and what ends over them goes on
+ * to them, straight.
  */
-export function drawnIn(chain: Chain, by: Nm, inward: 1 | -1): Chain {
-  if (by === 0 || isStraight(chain)) return moved(chain, inward * by);
-  const way = by > 0 ? inward : -inward;
-  const raised = raisedBy(
-    { at: chain.at, value: chain.value.map((each) => way * each) },
-    Math.abs(by),
-  );
+export function drawnIn(
+  chain: Chain,
+  by: Nm,
+  inward: 1 | -1,
+  { left, right }: RiserMoves = STILL,
+): Chain {
+  const isStill = left === 0 && right === 0;
+  if ((by === 0 && isStill) || isStraight(chain)) return moved(chain, inward * by);
+  const isOut = by < 0 || left < 0 || right < 0;
+  const way = isOut ? -inward : inward;
+  // Seen as a line that is raised: drawn out, what was left of a riser's tile is right of it.
+  const moves = isOut ? { fall: -right, rise: -left } : { fall: left, rise: right };
+  const seen = { at: chain.at, value: chain.value.map((each) => way * each) };
+  const raised = highestOf(raisedParts(seen, Math.abs(by), moves));
   return { at: raised.at, value: raised.value.map((each) => way * each) };
+}
+
+/** The parts of a line between its risers, raised, each going on as far as a riser under its end moves away from it. */
+function raisedParts(
+  chain: Chain,
+  by: Nm,
+  { fall, rise }: { readonly fall: Nm; readonly rise: Nm },
+): Chain[] {
+  const parts = betweenRisers(chain);
+  return parts.map((part, i) => {
+    const [from, to] = [part.at[0]!, part.at.at(-1)!];
+    const isOver = (other: Chain | undefined, at: Nm): boolean =>
+      other !== undefined && valueAt(part, at) > valueAt(other, at);
+    const start = isOver(parts[i - 1], from) ? from - rise : from;
+    const end = isOver(parts[i + 1], to) ? to + fall : to;
+    return raisedBy(part, by, [start, end]);
+  });
 }
 
 /** Where a tile is cut along a slope its corners are rounded to the nanometre, which may be towards it. */
@@ -41,20 +73,20 @@ const CUT_ROUNDING: Nm = 1;
 /**
  * A side of a wall moved inward by a width: square to the slopes of an outline, and a nanometre more, so that what is
  * cut along it comes nowhere nearer (moved outward, as much further: its level parts come to lie where they were); a
- * side that was measured leans at most, and is moved across or up.
+ * side that was measured leans at most, and is moved across or up. Risers move by their own widths.
  */
 export function sideDrawnIn(
   { outlined }: Pick<Edge, "outlined">,
   chain: Chain,
   by: Nm,
   inward: 1 | -1,
+  risers: RiserMoves = STILL,
 ): Chain {
   if (!outlined || isStraight(chain)) return moved(chain, inward * by);
-  return drawnIn(chain, by + Math.sign(by) * CUT_ROUNDING, inward);
+  return drawnIn(chain, by + Math.sign(by) * CUT_ROUNDING, inward, risers);
 }
 
-function raisedBy({ at, value }: Chain, by: Nm): Chain {
-  const ends = [at[0]!, at.at(-1)!] as const;
+function raisedBy({ at, value }: Chain, by: Nm, ends: readonly [Nm, Nm]): Chain {
   const all = at.slice(1).map((to, i) => lineOf(at[i]!, value[i]!, to, value[i + 1]!, by));
   const lines = lastingOf(all, ends);
   const places = apart(

@@ -34,7 +34,7 @@ export type { OpeningFit, OpeningFits, WholeSize } from "./whole-tiles/opening-f
 export type { RestHeights } from "./whole-tiles/rest-heights.js";
 export type { StopHeights } from "./whole-tiles/stop-heights.js";
 export { grown, overlaps } from "./box.js";
-export { isStraight, rangeBetween, valueAt } from "./chain.js";
+export { isStraight, rangeBetween, valueAfter, valueAt } from "./chain.js";
 export { sideDrawnIn } from "./draw-in.js";
 export { visibleExtent } from "./extent.js";
 export {
@@ -77,6 +77,8 @@ export {
   openingBox,
   reaching,
   regionOf,
+  riserMoves,
+  stepInset,
 } from "./region.js";
 export { isSetCourse } from "./set-stand.js";
 export { doubleRegionArea } from "./region-area.js";

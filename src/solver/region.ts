@@ -12,7 +12,7 @@ import {
 } from "../model/index.js";
 import { grown, type Box } from "./box.js";
 import { rangeBetween, type Chain } from "./chain.js";
-import { sideDrawnIn } from "./draw-in.js";
+import { type RiserMoves, sideDrawnIn } from "./draw-in.js";
 import type { Region, Takeaway } from "./solved.js";
 
 /** The tiled region of a wall whose lay has this joint; edges and openings are drawn in as designed. */
@@ -20,7 +20,14 @@ export function regionOf(plan: Plan, wall: Wall, joint: Nm): Region<Opening> {
   const side = (name: Side, base: Nm) => bareSide(wall.edges[name], base);
   const drawn = (name: Side, bare: Chain, inward: 1 | -1): Chain => {
     const edge = wall.edges[name];
-    return sideDrawnIn(edge, bare, edgeInset(plan, edge, joint), inward);
+    const inset = edgeInset(plan, edge, joint);
+    return sideDrawnIn(
+      edge,
+      bare,
+      inset,
+      inward,
+      riserMoves(wall, name, (riser) => stepInset(riser, joint)),
+    );
   };
   const bareLeft = side("left", 0);
   const bareRight = side("right", wall.size.across);
@@ -162,8 +169,17 @@ export function grownStep(step: Step, joint: Nm): Box {
   };
 }
 
-/** How far the tile stays off a step. */
-function stepInset(edge: Edge, joint: Nm): Nm {
+/** How far the risers of a side move where each moves as its edge says. */
+export function riserMoves({ risers }: Wall, side: Side, moveOf: (edge: Edge) => Nm): RiserMoves {
+  const move = (faces: "left" | "right"): Nm => {
+    const riser = risers.find(({ of, edge }) => of === side && edge.side === faces);
+    return riser ? moveOf(riser.edge) : 0;
+  };
+  return { left: move("left"), right: move("right") };
+}
+
+/** How far the tile stays off a step or a riser. */
+export function stepInset(edge: Edge, joint: Nm): Nm {
   if (edge.meets.kind !== "free") return edge.joint?.width ?? 0;
   return edge.meets.trim ? edge.meets.trim.face.across + joint : 0;
 }

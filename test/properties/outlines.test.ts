@@ -12,16 +12,16 @@ import {
 } from "../../src/solver/index.js";
 import { intersect, ringsOf, subtract } from "../support/clipping.js";
 import { randomFrom } from "../support/random.js";
-import { randomOutline } from "../support/random-outline.js";
+import { type OutlineKind, randomOutline } from "../support/random-outline.js";
 import { ALONE } from "../support/solve-text.js";
 
 const WALLS = 60;
 const MM = NM_PER.mm;
 
-describe(`${WALLS} random walls with steps, with and without a slope`, () => {
+describe(`${WALLS} random walls with steps, without and with slopes`, () => {
   it("have the outline's area where they have no joints, exactly", () => {
-    for (const slopes of [false, true]) {
-      for (const { corners, wall, told } of walls(slopes, 0)) {
+    for (const kind of ["steps", "slope", "risers"] as const) {
+      for (const { corners, wall, told } of walls(kind, 0)) {
         const ring = corners.flatMap(({ x, y }) => [x * MM, y * MM]);
         assert.equal(doubleRegionArea(wall.region), areaOf([ring]), told);
       }
@@ -29,13 +29,13 @@ describe(`${WALLS} random walls with steps, with and without a slope`, () => {
   });
 
   it("are drawn in at every straight edge by the joint, as an outside library has it", () => {
-    for (const { corners, wall, told } of walls(false, 4)) {
+    for (const { corners, wall, told } of walls("steps", 4)) {
       assert.equal(doubleRegionArea(wall.region), areaOf(ringsIn(corners, 4)), told);
     }
   });
 
   it("have pieces that lie in the region, none over another, and all of it that joints leave", () => {
-    for (const { corners, wall, told } of walls(false, 4)) {
+    for (const { corners, wall, told } of walls("steps", 4)) {
       const region = ringsIn(corners, 4);
       const [lay] = wall.lays;
       assert.ok(lay, told);
@@ -64,7 +64,7 @@ describe(`${WALLS} random walls with steps, with and without a slope`, () => {
   });
 
   it("are cut along a slope as an outside library cuts their tiles", () => {
-    for (const { corners, wall, told } of walls(true, 0)) {
+    for (const { corners, wall, told } of [...walls("slope", 0), ...walls("risers", 0)]) {
       const outline = corners.flatMap(({ x, y }) => [x * MM, y * MM]);
       const { lattice, pieces } = wall.lays[0]!;
       const laid = piecesOf(wall).reduce((sum, piece) => sum + areaOf(piece), 0n);
@@ -85,24 +85,26 @@ describe(`${WALLS} random walls with steps, with and without a slope`, () => {
     }
   });
 
-  it("keep their tile as far from a slope as its joint is wide, square to it", () => {
+  it("keep their tile as far from a slope, and from a riser, as its joint is wide, square to it", () => {
     let nearest = 0;
-    for (const { corners, wall, told } of walls(true, 4)) {
+    for (const { corners, wall, told } of [...walls("slope", 4), ...walls("risers", 4)]) {
       const edges = corners.map((a, i) => [a, corners[(i + 1) % corners.length]!] as const);
-      for (const [a, b] of edges.filter(([from, to]) => from.x !== to.x && from.y !== to.y)) {
+      const isSlope = ([from, to]: readonly [Corner, Corner]) => from.x !== to.x && from.y !== to.y;
+      for (const [a, b] of edges.filter((edge) => isSlope(edge) || wall.wall.risers.length > 0)) {
         const squares = piecesOf(wall).flatMap((rings) =>
           rings.flatMap((ring) => squaresTo(ring, a, b)),
         );
-        const least = squares.reduce((low, each) => (each < low ? each : low));
+        const far = BigInt(1000 * MM) ** 2n;
+        const least = squares.reduce((low, each) => (each < low ? each : low), far);
         assert.ok(least >= BigInt(4 * MM) ** 2n, told);
         if (least <= BigInt(4 * MM + 6) ** 2n) nearest++;
       }
     }
-    assert.ok(nearest > WALLS / 2, "and most have a tile right at it");
+    assert.ok(nearest > WALLS, "and most have a tile right at it");
   });
 
   it("are laid as mirrored when they are mirrored", () => {
-    for (const { corners, wall, text } of walls(false, 4)) {
+    for (const { corners, wall, text } of walls("steps", 4)) {
       const width = Math.max(...corners.map(({ x }) => x));
       const turned = corners.map(({ x, y }) => ({ x: width - x, y }));
       const mirrored = solvedOf(turned, 4, "right");
@@ -112,8 +114,22 @@ describe(`${WALLS} random walls with steps, with and without a slope`, () => {
     }
   });
 
+  it("are laid as mirrored along slopes and risers, but for the nanometre that corners are rounded by", () => {
+    for (const { corners, wall, text } of walls("risers", 4)) {
+      const width = Math.max(...corners.map(({ x }) => x));
+      const turned = corners.map(({ x, y }) => ({ x: width - x, y }));
+      const mirrored = solvedOf(turned, 4, "right").wall;
+      const area = (each: SolvedWall): number =>
+        piecesOf(each).reduce((sum, piece) => sum + Number(areaOf(piece)) / 2, 0);
+      assert.equal(boxesOf(mirrored).length, boxesOf(wall).length, text);
+      // A few nanometres all round each of them.
+      const bound = 8 * boxesOf(wall).length * (150 + 75) * MM;
+      assert.ok(Math.abs(area(mirrored) - area(wall)) <= bound, text);
+    }
+  });
+
   it("are the same in another unit", () => {
-    for (const { corners, wall, text } of walls(true, 4)) {
+    for (const { corners, wall, text } of [...walls("slope", 4), ...walls("risers", 4)]) {
       const other = solvedOf(corners, 4, "left", 10);
       assert.deepEqual(boxesOf(other.wall), boxesOf(wall), text);
     }
@@ -134,9 +150,9 @@ function squaresTo(ring: Ring, a: Corner, b: Corner): bigint[] {
   });
 }
 
-function* walls(slopes: boolean, joint: number) {
+function* walls(kind: OutlineKind, joint: number) {
   for (let seed = 0; seed < WALLS; seed++) {
-    const corners = randomOutline(randomFrom(seed), slopes);
+    const corners = randomOutline(randomFrom(seed), kind);
     const { text, wall } = solvedOf(corners, joint);
     yield { corners, wall, text, told: `${seed}\n${text}` };
   }

@@ -58,6 +58,16 @@ describe("edge/bare", () => {
     assert.ok(["back/1/4", "back/2/2", "back/3/2", "back/4/1"].every((id) => !top!.includes(id)));
   });
 
+  it("tells the riser at which a slope ends with the side that it faces", () => {
+    const outline = "0, 0 to 24, 0 to 24, 14 to 14, 14 to 14, 8 to 0, 14";
+    const [left, , top] = found(outline);
+    // It stands in the third tile of courses 2 to 5; the slope ends in course 3.
+    assert.deepEqual(left, ["back/3/3", "back/4/3", "back/5/3"]);
+    assert.ok(top!.includes("back/3/3") && !top!.includes("back/4/3"));
+    const [right, ...more] = found(outline, "left wall movement 0\nright free\ntop free");
+    assert.ok(!right!.includes("back/4/3") && more.length === 1);
+  });
+
   it("is silent along steps that stand in joints, or meet something", () => {
     assert.deepEqual(
       found("0, 0 to 24 3/8, 0 to 24 3/8, 6 1/8 to 18 1/4, 6 1/8 to 18 1/4, 15 1/2 to 0, 15 1/2"),

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { isStraight, rangeBetween, valueAt } from "../../src/solver/index.js";
-import { atLeast, atMost, moved } from "../../src/solver/chain.js";
+import { atLeast, atMost, betweenRisers, moved, valueAfter } from "../../src/solver/chain.js";
 
 const pan = { at: [0, 30, 60], value: [0, -3, 2] };
 
@@ -33,6 +33,33 @@ describe("a measured side", () => {
     assert.equal(isStraight(pan), false);
     assert.equal(isStraight({ at: [0, 9], value: [4, 4] }), true);
     assert.deepEqual(moved(pan, 5).value, [5, 2, 7]);
+  });
+});
+
+describe("a side with a riser", () => {
+  const riser = { at: [0, 40, 40, 60], value: [10, 30, 5, 5] };
+
+  it("has two values at its place: one up to it, one from it on", () => {
+    assert.deepEqual([valueAt(riser, 40), valueAfter(riser, 40)], [30, 5]);
+    assert.deepEqual([valueAfter(riser, 20), valueAfter(riser, 50)], [20, 5]);
+  });
+
+  it("has the range of what lies between two places alone", () => {
+    assert.deepEqual(rangeBetween(riser, 20, 40), { low: 20, high: 30 });
+    assert.deepEqual(rangeBetween(riser, 40, 60), { low: 5, high: 5 });
+    assert.deepEqual(rangeBetween(riser, 39, 41), { low: 5, high: 30 });
+  });
+
+  it("is parted there", () => {
+    assert.deepEqual(betweenRisers(riser), [
+      { at: [0, 40], value: [10, 30] },
+      { at: [40, 60], value: [5, 5] },
+    ]);
+    assert.deepEqual(betweenRisers(pan), [pan]);
+  });
+
+  it("keeps it as far as a level leaves it", () => {
+    assert.deepEqual(atLeast(riser, 8), { at: [0, 40, 40, 60], value: [10, 30, 8, 8] });
   });
 });
 

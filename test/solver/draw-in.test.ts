@@ -29,6 +29,32 @@ describe("a side drawn in square to its slopes", () => {
     assert.deepEqual(falling, { at: [0, 3_100, 7_000], value: [300, 300, -2_625] });
   });
 
+  it("goes on straight over a riser as far as that moves, and begins behind it at its foot", () => {
+    // 3 along and 4 up are 5 long. At 300 it drops to 100; the riser faces left, and moves 30 rightwards.
+    const chain = { at: [0, 300, 300, 900], value: [20, 420, 100, 100] };
+    const moves = { left: 30, right: 0 };
+    const inner = drawnIn(chain, 6, 1, moves);
+    assert.deepEqual(inner, { at: [0, 330, 330, 900], value: [30, 470, 106, 106] });
+    // Out again, it comes to lie where it was.
+    assert.deepEqual(drawnIn(inner, -6, 1, { left: -30, right: 0 }), chain);
+  });
+
+  it("is moved at risers alone where its slopes stay", () => {
+    const chain = { at: [0, 300, 300, 900], value: [100, 100, 0, 400] };
+    // Of a top the tile stands left of where it drops.
+    assert.deepEqual(drawnIn(chain, 0, -1, { left: 0, right: 30 }), {
+      at: [0, 270, 270, 900],
+      value: [100, 100, -20, 400],
+    });
+  });
+
+  it("has no riser left where what is at its foot is wider than it is high", () => {
+    // A riser of 10, moved by 30; a slope of 1 in 1 from its foot comes up to the level over it.
+    const chain = { at: [0, 300, 300, 900], value: [10, 10, 0, 600] };
+    const inner = drawnIn(chain, 0, 1, { left: 30, right: 0 });
+    assert.deepEqual(inner, { at: [0, 310, 900], value: [10, 10, 600] });
+  });
+
   it("is drawn out by a negative width, rounded outwards", () => {
     const slope = { at: [0, 3_000, 7_000], value: [0, 0, 3_000] };
     assert.deepEqual(drawnIn(slope, -300, 1), {

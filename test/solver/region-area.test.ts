@@ -73,6 +73,35 @@ describe("a region's area", () => {
     assert.ok(cost < 5_000, `${cost} ms`);
   });
 
+  it("is that by hand where a slope ends at a step beyond it", () => {
+    // The top falls 3 in 4 from 700 to 400 at 400, steps up to 900 there, and is level to 600.
+    const { solved } = solveText(`units mm
+tile field {
+  face 150 x 75
+  thickness 8
+}
+wall back {
+  outline 0, 0 to 600, 0 to 600, 900 to 400, 900 to 400, 400 to 0, 700
+  left wall movement 4
+  right wall movement 4
+  bottom floor movement 4
+  top ceiling movement 5
+  lay field {
+    bond stack
+    joint 2
+    across full tile from left
+    up full course from bottom
+  }
+}
+`);
+    // Under the slope 5 square to it are 6.25: 689.75 high at 0, less 3/4 of each mm, from 4 to 404, since the riser's
+    // joint is 4 wide; then 192 wide and 891 high.
+    const wanted = 689.75 * 400 - 0.375 * (404 ** 2 - 4 ** 2) + 192 * 891;
+    const found = Number(doubleRegionArea(solved.walls[0]!.region)) / 2e12;
+    // Three nanometres at most along 600 mm.
+    assert.ok(found <= wanted && found > wanted - 0.002, `${found} ${wanted}`);
+  });
+
   it("is none of a wall that its sides leave nothing of", () => {
     const text = freeWall({
       face: "2 x 1",

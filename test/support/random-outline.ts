@@ -1,20 +1,24 @@
 import type { Corner } from "../../src/model/index.js";
 import type { Random } from "./random.js";
 
-/** Whole millimetres, anticlockwise, from 0 rightwards: a wall with steps in its bottom and its top, and slopes in its top. */
-export function randomOutline(random: Random, slopes: boolean): Corner[] {
+/** Steps alone; a slope that joins two levels; or slopes anywhere, in the bottom too, which end at steps beyond them. */
+export type OutlineKind = "steps" | "slope" | "risers";
+
+/** Whole millimetres, anticlockwise, from 0 rightwards: a wall with steps in its bottom and its top, and slopes. */
+export function randomOutline(random: Random, kind: OutlineKind): Corner[] {
   const places = [0, 1, 2, 3].map((i) => 300 * i + (i === 0 ? 0 : random.integer(-60, 60)));
   const [bottom, top] = [heights(random, -150, 150), heights(random, 700, 1400)];
-  const lower = places.slice(1).flatMap((x, i) => [
-    { x: places[i]!, y: bottom[i]! },
-    { x, y: bottom[i]! },
-  ]);
-  const upper = places.slice(1).flatMap((x, i) => [
-    { x: places[i]!, y: top[i]! },
-    { x, y: top[i]! },
-  ]);
+  const along = (levels: readonly number[]): Corner[] =>
+    places.slice(1).flatMap((x, i) => {
+      const rise = kind === "risers" && random.integer(0, 2) > 0 ? random.integer(-120, 120) : 0;
+      return [
+        { x: places[i]!, y: levels[i]! },
+        { x, y: levels[i]! + rise },
+      ];
+    });
+  const [lower, upper] = [along(bottom), along(top)];
   // One slope between two levels: it joins them without a step at either end.
-  if (slopes) upper.splice(2, 2);
+  if (kind === "slope") upper.splice(2, 2);
   return withoutStraight([...lower, ...upper.reverse()]);
 }
 

@@ -20,7 +20,7 @@ import {
   type SideRuns,
   type Sides,
 } from "./sides.js";
-import { aroundSteps, clearOfSteps, stepBands } from "./step-ground.js";
+import { aroundSteps, clearOfSteps, riserBands, stepBands } from "./step-ground.js";
 
 const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
 
@@ -47,6 +47,7 @@ export function groundBands(solved: SolvedWall): Band[] {
     grout,
     ...edgeBands(wall, region, bare, solved.lays[0]!.joint),
     ...stepBands(wall, region, bare),
+    ...riserBands(wall, region, bare, solved.lays[0]!.joint),
     ...region.takeaways.flatMap((takeaway) => openingBand(wall, takeaway)),
   ];
 }

@@ -1,3 +1,4 @@
+import type { Nm } from "../../measure/index.js";
 import type { Edge, Side, Step, Wall } from "../../model/index.js";
 import {
   boundsOf,
@@ -10,6 +11,7 @@ import {
   type Ring,
   ringOf,
   type Shape,
+  stepInset,
   subtract,
   tidyRing,
 } from "../../solver/index.js";
@@ -46,6 +48,34 @@ export function stepBands({ steps }: Wall, region: Region, bare: Sides): Band[] 
         rings: [shape?.outline ?? ringOf(bounds), ...(shape?.holes ?? [])].map(pictureRing),
       }));
     });
+  });
+}
+
+/** The joints along the risers of a wall's outline, up to the tile over the slope that ends there. */
+export function riserBands(
+  { risers, steps }: Wall,
+  region: Region,
+  bare: Sides,
+  joint: Nm,
+): Band[] {
+  return risers.flatMap(({ of, x, edge }, i): Band[] => {
+    const kind = kindOf(edge);
+    const width = stepInset(edge, joint);
+    if (!kind || width === 0) return [];
+    const chain = region[of];
+    const across =
+      edge.side === "left" ? { left: x, right: x + width } : { left: x - width, right: x };
+    const box = {
+      ...across,
+      bottom: Math.min(...bare.bottom.value),
+      top: Math.max(...bare.top.value),
+    };
+    const sides = of === "bottom" ? { ...bare, top: chain } : { ...bare, bottom: chain };
+    return cutTile(box, sides, { boxes: steps, circles: [] }).map(({ shape, bounds }, part) => ({
+      kind,
+      part: `riser-${i + 1}${part === 0 ? "" : `-${part + 1}`}`,
+      rings: [shape?.outline ?? ringOf(bounds), ...(shape?.holes ?? [])].map(pictureRing),
+    }));
   });
 }
 

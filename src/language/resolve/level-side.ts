@@ -11,10 +11,19 @@ export interface OutlineStep {
   readonly meets: Readonly<Record<Side, Side | null>>;
 }
 
-/** A bottom or a top: a line that slopes at most, and the steps that stand on it. */
+/** Where the line of a side jumps, beside the end of a slope; `solid` is the side of it at which no wall is. */
+export interface OutlineRiser {
+  readonly x: Nm;
+  readonly low: Nm;
+  readonly high: Nm;
+  readonly solid: "left" | "right";
+}
+
+/** A bottom or a top: a line that slopes at most, but for its risers, and the steps that stand on it. */
 export interface LevelSide {
   readonly line: readonly Corner[];
   readonly steps: readonly OutlineStep[];
+  readonly risers: readonly OutlineRiser[];
 }
 
 /** The places across between which a side runs. */
@@ -27,25 +36,27 @@ interface Reach {
 type Run = readonly Corner[];
 
 /**
- * The line and the steps of a bottom or a top, whose corners run rightwards; the corner at which a slope
- * ends lower (of a top: higher) than the level that it steps to, which no rectangle can leave out.
+ * The line, the steps and the risers of a bottom or a top, whose corners run rightwards. A level that is stepped up to
+ * (of a top: down to) is a rectangle on the line; where a slope ends over what is beside it no rectangle can stand, and
+ * the line itself has a riser.
  */
 export function levelSide(
   corners: readonly Corner[],
   side: "bottom" | "top",
   reach: Reach,
-): LevelSide | Corner {
+): LevelSide {
   // Seen as a bottom: the wall lies over it.
   const up = side === "bottom" ? 1 : -1;
   const runs = runsOf(corners.map(({ x, y }) => ({ x, y: up * y })));
-  const fault = runs.flatMap((run, i) => faultsOf(run, runs[i + 1])).at(0);
-  if (fault) return corners.find(({ x, y }) => x === fault.x && up * y === fault.y) ?? corners[0]!;
-  const line = lineOf(runs);
+  const parts = partsOf(runs);
+  const lines = parts.map((part) => (parts.length === 1 ? lineOf(part) : wholeLine(part)));
+  const line = lines.flat();
   const past = 2 * lowest(line) - highest(runs.flat()) - 1;
   const steps = runs.flatMap((run, i): OutlineStep[] => {
     const [before, after] = [runs[i - 1], runs[i + 1]];
     const { y } = run[0]!;
-    if (!isLevel(run) || runs.length === 1 || !reachesUnder(line, run)) return [];
+    const under = lines[parts.findIndex((part) => part.includes(run))]!;
+    if (!isLevel(run) || runs.length === 1 || !reachesUnder(under, run)) return [];
     const inner = { low: past, high: y };
     return [
       {
@@ -62,7 +73,41 @@ export function levelSide(
       },
     ];
   });
-  return { line: line.map(({ x, y }) => ({ x, y: up * y })), steps };
+  const risers = parts.slice(1).map((part, i): OutlineRiser => {
+    const [end, start] = [parts[i]!.at(-1)!.at(-1)!, part[0]![0]!];
+    const ends = [up * end.y, up * start.y];
+    const solid = end.y > start.y ? "left" : "right";
+    return { x: end.x, low: Math.min(...ends), high: Math.max(...ends), solid };
+  });
+  return { line: line.map(({ x, y }) => ({ x, y: up * y })), steps, risers };
+}
+
+/** The runs of a side in parts between which its line has a riser. */
+function partsOf(runs: readonly Run[]): Run[][] {
+  const parts: Run[][] = [];
+  runs.forEach((run, i) => {
+    const before = runs[i - 1];
+    if (!before || endsOver(before, run)) parts.push([run]);
+    else parts.at(-1)!.push(run);
+  });
+  return parts;
+}
+
+/** Whether the higher one of two runs at an upright step is a slope, which ends there. */
+function endsOver(run: Run, next: Run): boolean {
+  const higher = run.at(-1)!.y > next[0]!.y ? run : next;
+  return !isLevel(higher);
+}
+
+/** The line of a part of a side, from end to end. */
+function wholeLine(part: readonly Run[]): Corner[] {
+  const line = lineOf(part);
+  const [from, to] = [part[0]![0]!.x, part.at(-1)!.at(-1)!.x];
+  return [
+    ...(line[0]!.x > from ? [{ x: from, y: line[0]!.y }] : []),
+    ...line,
+    ...(line.at(-1)!.x < to ? [{ x: to, y: line.at(-1)!.y }] : []),
+  ];
 }
 
 function runsOf(corners: readonly Corner[]): Run[] {
@@ -79,14 +124,6 @@ function runsOf(corners: readonly Corner[]): Run[] {
 
 function isLevel(run: Run): boolean {
   return run.every(({ y }) => y === run[0]!.y);
-}
-
-/** Where a slope meets a run that lies lower, or another slope, at an upright step. */
-function faultsOf(run: Run, next: Run | undefined): Corner[] {
-  if (!next) return [];
-  const [end, start] = [run.at(-1)!, next[0]!];
-  if (!isLevel(run) && (!isLevel(next) || start.y < end.y)) return [end];
-  return !isLevel(next) && end.y < start.y ? [start] : [];
 }
 
 /** One line under all runs, along those that slope. */

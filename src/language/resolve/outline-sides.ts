@@ -18,8 +18,7 @@ const STEEP = 2;
 
 /**
  * The sides of an anticlockwise outline, or the number of the corner at which it can't be held: where it
- * overhangs, so that a level line or a plumb line enters it twice, or where a slope ends at an upright step
- * that goes on beyond it. A slope is of the bottom or the top unless it is steeper than 2 up on 1 across
+ * overhangs, so that a level line or a plumb line enters it twice. A slope is of the bottom or the top unless it is steeper than 2 up on 1 across
  * (common practice: a ceiling that slopes is one up to there).
  */
 export function sidesOfOutline(corners: readonly Corner[]): OutlineSides | number {
@@ -60,8 +59,6 @@ export function sidesOfOutline(corners: readonly Corner[]): OutlineSides | numbe
   const reach = { from: low(corners, "x"), to: high(corners, "x") };
   const bottom = levelSide(path(0, rightFrom), "bottom", reach);
   const top = levelSide(path(topFrom, leftFrom).reverse(), "top", reach);
-  if (!("line" in bottom)) return corners.indexOf(bottom);
-  if (!("line" in top)) return corners.indexOf(top);
   return {
     left: path(leftFrom, count).reverse(),
     right: path(rightFrom, topFrom),

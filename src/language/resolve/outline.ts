@@ -54,7 +54,7 @@ export function resolveOutline(
   const at = written[stated.findIndex((place) => place.x === x && place.y === y)]!;
   return tell(
     at,
-    "found an overhang in the outline, wanted a side that goes on rightwards or upwards, with slopes that end level with their steps or inside them",
+    "found an overhang in the outline, wanted a side that goes on rightwards or upwards",
   );
 }
 

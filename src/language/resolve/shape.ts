@@ -4,18 +4,19 @@ import {
   type Edge,
   isCorner,
   type Reading,
+  type Riser,
   type Side,
   type Step,
   type Wall,
 } from "../../model/index.js";
-import type { OutlineStep } from "./level-side.js";
+import type { OutlineRiser, OutlineStep } from "./level-side.js";
 import { resolveLegs, stepsOfLegs } from "./legs.js";
 import type { WallDraft } from "./wall-draft.js";
 
 type Edges = Readonly<Record<Side, Edge>>;
 
 /** The shape of a wall: its sides with the slopes of its outline, and what its steps leave out. */
-export type WallShape = Pick<Wall, "edges" | "outline" | "steps" | "legs">;
+export type WallShape = Pick<Wall, "edges" | "outline" | "steps" | "risers" | "legs">;
 
 /** Gives the sides of a wall the slopes of its outline. Readings on a side that isn't straight are told. */
 export function shapeOf(draft: WallDraft, stated: Edges): WallShape {
@@ -23,7 +24,7 @@ export function shapeOf(draft: WallDraft, stated: Edges): WallShape {
   const legs = resolveLegs(draft);
   if (!outline) {
     const { edges, steps } = stepsOfLegs(legs, stated, draft);
-    return { edges, outline: null, steps, legs };
+    return { edges, outline: null, steps, risers: [], legs };
   }
   const { left, right, bottom, top } = outline.sides;
   const across = (line: readonly Corner[], base: Nm) =>
@@ -39,7 +40,10 @@ export function shapeOf(draft: WallDraft, stated: Edges): WallShape {
     top: bend("top", across(top.line, size.up), top.steps),
   };
   const steps = [...bottom.steps, ...top.steps].map((step) => stepOf(step, edges));
-  return { edges, outline: outline.corners, steps, legs };
+  const risers = ([bottom, top] as const).flatMap((level, i) =>
+    level.risers.map((riser) => riserOf(riser, i === 0 ? "bottom" : "top", edges)),
+  );
+  return { edges, outline: outline.corners, steps, risers, legs };
 }
 
 /** A side along its outline; readings are added to it where it is one straight line. */
@@ -82,4 +86,8 @@ function stepOf({ meets, ...box }: OutlineStep, edges: Edges): Step {
       top: edgeOf("top"),
     },
   };
+}
+
+function riserOf({ x, low, high, solid }: OutlineRiser, of: Riser["of"], edges: Edges): Riser {
+  return { of, x, low, high, edge: atStep(edges[solid]) };
 }

@@ -8,10 +8,10 @@ export function bareSideOf(wall: Wall, side: Side): Chain {
   return bareSide(wall.edges[side], base[side]);
 }
 
-/** Where a side was measured; both its ends where it wasn't. */
+/** Where a side was measured, at a riser once; both its ends where it wasn't. */
 export function placesAlong(wall: Wall, side: Side): readonly Nm[] {
   const { measured } = wall.edges[side];
-  if (measured.length > 0) return measured.map((reading) => reading.at);
+  if (measured.length > 0) return [...new Set(measured.map((reading) => reading.at))];
   const upright = side === "left" || side === "right";
   return [0, upright ? wall.size.up : wall.size.across];
 }

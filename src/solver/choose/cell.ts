@@ -1,7 +1,7 @@
 import type { Nm } from "../../measure/index.js";
 import type { Side } from "../../model/index.js";
 import { type Box, overlaps } from "../box.js";
-import { rangeBetween } from "../chain.js";
+import { type Chain, hasRiser, rangeBetween } from "../chain.js";
 import { classify } from "../classify.js";
 import { circleMeets } from "../clip/circle.js";
 import { cutTile } from "../cut-tile.js";
@@ -167,21 +167,25 @@ function trimToSides(field: Field, box: Mutable): Trimmed {
 
 function trimToSlope(box: Mutable, side: Side, { chain }: Reach): Trimmed {
   const upright = side === "left" || side === "right";
-  const range = upright
-    ? rangeBetween(chain, box.bottom, box.top)
-    : rangeBetween(chain, box.left, box.right);
+  const [from, to] = upright ? [box.bottom, box.top] : [box.left, box.right];
+  const range = rangeBetween(chain, from, to);
   const [low, high] = upright ? [box.left, box.right] : [box.bottom, box.top];
   const isLevel = range.low === range.high;
   if (side === "left" || side === "bottom") {
     if (range.high <= low) return "straight";
-    if (range.low < high && range.high >= high && !isLevel) return "wedge";
+    if (range.low < high && range.high >= high && !isLevel) return partedBy(chain, from, to);
     box[side] = Math.max(low, range.low);
   } else {
     if (range.low >= high) return "straight";
-    if (range.high > low && range.low <= low && !isLevel) return "wedge";
+    if (range.high > low && range.low <= low && !isLevel) return partedBy(chain, from, to);
     box[side] = Math.min(high, range.high);
   }
   return isLevel ? "straight" : "scribed";
+}
+
+/** A slope that leaves a box leaves a wedge of it; what a riser leaves may be any piece. */
+function partedBy(chain: Chain, from: Nm, to: Nm): Trimmed {
+  return hasRiser(chain, from, to) ? "tangled" : "wedge";
 }
 
 /** A wedge runs out to nothing, so it is a sliver unless slivers don't count or it may be hidden. */

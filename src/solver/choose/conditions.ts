@@ -1,5 +1,7 @@
 import type { Nm } from "../../measure/index.js";
-import { type Axis, type Field, isFlat } from "./field.js";
+import type { Chain } from "../chain.js";
+import type { Region } from "../solved.js";
+import { type Axis, type Field, isFlat, type Reach } from "./field.js";
 
 /**
  * A critical condition in one direction: the near edge of some tile, `off` further on, meets a
@@ -22,6 +24,7 @@ export function conditionsAcross(field: Field): Condition[] {
   const conditions = conditionsOf(
     field.across,
     [...field.boxes, ...field.circles].map((box) => [box.left, box.right] as const),
+    { from: risersOf(region, "left"), to: risersOf(region, "right") },
     [field.sides.bottom, field.sides.top].flatMap((side) => (isFlat(side) ? [] : side.chain.at)),
   );
   if (hiddenLeft && isFlat(field.sides.left)) conditions.push(...plainEdge(field.sides.left.low));
@@ -39,13 +42,34 @@ export function conditionsUp(field: Field): Condition[] {
   return conditionsOf(
     field.up,
     [...field.boxes, ...field.circles].map((box) => [box.bottom, box.top] as const),
+    { from: levelsOf(field.sides.bottom), to: levelsOf(field.sides.top) },
     [field.sides.left, field.sides.right].flatMap((side) => (isFlat(side) ? [] : side.chain.at)),
   );
+}
+
+/** Straight edges along a part of a side that slopes elsewhere: those from which, and up to which, tile is seen. */
+interface PartialEdges {
+  readonly from: readonly Nm[];
+  readonly to: readonly Nm[];
+}
+
+/** The risers of the bottom and the top that face one way. */
+function risersOf({ bottom, top }: Region, faces: "left" | "right"): Nm[] {
+  const risesAt = ({ at, value }: Chain, way: 1 | -1): Nm[] =>
+    at.filter((place, i) => place === at[i - 1] && way * (value[i]! - value[i - 1]!) > 0);
+  const way = faces === "left" ? 1 : -1;
+  return [...risesAt(top, way), ...risesAt(bottom, way === 1 ? -1 : 1)];
+}
+
+/** The heights at which a side that slopes is level for a part. */
+function levelsOf({ chain: { value } }: Reach): Nm[] {
+  return [...new Set(value.filter((height, i) => height === value[i - 1]))];
 }
 
 function conditionsOf(
   axis: Axis,
   obstacles: readonly (readonly [Nm, Nm])[],
+  parts: PartialEdges,
   kinks: readonly Nm[],
 ): Condition[] {
   const { face, seenFrom, seenTo, clearLow, clearHigh } = axis;
@@ -65,6 +89,8 @@ function conditionsOf(
     add(from, offsTo(axis), true);
     add(to, offsFrom(axis), true);
   }
+  for (const place of parts.from) add(place, offsFrom(axis), true);
+  for (const place of parts.to) add(place, offsTo(axis), true);
   for (const kink of kinks) add(kink, [0, face], false);
   conditions.push({ at: clearLow + clearHigh - face, halved: true, abrupt: false });
   return conditions;

@@ -83,7 +83,7 @@ export function fieldOf(
     seenTo: hiddenFrom ?? sides.right,
     ...edgesAndSlopes(
       [sides.left, sides.right, ...hidden],
-      obstacles.flatMap((box) => [box.left, box.right]),
+      [...obstacles.flatMap((box) => [box.left, box.right]), ...risersOf(region)],
     ),
     sliver: judge.sliverWidth,
     half: judge.halfWidth,
@@ -119,6 +119,11 @@ export function withLimits(field: Field, limits: Limits): Field {
 
 export function isFlat(reach: Reach): boolean {
   return reach.low === reach.high;
+}
+
+/** The places across at which the bottom or the top has a riser. */
+function risersOf({ bottom, top }: Region): Nm[] {
+  return [bottom, top].flatMap(({ at }) => at.filter((place, i) => i > 0 && place === at[i - 1]));
 }
 
 function reachOf(chain: Chain, from: Nm, to: Nm): Reach {

@@ -70,6 +70,7 @@ function insideWall(plot: InsidePlot, face: InsideFace): InsideWall {
       edges: edgesOf(plot, face, front, run),
       outline: null,
       steps: [],
+      risers: [],
       legs: [],
       openings: [],
       holes: [],

@@ -4,8 +4,9 @@ import type { Box } from "../box.js";
 import { isStraight, valueAt, type Chain } from "../chain.js";
 import type { Region, TrimRun } from "../solved.js";
 import { openingGaps, type Width } from "./opening-gaps.js";
-import { endAt, outerLine, slopeCuts, trimOver } from "./end-lines.js";
+import { endAt, outerLine, slopeCuts, uprightReach } from "./end-lines.js";
 import { slopeStrips } from "./slope-trim.js";
+import { layRiserTrims } from "./riser-trim.js";
 import { layStepTrims } from "./step-trim.js";
 import { clearStretches } from "./stretches.js";
 import { layStrip, type Strip } from "./strip.js";
@@ -19,7 +20,7 @@ const SIDES = ["left", "right", "bottom", "top"] as const;
  */
 export function layFreeEdges(wall: Wall, region: Region<Opening>, joint: Nm): readonly TrimRun[] {
   const own = SIDES.flatMap((side) => stripsOf(wall, region, side, joint).map(layStrip));
-  return [...own, ...layStepTrims(wall, region, joint)];
+  return [...own, ...layStepTrims(wall, region, joint), ...layRiserTrims(wall, region, joint)];
 }
 
 function stripsOf(wall: Wall, region: Region<Opening>, side: Side, joint: Nm): Strip[] {
@@ -79,25 +80,6 @@ function stepsOn({ steps }: Wall, region: Region, side: Side): Box[] {
 function acrossStrip({ value }: Chain, inward: Nm): Width {
   const edges = value.flatMap((outer) => [outer, outer + inward]);
   return { low: Math.min(...edges), high: Math.max(...edges) };
-}
-
-/** How far up steps of the bottom come, and how far down those of the top, between two places across. */
-function stepsBetween({ steps }: Region, { low, high }: Width, bounds: Box): { from: Nm; to: Nm } {
-  const over = steps.filter(({ left, right }) => left < high && right > low);
-  const tops = over.filter(({ bottom }) => bottom < bounds.bottom).map(({ top }) => top);
-  const bottoms = over.filter(({ top }) => top > bounds.top).map(({ bottom }) => bottom);
-  return { from: Math.max(-Infinity, ...tops), to: Math.min(Infinity, ...bottoms) };
-}
-
-/** Up to where a bottom or a top leaves room for the strip's width. */
-function uprightReach(wall: Wall, region: Region, joint: Nm, width: Width): { from: Nm; to: Nm } {
-  const { from, to } = stepsBetween(region, width, region.bounds);
-  const end = (side: "bottom" | "top"): Nm =>
-    endAt(wall, outerLine(wall, region, side, joint), side, width);
-  return {
-    from: Math.max(end("bottom"), from - trimOver(wall, "bottom", joint)),
-    to: Math.min(end("top"), to + trimOver(wall, "top", joint)),
-  };
 }
 
 function levelReach(wall: Wall, region: Region, width: Width): { from: Nm; to: Nm } {

@@ -1,10 +1,11 @@
 import { divideRounded, type Nm, rootRounded } from "../../measure/index.js";
 import { edgeTrim, type Side, type Wall } from "../../model/index.js";
-import type { Box } from "../box.js";
+import { type Box, grown } from "../box.js";
 import { boundsOf, ringOf, type Ring } from "../shape.js";
 import { tidyRing } from "../clip/ring.js";
 import { subtract } from "../clip/subtract.js";
 import { beyond, slopeOf } from "../slope.js";
+import { stepInset } from "../region.js";
 import type { Region } from "../solved.js";
 import { outerLine, trimOver } from "./end-lines.js";
 import { mitreRings, type Strip, wholeOf } from "./strip.js";
@@ -21,7 +22,7 @@ interface Ground {
   readonly joint: Nm;
 }
 
-/** A straight part of the trim's outer edge, in the side's own direction: place along it, and value. */
+/** A straight part of the trim's outer edge, in the side's own direction: place along it, and value. A riser has no run. */
 interface Part {
   readonly at: Nm;
   readonly value: Nm;
@@ -37,7 +38,7 @@ export function slopeStrips(wall: Wall, region: Region, side: Side, joint: Nm): 
   const ground: Ground = { wall, region, joint };
   const width = edgeTrim(wall.edges[side].meets)?.face.across ?? 0;
   const parts = partsOf(ground, side, width);
-  return parts.flatMap((_, i) => stripsOn(ground, side, parts, i));
+  return parts.flatMap(({ run }, i) => (run === 0 ? [] : stripsOn(ground, side, parts, i)));
 }
 
 /** Where the region goes on past the wall's own end, round an outside corner, the trim goes on level. */
@@ -61,7 +62,9 @@ function stripsOn(ground: Ground, side: Side, parts: readonly Part[], i: number)
   if (!trim) return [];
   const { across: width, along: piece } = trim.face;
   const part = parts[i]!;
-  const [before, after] = [parts[i - 1], parts[i + 1]];
+  const [before, after] = [parts[i - 1], parts[i + 1]].map((each) =>
+    each && each.run > 0 ? each : undefined,
+  );
   const mitreStart = before ? leanOf(before, part, side, width) : 0;
   const mitreEnd = after ? leanOf(part, after, side, width) : 0;
   const start = before ? Math.max(0, -mitreStart) : OVERRUN * width;
@@ -83,7 +86,12 @@ function stripsOn(ground: Ground, side: Side, parts: readonly Part[], i: number)
   };
   const outline = tidyRing(wholeOf(whole));
   if (!outline) return [];
-  const cuts = [...mitreRings(whole), ...inTheWay(ground, side, boundsOf(outline))];
+  const box = boundsOf(outline);
+  const cuts = [
+    ...mitreRings(whole),
+    ...inTheWay(ground, side, box),
+    ...pastRisers(ground, side, [parts[i - 1], parts[i + 1]], box),
+  ];
   return subtract({ outline, holes: [] }, cuts).flatMap((shape) => {
     const { from, to } = reachAlong(whole, shape.outline);
     if (to - from <= LEAST) return [];
@@ -135,6 +143,33 @@ function inTheWay({ wall, region, joint }: Ground, side: Side, box: Box): Ring[]
   // What runs straight through an opening, or behind what stands before the wall, ends where the tile does.
   const openings = region.takeaways.map((taken) => ringOf(taken.box));
   return [...sides, ...steps, ...openings];
+}
+
+/**
+ * What lies past the risers at a part's ends. At the foot of one trim ends where tile does; over one it stands behind the
+ * riser's own trim, a joint off it, or as far off the tile beside the riser.
+ */
+function pastRisers(
+  { wall, joint }: Ground,
+  side: Side,
+  [before, after]: readonly [Part | undefined, Part | undefined],
+  box: Box,
+): Ring[] {
+  const endOf = ({ at, rise }: Part, isAfter: boolean): Nm => {
+    const isFalling = rise * inwardOf(side) < 0;
+    const riser = wall.risers.find(({ of, x }) => of === side && x === at);
+    const inset = riser ? stepInset(riser.edge, joint) : 0;
+    const isOver = isFalling === isAfter;
+    const behind = (riser && edgeTrim(riser.edge.meets) ? 0 : inset) - joint;
+    return at + (isFalling ? 1 : -1) * (isOver ? behind : inset);
+  };
+  const wide = grown(box, 1);
+  return [
+    ...(before?.run === 0 ? [{ ...wide, right: endOf(before, false) }] : []),
+    ...(after?.run === 0 ? [{ ...wide, left: endOf(after, true) }] : []),
+  ]
+    .filter(({ left, right }) => left < right)
+    .map(ringOf);
 }
 
 /** From where to where along a strip a shape of it reaches, rounded outwards. */

@@ -9,6 +9,7 @@ import {
 } from "../../model/index.js";
 import { overlaps, type Box } from "../box.js";
 import { rangeBetween } from "../chain.js";
+import { stepInset } from "../region.js";
 import type { Region, TrimRun } from "../solved.js";
 import { openingGaps, type Width } from "./opening-gaps.js";
 import type { Ring } from "../shape.js";
@@ -132,13 +133,15 @@ function riserRuns(at: StepSide, { wall, region, joint }: Ground): Stretch[] {
 }
 
 /** Between the risers at its ends, where there are any; else to the wall's end, or to where a slope goes on. */
-function treadRuns(at: StepSide, { region, joint }: Ground): Stretch[] {
+function treadRuns(at: StepSide, { wall, region, joint }: Ground): Stretch[] {
   const { step, grown } = at;
   const { low, high } = acrossStrip(at);
   const strip: Box = { left: step.left, right: step.right, bottom: low, top: high };
   const from = rangeBetween(region.left, strip.bottom, strip.top).high;
   const to = rangeBetween(region.right, strip.bottom, strip.top).low;
-  const others = region.steps.filter((other) => other !== grown && overlaps(other, strip));
+  const others = [...region.steps, ...riserBoxes(wall, joint)].filter(
+    (other) => other !== grown && overlaps(other, strip),
+  );
   const reach = { from: Math.max(from, step.left), to: Math.min(to, step.right) };
   return longOnes(
     clearStretches(reach, others).map((run) => ({
@@ -152,6 +155,14 @@ function treadRuns(at: StepSide, { region, joint }: Ground): Stretch[] {
           : run.to,
     })),
   );
+}
+
+/** What risers of the wall's own sides take from the tile at their feet. */
+function riserBoxes({ risers }: Wall, joint: Nm): Box[] {
+  return risers.map(({ x, low, high, edge }) => {
+    const to = x + (edge.side === "left" ? 1 : -1) * stepInset(edge, joint);
+    return { left: Math.min(x, to), right: Math.max(x, to), bottom: low, top: high };
+  });
 }
 
 /** How far a tread's trim stays off its step's own end: a joint off a riser's trim, or off the tile beside the step. */

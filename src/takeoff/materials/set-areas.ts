@@ -14,6 +14,7 @@ import {
   isSetCourse,
   type PieceTable,
   rangeBetween,
+  riserMoves,
   sideDrawnIn,
   type SolvedLay,
   type SolvedWall,
@@ -106,7 +107,13 @@ function groutedArea(
 ): bigint {
   const out = (side: Side) => (inner.includes(side) ? 0 : hardWidth(wall.edges[side], joint));
   const drawnOut = (side: Side, inward: 1 | -1): Chain =>
-    sideDrawnIn(wall.edges[side], region[side], -out(side), inward);
+    sideDrawnIn(
+      wall.edges[side],
+      region[side],
+      -out(side),
+      inward,
+      riserMoves(wall, side, (edge) => -hardWidth(edge, joint)),
+    );
   const left = drawnOut("left", 1);
   const right = drawnOut("right", -1);
   const bottom = drawnOut("bottom", 1);

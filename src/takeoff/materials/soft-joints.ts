@@ -9,6 +9,7 @@ import {
   openingBox,
   rangeBetween,
   type SolvedWall,
+  valueAfter,
   valueAt,
 } from "../../solver/index.js";
 
@@ -90,27 +91,45 @@ function bareSides({ edges, size }: Wall): Readonly<Record<Side, Chain>> {
   };
 }
 
-/** How long the wall's edge is along the steps that an edge meets: as far as the bare wall reaches there. */
-function stepsLength({ wall, region }: SolvedWall, edge: Edge): Nm {
+/** How long the wall's edge is along the steps and risers that an edge meets: as far as the bare wall reaches there. */
+function stepsLength(solved: SolvedWall, edge: Edge): Nm {
+  const { wall, region } = solved;
   const bare = bareSides(wall);
-  return wall.steps.reduce((sum, step) => {
-    const met = SIDES.filter((side) => step.meets[side]?.origin === edge.origin);
-    return met.reduce((length, side) => {
-      // A sliver of a nanometre along the step shows where it has wall beside it, and no opening.
-      const strip = besideStep(step, side);
-      const boxes = [
-        ...wall.steps.filter((other) => other !== step),
-        ...region.takeaways.map(({ box }) => box),
-      ];
-      const parts = cutTile(strip, bare, { boxes, circles: [] });
-      const isUpright = side === "left" || side === "right";
-      return parts.reduce(
-        (along, { bounds }) =>
-          along + (isUpright ? bounds.top - bounds.bottom : bounds.right - bounds.left),
-        length,
-      );
-    }, sum);
-  }, 0);
+  return wall.steps.reduce(
+    (sum, step) => {
+      const met = SIDES.filter((side) => step.meets[side]?.origin === edge.origin);
+      return met.reduce((length, side) => {
+        // A sliver of a nanometre along the step shows where it has wall beside it, and no opening.
+        const strip = besideStep(step, side);
+        const boxes = [
+          ...wall.steps.filter((other) => other !== step),
+          ...region.takeaways.map(({ box }) => box),
+        ];
+        const parts = cutTile(strip, bare, { boxes, circles: [] });
+        const isUpright = side === "left" || side === "right";
+        return parts.reduce(
+          (along, { bounds }) =>
+            along + (isUpright ? bounds.top - bounds.bottom : bounds.right - bounds.left),
+          length,
+        );
+      }, sum);
+    },
+    risersLength(solved, edge),
+  );
+}
+
+function risersLength({ wall, region }: SolvedWall, { side }: Edge): Nm {
+  const boxes = region.takeaways.map(({ box }) => box);
+  return wall.risers
+    .filter(({ edge }) => edge.side === side)
+    .flatMap(({ x, low, high, edge }) => {
+      const beside = edge.side === "left" ? { left: x, right: x + 1 } : { left: x - 1, right: x };
+      return cutTile({ ...beside, bottom: low, top: high }, bareSides(wall), {
+        boxes,
+        circles: [],
+      });
+    })
+    .reduce((sum, { bounds }) => sum + bounds.top - bounds.bottom, 0);
 }
 
 function besideStep({ left, bottom, right, top }: Step, side: Side): Box {
@@ -155,13 +174,13 @@ function openStretches(from: Nm, to: Nm, taken: readonly Stretch[]): Stretch[] {
   return stretches.filter(([left, right]) => left < right);
 }
 
-/** The true length of a measured side between two places, each straight part rounded up. */
+/** The true length of a measured side between two places, each straight part rounded up; without its risers. */
 function chainLength(chain: Chain, from: Nm, to: Nm): Nm {
-  const places = [from, ...chain.at.filter((at) => at > from && at < to), to];
+  const places = [...new Set([from, ...chain.at.filter((at) => at > from && at < to), to])];
   let length = 0;
   for (let i = 1; i < places.length; i++) {
     const run = places[i]! - places[i - 1]!;
-    const rise = valueAt(chain, places[i]!) - valueAt(chain, places[i - 1]!);
+    const rise = valueAt(chain, places[i]!) - valueAfter(chain, places[i - 1]!);
     length += rise === 0 ? run : Math.ceil(Math.hypot(run, rise));
   }
   return length;

@@ -49,3 +49,37 @@ describe("the ground of a wall with steps", () => {
     assert.equal(Math.min(...xs), 200);
   });
 });
+
+describe("the ground of a wall with a riser", () => {
+  it("has the riser's joint beside it, down to the tile under the slope that ends there", () => {
+    const riser = planOf(
+      `wall back {
+  outline 0, 0 to 600, 0 to 600, 900 to 400, 900 to 400, 400 to 0, 700
+  left wall movement 4
+  right wall movement 4
+  bottom pan movement 4
+  top ceiling movement 5
+  lay field {
+    bond stack
+    joint 2
+    across full tile from left
+    up full course from bottom
+  }
+}`,
+      "mm",
+    );
+    const { solved } = solvedWallOf(riser);
+    const [band, ...more] = groundBands(solved).filter(({ part }) => part.startsWith("riser"));
+    assert.deepEqual([band!.kind, band!.part, more], ["soft", "riser-1", []]);
+    const [ring] = band!.rings;
+    const points = ring!.flatMap((x, i) => (i % 2 === 0 ? [[x, Math.round(-ring![i + 1]!)]] : []));
+    // The tile is 5 square to the slope under it, 6.25 down, and at 404 as much lower as the slope goes on: 3.
+    assert.deepEqual(points.map((point) => point.join(" ")).sort(), [
+      "400 394",
+      "400 900",
+      "404 391",
+      "404 900",
+    ]);
+    assert.equal(bareOutline(solved).length, 12);
+  });
+});

@@ -7,13 +7,12 @@ const REACH = { from: 0, to: 60 };
 describe("a bottom or a top", () => {
   it("that only slopes is its own line", () => {
     const line = corners([0, 40], [30, 80], [60, 80]);
-    assert.deepEqual(levelSide(line, "top", REACH), { line, steps: [] });
+    assert.deepEqual(levelSide(line, "top", REACH), { line, steps: [], risers: [] });
   });
 
   it("that steps is level at its outermost, with a step over each other level", () => {
     // A half wall: 40 high up to 20, then 90.
     const side = levelSide(corners([0, 40], [20, 40], [20, 90], [60, 90]), "top", REACH);
-    assert.ok("line" in side);
     assert.deepEqual(side.line, corners([0, 90]));
     const [step, ...more] = side.steps;
     assert.deepEqual([step!.right, step!.bottom, more.length], [20, 40, 0]);
@@ -24,18 +23,37 @@ describe("a bottom or a top", () => {
 
   it("of a bottom is the same turned over", () => {
     const side = levelSide(corners([0, -4], [6, -4], [6, 0], [60, 0]), "bottom", REACH);
-    assert.ok("line" in side);
     const [step] = side.steps;
     assert.deepEqual([step!.left, step!.top], [6, 0]);
     assert.deepEqual(step!.meets, { left: "right", right: null, bottom: null, top: "bottom" });
   });
 
-  it("may step from a level up to a slope, but not from a slope up to a level", () => {
-    const up = levelSide(corners([0, 40], [20, 40], [20, 60], [60, 90]), "top", REACH);
-    assert.ok("line" in up && up.steps.length === 1);
-    assert.deepEqual(levelSide(corners([0, 40], [20, 60], [20, 90], [60, 90]), "top", REACH), {
-      x: 20,
-      y: 60,
+  it("has a riser where a slope ends at a step beyond it, and a step on its line elsewhere", () => {
+    const inside = levelSide(corners([0, 40], [20, 40], [20, 60], [60, 90]), "top", REACH);
+    assert.deepEqual([inside.steps.length, inside.risers], [1, []]);
+    const beyond = levelSide(corners([0, 40], [20, 60], [20, 90], [60, 90]), "top", REACH);
+    assert.deepEqual(beyond, {
+      line: corners([0, 40], [20, 60], [20, 90], [60, 90]),
+      steps: [],
+      risers: [{ x: 20, low: 60, high: 90, solid: "left" }],
     });
+  });
+
+  it("of a bottom has the solid under a slope left of a riser that faces left", () => {
+    const { risers } = levelSide(corners([0, 0], [20, 9], [20, 2], [60, 8]), "bottom", REACH);
+    assert.deepEqual(risers, [{ x: 20, low: 2, high: 9, solid: "left" }]);
+    const [other] = levelSide(corners([0, 0], [20, 0], [20, 5], [60, 8]), "bottom", REACH).risers;
+    assert.deepEqual(other, { x: 20, low: 0, high: 5, solid: "right" });
+  });
+
+  it("may have a step at the foot of a riser, on a line that goes on under it", () => {
+    const path = corners([0, 0], [10, 30], [10, 20], [30, 20], [30, 4], [60, 8]);
+    const { line, steps, risers } = levelSide(path, "bottom", REACH);
+    assert.deepEqual(line, corners([0, 0], [10, 30], [10, 4], [30, 4], [60, 8]));
+    assert.deepEqual(
+      steps.map(({ left, right, top }) => [left, right, top]),
+      [[10, 30, 20]],
+    );
+    assert.deepEqual(risers, [{ x: 10, low: 20, high: 30, solid: "left" }]);
   });
 });

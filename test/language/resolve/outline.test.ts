@@ -36,6 +36,17 @@ describe("an outline", () => {
     assert.deepEqual([top.outlined, left.outlined], [true, false]);
   });
 
+  it("may have a slope that ends at a step beyond it: a ceiling that falls to a beam", () => {
+    const [wall] = planOf(shaped("0, 0 to 60, 0 to 60, 90 to 40, 90 to 40, 60 to 0, 80")).walls;
+    assert.deepEqual(told(shaped("0, 0 to 60, 0 to 60, 90 to 40, 90 to 40, 60 to 0, 80")), []);
+    const [riser, ...more] = wall!.risers;
+    assert.deepEqual(
+      [riser!.of, riser!.x / INCH, riser!.low / INCH, riser!.high / INCH, riser!.edge.side],
+      ["top", 40, 60, 90, "left"],
+    );
+    assert.deepEqual([more, wall!.steps], [[], []]);
+  });
+
   const faults: Record<string, string> = {
     "0, 0 to 60, 0": "[outline] found 2 corners, wanted an outline of 3 to 100",
     "3, 0 to 60, 0 to 60, 9": "[outline] found an outline from 3 in on, wanted its left end at 0",

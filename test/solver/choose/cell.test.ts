@@ -2,6 +2,7 @@ import assert from "node:assert/strict";
 import { addCells, addCutCells, cutWeight } from "../../../src/solver/choose/cell.js";
 import { fieldOf } from "../../../src/solver/choose/field.js";
 import { CUTS } from "../../../src/solver/index.js";
+import { planOf } from "../../language/telling.js";
 import { randomFrom } from "../../support/random.js";
 import { oneWall, randomGiven } from "./model-plan.js";
 
@@ -42,5 +43,39 @@ describe("the pieces of one tile", () => {
       scribe: 1,
       hole: 2,
     });
+  });
+});
+
+describe("the pieces of one tile beside a riser", () => {
+  it("are never sure to be a sliver as the wedge of a slope is", () => {
+    const plan = planOf(`units mm
+tile field {
+  face 150 x 75
+  thickness 8
+}
+wall back {
+  outline 0, 0 to 900, 0 to 900, 900 to 500, 900 to 500, 500 to 0, 700
+  lay field {
+    bond stack
+    joint 2
+  }
+}
+`);
+    const [wall] = plan.walls;
+    const [lay] = wall!.lays;
+    const field = fieldOf(plan, wall!, lay!, lay!.joint.min);
+    const random = randomFrom(5);
+    let parted = 0;
+    for (let n = 0; n < 400; n++) {
+      const left = random.integer(300_000_000, 560_000_000);
+      const bottom = random.integer(400_000_000, 900_000_000);
+      const [told, cut] = [tally(), tally()];
+      const sure = addCells(field, { left, bottom, many: 1 }, told);
+      addCutCells(field, { left, bottom, many: 1 }, cut, { cells: 0 });
+      if (sure === null) assert.deepEqual(told, cut, `${left}, ${bottom}`);
+      else assert.ok(sure.slivers <= cut.slivers && sure.cuts <= cut.cuts, `${left}, ${bottom}`);
+      if (sure && cut.slivers === 0 && cut.tiles > 0) parted++;
+    }
+    assert.ok(parted > 20, `${parted}`);
   });
 });

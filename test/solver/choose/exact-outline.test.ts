@@ -108,6 +108,30 @@ describe("the start chosen on an outlined wall against every start in steps of 1
     );
   });
 
+  it("is never worse under a ceiling that slopes down to a step up", () => {
+    isNeverWorse(
+      (random) => {
+        const [wide, up] = [random.integer(200, 260), random.integer(150, 200)];
+        const [x, y] = [random.integer(90, 130), random.integer(80, 120)];
+        return corners([0, 0], [wide, 0], [wide, up], [x, up], [x, y], [0, y + 40]);
+      },
+      [10, 11],
+      2,
+    );
+  });
+
+  it("is never worse over a bottom that slopes up to a step down", () => {
+    isNeverWorse(
+      (random) => {
+        const [wide, up] = [random.integer(200, 260), random.integer(150, 200)];
+        const [x, y] = [random.integer(90, 130), random.integer(30, 60)];
+        return corners([0, 0], [x, y], [x, 0], [wide, 0], [wide, up], [0, up]);
+      },
+      [12, 13],
+      2,
+    );
+  });
+
   it("is never worse under a ceiling that is level first and slopes then", () => {
     isNeverWorse(
       (random) => {

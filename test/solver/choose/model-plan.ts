@@ -136,6 +136,7 @@ export function oneWall(given: Given): OneWall {
     stop: null,
     outline: null,
     steps: [],
+    risers: [],
     legs: [],
     edges: {
       left: edge("left", sides.left),

@@ -122,6 +122,15 @@ describe("soft joints", () => {
     ]);
   });
 
+  it("run along a slope and along the riser at which it ends, each by the side that it faces", () => {
+    // A ceiling that falls 30 in 40, 50 long, to 60, steps up by 30 there, and is level for 20.
+    const outline = "outline 0, 0 to 60, 0 to 60, 90 to 40, 90 to 40, 60 to 0, 90";
+    const sides = "left wall movement 1/8\nright free\nbottom free\ntop ceiling movement 1/4\n";
+    assert.deepEqual(jointsOf({ back: `${outline}\n${sides}` }), [
+      ["left 120 x 0.125", "top 70 x 0.25"],
+    ]);
+  });
+
   it("run under a leg's foot, and up its side along the pan", () => {
     const sides = "left free\nright free\ntop free\nbottom pan movement 1/8\n";
     assert.deepEqual(
