@@ -1,13 +1,14 @@
 // Bundles what prints sheets (src/sheets/print.ts) into dist/print.js: one file for every host, Node's
-// programs and a browser's worker, since it is the largest part of the product. Beside it the print
+// programs and a browser's worker, since few parts of the product are as large. Beside it the print
 // font, and the rasteriser's program.
 import { build } from "esbuild";
-import { copyFileSync } from "node:fs";
+import { copyFileSync, readFileSync } from "node:fs";
 import path from "node:path";
-import { subsetFonts } from "./subset-fonts.mjs";
+import { trueTypeAlone } from "./slim-fontkit.mjs";
+import { slimWriters } from "./slim-writers.mjs";
 import { ROOT } from "./steps.mjs";
+import { subsetFonts } from "./subset-fonts.mjs";
 
-const NO_WOFF2 = "export default () => { throw new Error('A print font is no WOFF2 file'); };";
 /** svgdom asks where it stands, for the font it would measure texts with: nothing is measured. */
 const PATHS =
   "export const join = (...parts) => parts.join('/'); export const dirname = (file) => file;" +
@@ -15,17 +16,12 @@ const PATHS =
 
 /** Modules that the packages name and nothing here calls, as what stands in for them. */
 const STAND_INS = {
-  // fontkit's unpacking of WOFF2 brings a dictionary of 120 kB.
-  "brotli/decompress.js": NO_WOFF2,
   "image-size": "export default () => ({});",
-  // Lines are broken, and letters set, by our own layout (src/sheets/print/): the tables of every
-  // script, which these unpack as soon as they are loaded, are never asked.
+  // Lines are broken by our own layout (src/sheets/print/): the tables of every script, which these
+  // unpack as soon as they are loaded, are never asked.
   linebreak: "export default class {}",
-  "unicode-trie": "export default class { get() { return 0; } }",
   "unicode-properties":
-    "export const isMark = (code) => /\\p{M}/u.test(String.fromCodePoint(code));" +
-    "export const isDigit = () => false; export const getCombiningClass = () => 'Not_Reordered';" +
-    "export const getCategory = () => 'Lo'; export const getScript = () => 'Latin';",
+    "export const isMark = (code) => /\\p{M}/u.test(String.fromCodePoint(code));",
   // Node's own packing is native, and ten times as fast.
   fflate:
     "import { zlibSync as packed } from 'fflate';" +
@@ -59,6 +55,26 @@ const standIns = {
   },
 };
 
+/**
+ * A worker has no Buffer. The build of csv-stringify for browsers brings a whole one, three times as
+ * large as the rest of it; all that is asked of it is the mark at the start of a file, as text.
+ */
+const withoutBuffer = {
+  name: "without-buffer",
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /^csv-stringify\/sync$/ }, () => ({
+      path: path.join(ROOT, "node_modules", "csv-stringify", "lib", "sync.js"),
+    }));
+    onLoad({ filter: /[\\/]csv-stringify[\\/]lib[\\/].*\.js$/ }, ({ path: file }) => ({
+      contents: `${BUFFER}\n${readFileSync(file, "utf8")}`,
+    }));
+  },
+};
+
+const BUFFER =
+  "const Buffer = { isBuffer: () => false," +
+  " from: (bytes) => new TextDecoder('utf-8', { ignoreBOM: true }).decode(Uint8Array.from(bytes)) };";
+
 /** In a worker there is no `module`: what prints is found as `gaugelathPrint`. */
 const FOOTER = "if(typeof module==='object')module.exports=gaugelathPrint;";
 
@@ -75,9 +91,7 @@ export async function bundlePrint() {
     format: "iife",
     globalName: "gaugelathPrint",
     target: "es2022",
-    // Its own build for a browser: it brings the Buffer that it needs.
-    alias: { "csv-stringify/sync": "csv-stringify/browser/esm/sync" },
-    plugins: [standIns],
+    plugins: [standIns, trueTypeAlone, slimWriters, withoutBuffer],
     define: { "import.meta.url": '"file:///"' },
     footer: { js: FOOTER },
     logLevel: "warning",

@@ -1,9 +1,14 @@
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import { fileURLToPath } from "node:url";
 import { createContext, runInContext } from "node:vm";
 import { build } from "esbuild";
 import * as print from "../../src/sheets/print.js";
+import { exampleNames } from "../support/examples.js";
+import { sheetWork } from "./print/kit.js";
+
+type Print = typeof print;
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 
@@ -35,18 +40,49 @@ describe("the face for programs that print", () => {
     assert.ok(printing.includes("pdfkit") && printing.includes("@tarikjabiri/dxf"));
   });
 
-  it("is what the built print.js offers, which needs neither Node's modules nor a page", () => {
+  /** What a worker has: neither Node's modules nor a page. */
+  function printInWorker(): Print {
     const text = readFileSync(`${root}/dist/print.js`, "utf8");
-    const worker = createContext({
-      TextEncoder,
-      TextDecoder,
-      URL,
-      setTimeout,
-      queueMicrotask,
-      atob,
-      btoa,
+    const timers = { setTimeout, queueMicrotask };
+    const worker = createContext({ TextEncoder, TextDecoder, URL, atob, btoa, ...timers });
+    return runInContext(`${text};gaugelathPrint`, worker) as Print;
+  }
+
+  it("is what the built print.js offers, which needs neither Node's modules nor a page", () => {
+    assert.deepEqual(Object.keys(printInWorker()).sort(), Object.keys(print).sort());
+  });
+
+  // The bundle is without those parts of its packages that no sheet asks for.
+  const built = createRequire(import.meta.url)(`${root}/dist/print.js`) as Print;
+  for (const example of exampleNames()) {
+    it(`prints ${example} from the built print.js byte for byte as from its source`, async () => {
+      const work = sheetWork({}, example);
+      for (const format of ["pdf", "dxf", "csv", "svg", "md"] as const) {
+        const printed = (by: Print) => partsOf(new by.SheetPress(work), format);
+        assert.deepEqual(await printed(built), await printed(print), format);
+      }
     });
-    const offered = runInContext(`${text};gaugelathPrint`, worker) as object;
-    assert.deepEqual(Object.keys(offered).sort(), Object.keys(print).sort());
+  }
+
+  it("writes the same texts in a worker", async () => {
+    const work = sheetWork();
+    const worker = printInWorker();
+    for (const format of ["dxf", "csv", "svg", "md"] as const) {
+      const written = (by: Print) => partsOf(new by.SheetPress(work), format);
+      assert.deepEqual(await written(worker), await written(print), format);
+    }
   });
 });
+
+/** The files of a format, by their part's name. */
+async function partsOf(
+  press: print.SheetPress,
+  format: print.SheetFormat,
+): Promise<Record<string, string>> {
+  const parts = await press.partsOf(format);
+  const text = (chunk: string | Uint8Array) =>
+    typeof chunk === "string" ? chunk : Buffer.from(chunk).toString("latin1");
+  return Object.fromEntries(
+    parts.map(({ part, content }) => [part, Array.from(content, text).join("")]),
+  );
+}

@@ -2,10 +2,12 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { buildWallScene, type Scene } from "../../../src/drawing/index.js";
 import { type Outcome, run } from "../../../src/engine.js";
-import type { Block, Paper, Table } from "../../../src/sheets/index.js";
+import { type Block, type Paper, paperOf, type Table } from "../../../src/sheets/index.js";
 import { Faces } from "../../../src/sheets/print/faces.js";
 import { Flow } from "../../../src/sheets/print/flow.js";
 import type { Mark, Sheet, TextMark } from "../../../src/sheets/print/sheet.js";
+import type { SheetWork } from "../../../src/sheets/print/sheet-press.js";
+import { takeoff } from "../../../src/takeoff/index.js";
 import { exampleSource, exampleText } from "../../support/examples.js";
 
 function fontFile(name: string): Uint8Array {
@@ -113,4 +115,23 @@ export function faultsOf(sheet: Sheet, margin = 36): string[] {
     }
   }
   return faults;
+}
+
+/** An example's sheet in all its parts, but for what is given. */
+export function sheetWork(
+  given: Partial<SheetWork> = {},
+  example = "three-walls.tileplan",
+): SheetWork {
+  const { solved, diagnostics } = exampleOutcome(example);
+  const taken = takeoff(solved);
+  return {
+    facts: { solved, diagnostics, takeoff: taken, revision: null, shownPath: (file) => file },
+    paper: paperOf(solved, diagnostics, taken, { revision: null }),
+    size: "letter",
+    lists: ["cuts", "purchases"],
+    fonts: FONTS,
+    startRasteriser: () => Promise.resolve((svg) => new TextEncoder().encode(svg.slice(0, 4))),
+    progress: () => undefined,
+    ...given,
+  };
 }

@@ -1,26 +1,9 @@
 import assert from "node:assert/strict";
-import { paperOf } from "../../../src/sheets/index.js";
 import { SheetPress, type SheetWork } from "../../../src/sheets/print/sheet-press.js";
-import { takeoff } from "../../../src/takeoff/index.js";
-import { exampleOutcome, FONTS } from "./kit.js";
-
-function work(given: Partial<SheetWork> = {}): SheetWork {
-  const { solved, diagnostics } = exampleOutcome("three-walls.tileplan");
-  const taken = takeoff(solved);
-  return {
-    facts: { solved, diagnostics, takeoff: taken, revision: null, shownPath: (file) => file },
-    paper: paperOf(solved, diagnostics, taken, { revision: null }),
-    size: "letter",
-    lists: ["cuts", "purchases"],
-    fonts: FONTS,
-    startRasteriser: () => Promise.resolve((svg) => new TextEncoder().encode(svg.slice(0, 4))),
-    progress: () => undefined,
-    ...given,
-  };
-}
+import { sheetWork } from "./kit.js";
 
 describe("the parts of a sheet", () => {
-  const whole = work();
+  const whole = sheetWork();
 
   it("are one file for PDF, Markdown and JSON", async () => {
     const press = new SheetPress(whole);
@@ -33,11 +16,8 @@ describe("the parts of a sheet", () => {
   });
 
   it("are a drawing for each wall and for each surface inside its openings as DXF", async () => {
-    const { solved, diagnostics } = exampleOutcome("niche-inside.tileplan");
-    const taken = takeoff(solved);
-    const facts = { ...whole.facts, solved, diagnostics, takeoff: taken };
-    const paper = paperOf(solved, diagnostics, taken, { revision: null });
-    const parts = await new SheetPress(work({ facts, paper })).partsOf("dxf");
+    const work = sheetWork({}, "niche-inside.tileplan");
+    const parts = await new SheetPress(work).partsOf("dxf");
     assert.deepEqual(
       parts.map(({ part }) => part),
       [
@@ -88,11 +68,11 @@ describe("the parts of a sheet", () => {
       (await new SheetPress(given).partsOf("dxf")).map(({ part }) => part);
     assert.deepEqual(await parts(whole), ["wall-left", "wall-back", "wall-plumbing"]);
     const pages = whole.paper.pages.filter(({ wall }) => wall === "back");
-    assert.deepEqual(await parts(work({ paper: { ...whole.paper, pages } })), ["wall-back"]);
+    assert.deepEqual(await parts(sheetWork({ paper: { ...whole.paper, pages } })), ["wall-back"]);
   });
 
   it("are the lists that are wanted", async () => {
-    const press = new SheetPress(work({ lists: ["purchases"] }));
+    const press = new SheetPress(sheetWork({ lists: ["purchases"] }));
     assert.deepEqual(
       (await press.partsOf("csv")).map(({ part }) => part),
       ["purchases"],
@@ -110,7 +90,9 @@ describe("the parts of a sheet", () => {
 
   it("tell how many sheets are printed", async () => {
     const told: [number, number][] = [];
-    await new SheetPress(work({ progress: (done, all) => told.push([done, all]) })).partsOf("pdf");
+    await new SheetPress(sheetWork({ progress: (done, all) => told.push([done, all]) })).partsOf(
+      "pdf",
+    );
     assert.deepEqual(told.at(-1), [told.length, told.length]);
   });
 });
