@@ -67,7 +67,18 @@ function layNext(plan: Plan, wall: Wall, lay: Lay, { laid, placed, starting }: L
 
 function startedLay(lay: Lay, laid: ReadonlyMap<Lay, Unnumbered>): Lay {
   const from = goesOnFrom(lay, laid);
-  return from ? goneOn(lay, from) : lay;
+  const jointed = withBlocksJoint(lay, laid);
+  return from ? goneOn(jointed, from) : jointed;
+}
+
+/** A block states one joint for all its tiles: where it is a range, they get the one that its first lay got. */
+function withBlocksJoint(lay: Lay, laid: ReadonlyMap<Lay, Unnumbered>): Lay {
+  const isRange = ({ joint: { min, max } }: Lay) => min < max;
+  const first = [...laid.values()].find(
+    (each) => each.lay.origin === lay.origin && isRange(each.lay),
+  );
+  if (!first || !isRange(lay)) return lay;
+  return { ...lay, joint: { ...lay.joint, min: first.joint, max: first.joint } };
 }
 
 function goesOnFrom(lay: Lay, laid: ReadonlyMap<Lay, Unnumbered>): Unnumbered | undefined {

@@ -1,141 +1,228 @@
-import type { Lay, Plan, Wall, Wish } from "../model/index.js";
+import type { Nm } from "../measure/index.js";
+import type { AcrossStart, Plan, Wall, Wish } from "../model/index.js";
 import type { Chosen } from "./choose/index.js";
-import { carryOn, settleLay } from "./carry-start.js";
-import { chooseFor } from "./choose-lay.js";
-import { type FreeLays, freeLays } from "./free-lays.js";
-import { inPlacingOrder } from "./lay-order.js";
-import { layRegion, type LayPlot } from "./lay-region.js";
-import { layWall, plotFor } from "./lay-wall.js";
+import { LayGrounds } from "./lay-grounds.js";
+import { layPairs, type StandingLone } from "./lay-pairs.js";
+import { innerSides, type LayPlot } from "./lay-region.js";
+import { plotFor } from "./lay-wall.js";
+import { isLeft, type LoneLay, loneLays, startAcross } from "./lone-lays.js";
+import { regionOf } from "./region.js";
 import {
+  isFree,
   layRoom,
   movedOpenings,
   settle,
   settledAcross,
   settledLay,
   settledUp,
+  type WallChosen,
 } from "./room/index.js";
-import type { RoomChoice, SolvedWall } from "./solved.js";
+import type { RoomChoice } from "./solved.js";
+import { asSettled } from "./start.js";
 
-/** A wall laid, and how what it leaves free was settled. */
-export interface SettledLays {
-  readonly laid: SolvedWall;
+/** A wall with what it leaves free settled, and how its lays start, by their names. */
+export interface WallSettled {
+  readonly wall: Wall;
+  readonly starts: ReadonlyMap<string, Chosen>;
+}
+
+/** What a room's search comes to. */
+export interface LaysSettled {
+  /** By the walls as the plan has them. */
+  readonly walls: ReadonlyMap<Wall, WallSettled>;
   readonly room: RoomChoice;
 }
 
-type Starts = ReadonlyMap<string, Chosen>;
-
-/** A wall as far as it is settled, with the starts of its lays. */
-interface Standing {
-  readonly wall: Wall;
-  readonly starts: Starts;
-}
-
 /**
- * Lays a wall of several lays that leaves places or its height free. Lay by lay, in the order of their
- * places: each settles what lies in it alone, with its start and for the wishes that speak of it.
+ * Chooses for the lays of these walls together, each as a wall of the room that has it alone, and settles what they leave
+ * free. A lay that begins past one of which the joint is left open waits until that one has its joint: it is
+ * chosen in a later round, beside those that are laid by then.
  */
 export function settleLays(
   plan: Plan,
-  asked: Wall,
+  walls: readonly Wall[],
   wishes: readonly Wish[],
-  solved: ReadonlyMap<string, SolvedWall>,
-): SettledLays {
-  const free = freeLays(plan, asked);
-  let standing: Standing = { wall: asked, starts: new Map() };
-  let [weighed, capped] = [0, false];
-  for (const { name } of inPlacingOrder(asked.lays)) {
-    const { wall, starts } = standing;
-    const plot = plotFor(plan, wall, name, (each) => starts.get(each.lay.name)!);
-    const own = freeIn(free, plot.lay);
-    if (own.openings.length === 0 && !own.stop) {
-      const chosen = chooseFor(plot, solved);
-      standing = { wall, starts: new Map([...starts, [name, chosen]]) };
-      continue;
-    }
-    const laid = searchLay({ ...plot, lay: settleLay(plot, solved) }, own, wishes);
-    weighed += laid.weighed;
-    capped ||= laid.capped;
-    const chosen = carryOn(plot, laid.chosen, solved);
-    standing = moved(standing, laid.wall, own, [name, chosen]);
+): LaysSettled {
+  const lone = walls.map((wall) => loneLays(plan, wall));
+  const rounds = new Rounds(
+    plan,
+    wishes,
+    lone.flatMap(({ lays }) => lays),
+  );
+  rounds.run();
+  const settled = walls.map((wall) => [wall, rounds.settled(wall)] as const);
+  const unsettled = lone.flatMap((each) => each.unsettled);
+  return { walls: new Map(settled), room: { ...rounds.room, unsettled } };
+}
+
+class Rounds {
+  room: Pick<RoomChoice, "weighed" | "capped"> = { weighed: 0, capped: false };
+  private readonly grounds: LayGrounds;
+  private readonly found = new Map<LoneLay, WallChosen>();
+
+  constructor(
+    private readonly plan: Plan,
+    private readonly wishes: readonly Wish[],
+    private readonly all: readonly LoneLay[],
+  ) {
+    this.grounds = new LayGrounds(plan, all);
   }
-  const { wall, starts } = standing;
-  const laid = layWall(plan, wall, (plot) => starts.get(plot.lay.name)!);
-  return { laid, room: { weighed, capped, unsettled: free.unsettled } };
-}
 
-/** What a lay has to settle: the numbers of openings, and whether its top is free. */
-interface OwnFree {
-  readonly openings: readonly number[];
-  readonly stop: boolean;
-}
+  run(): void {
+    let waiting = this.all.filter(isLeft);
+    while (waiting.length > 0) {
+      const ready = waiting.filter((lone) => this.isReady(lone));
+      this.search(ready);
+      waiting = waiting.filter((lone) => !this.found.has(lone));
+    }
+  }
 
-function freeIn({ openings, stop }: FreeLays, { name }: Lay): OwnFree {
-  return { openings: openings.get(name) ?? [], stop: stop === name };
-}
+  /** A wall where all of it is settled: starts speak of openings where they stand now. */
+  settled(of: Wall): WallSettled {
+    const lays = this.all.filter((lone) => lone.of === of && this.found.has(lone));
+    let { up: stop } = of.size;
+    const places = of.openings.map(({ at }) => at);
+    for (const { own, wall } of lays.map((lone) => ({ ...lone, ...this.found.get(lone)! }))) {
+      if (own.stop) stop = wall.size.up;
+      for (const i of own.openings) places[i] = wall.openings[i]!.at;
+    }
+    const standing = isFree(of) ? settle(of, { stop, places }) : of;
+    const starts = lays.map((lone) => {
+      const { wall, chosen } = this.found.get(lone)!;
+      return [lone.lay.name, follow(chosen, wall, standing)] as const;
+    });
+    return { wall: standing, starts: new Map(starts) };
+  }
 
-/** A lay's start with all that lies in it, searched as a wall of a room is that has this lay alone. */
-function searchLay(
-  plot: LayPlot,
-  own: OwnFree,
-  wishes: readonly Wish[],
-): {
-  readonly wall: Wall;
-  readonly chosen: Chosen;
-  readonly weighed: number;
-  readonly capped: boolean;
-} {
-  const { plan } = plot;
-  const alone = wallOfLay(plot, own);
-  const held = plan.walls.map((wall) => (wall.name === alone.name ? alone : wall));
-  const laid = layRoom(
-    { ...plan, walls: held },
-    [alone],
-    wishesFor(plot, own, wishes),
-    (wall, joint) => layRegion({ ...plot, wall, lay: wall.lays[0]! }, joint),
-  );
-  const wall = laid.plan.walls.find(({ name }) => name === alone.name)!;
-  return { wall, chosen: laid.chosen.get(alone.name)!, ...laid.room };
-}
+  /** Whether a lay has its place, and where its head joints go on from another's, those. */
+  private isReady(lone: LoneLay): boolean {
+    if (!this.grounds.isPlaced(lone)) return false;
+    const root = this.rootOf(lone);
+    return root === lone || this.isAcrossKnown(root) || !isLeft(root);
+  }
 
-/** The wall as if it had this lay alone, and nothing free but what lies in it. */
-function wallOfLay({ wall, lay }: LayPlot, own: OwnFree): Wall {
-  const openings = wall.openings.map((opening, i) =>
-    own.openings.includes(i) ? opening : { ...opening, free: { x: null, y: null } },
-  );
-  const lays = [settledLay(lay, movedOpenings(wall, { openings }))];
-  return { ...wall, stop: own.stop ? wall.stop : null, openings, lays };
-}
-
-/** The wishes that a lay alone can meet: courses meet where walls do, and an opening has its wishes from the lay round it. */
-function wishesFor(plot: LayPlot, own: OwnFree, wishes: readonly Wish[]): readonly Wish[] {
-  const { wall, lay } = plot;
-  const { takeaways } = layRegion(plot, lay.joint.min);
-  const isRound = ({ wall: name, opening }: { readonly wall: string; readonly opening: string }) =>
-    name === wall.name &&
-    wall.openings.some(
-      (each, i) =>
-        each.name === opening &&
-        (own.openings.includes(i) || takeaways.some((taken) => taken.opening === each)),
+  /** Searches the lays that are ready, beside those that have their place. */
+  private search(ready: readonly LoneLay[]): void {
+    const pairs = layPairs(
+      this.all.map((lone) => this.standing(lone)),
+      (lone) => ready.includes(lone) || this.isAcrossKnown(lone),
     );
-  return wishes.filter(({ wanted }) => {
-    if (wanted.kind === "courses-meet") return false;
-    if (wanted.kind === "centre") return isRound(wanted.on);
-    return wanted.kind !== "whole-at-opening" || isRound(wanted.of);
-  });
+    const isBeside = (i: number) =>
+      pairs.some(({ a, b }) => (a === i || b === i) && ready.includes(this.all[a + b - i]!));
+    const isIn = this.all.map(
+      (lone, i) =>
+        ready.includes(lone) ||
+        (this.grounds.isPlaced(lone) &&
+          (this.grounds.isJointOfOne(lone, ready) || (this.isStanding(lone) && isBeside(i)))),
+    );
+    const lays = this.all.filter((_, i) => isIn[i]);
+    const walls = lays.map((lone) => (ready.includes(lone) ? this.left(lone) : this.laid(lone)));
+    const numbers = new Map(lays.map((lone, i) => [this.all.indexOf(lone), i]));
+    const byLay = new Map(lays.map((lone) => [keyOf(lone.of.name, lone.lay.name), lone]));
+    const { walls: found, room } = layRoom(this.plan, walls, this.wishes, {
+      tiledAt: (wall, joint) =>
+        this.grounds.regionAt(byLay.get(keyOf(wall.name, wall.lays[0]!.name))!, wall, joint),
+      pairs: pairs
+        .filter(({ a, b }) => isIn[a] && isIn[b])
+        .map((pair) => ({ ...pair, a: numbers.get(pair.a)!, b: numbers.get(pair.b)! })),
+    });
+    lays.forEach((lone, i) => {
+      if (!ready.includes(lone)) return;
+      const laid = found.get(walls[i]!)!;
+      this.found.set(lone, laid);
+      this.grounds.settle(lone, laid.chosen.joint);
+    });
+    this.room = {
+      weighed: this.room.weighed + room.weighed,
+      capped: this.room.capped || room.capped,
+    };
+  }
+
+  /** Where a lay stands, by the joint that it has, or the narrowest. */
+  private standing(lone: LoneLay): StandingLone {
+    const joint = this.jointOf(lone);
+    const region = this.grounds.regionAt(lone, lone.wall, joint);
+    return { lone, region, inner: innerSides(region, regionOf(this.plan, lone.of, joint)) };
+  }
+
+  private jointOf(lone: LoneLay): Nm {
+    return this.grounds.jointOf(lone) ?? lone.lay.joint.min;
+  }
+
+  /** Whether it is known at which height a lay's courses stand. */
+  private isStanding(lone: LoneLay): boolean {
+    return this.found.has(lone) || !isLeft(lone) || startAcross(lone) === "follows";
+  }
+
+  /** Whether it is known where a lay's tiles stand across. */
+  private isAcrossKnown(lone: LoneLay): boolean {
+    const root = this.rootOf(lone);
+    return this.found.has(root) || startAcross(root) === "stated";
+  }
+
+  /** The lay that the head joints of a lay go on from in the end; itself where it starts by itself. */
+  private rootOf(lone: LoneLay): LoneLay {
+    const { of, lay } = lone;
+    const from = this.all.find((each) => each.of === of && each.lay.name === lay.goesOnFrom);
+    return from ? this.rootOf(from) : lone;
+  }
+
+  /** A lay as it is left to the search. */
+  private left(lone: LoneLay): Wall {
+    return this.withKnown(lone, lone.wall);
+  }
+
+  /** A lay that stands, with nothing left open but a joint. */
+  private laid(lone: LoneLay): Wall {
+    const { wall, chosen } = this.found.get(lone) ?? { wall: lone.wall, chosen: null };
+    const openings = wall.openings.map((each) => ({ ...each, free: { x: null, y: null } }));
+    const moved = movedOpenings(wall, { openings });
+    const [had] = wall.lays;
+    const start = chosen ? { across: chosen.across, up: chosen.up } : {};
+    const lay = settledLay({ ...had!, ...start }, moved);
+    return this.withKnown(lone, { ...wall, stop: null, openings, lays: [lay] });
+  }
+
+  /**
+   * With the joint that others got with it, where they have theirs. What is set stands where it was measured; what goes on
+   * from another lay as that one is laid. As long as that isn't known, its courses alone are: it is weighed
+   * as if it began with a full tile.
+   */
+  private withKnown(lone: LoneLay, wall: Wall): Wall {
+    const lay = wall.lays[0]!;
+    const joint = this.grounds.jointOf(lone);
+    const width = joint === null ? lay.joint : { ...lay.joint, min: joint, max: joint };
+    const up = lone.lay.set ? this.grounds.upOf(lone, this.jointOf(lone)) : lay.up;
+    const isOwn = startAcross(lone) !== "follows";
+    const across = isOwn ? lay.across : (this.acrossFrom(lone) ?? FULL_TILE);
+    return { ...wall, lays: [{ ...lay, across, up, joint: width }] };
+  }
+
+  /** How a lay goes on from another one; null where that isn't known. */
+  private acrossFrom(lone: LoneLay): AcrossStart | null {
+    const { of, lay } = lone;
+    if (lay.goesOnFrom === null || !this.isAcrossKnown(lone)) return null;
+    const { wall, starts } = this.settled(of);
+    const plot = plotFor(
+      this.plan,
+      wall,
+      lay.name,
+      (at) => starts.get(at.lay.name) ?? anyStart(at),
+    );
+    return plot.lay.across;
+  }
 }
 
-/** What is settled so far, with what a lay settled: starts speak of openings where they stand now. */
-function moved(
-  { wall, starts }: Standing,
-  found: Wall,
-  own: OwnFree,
-  [name, chosen]: readonly [string, Chosen],
-): Standing {
-  const places = found.openings.map(({ at }) => at);
-  const stop = own.stop ? found.size.up : wall.size.up;
-  const next = settle(wall, { stop, places });
-  const had = [...starts].map(([each, start]) => [each, follow(start, wall, next)] as const);
-  return { wall: next, starts: new Map([...had, [name, follow(chosen, found, next)]]) };
+const FULL_TILE = { kind: "full-tile", from: "left" } as const;
+
+/** A start of a lay that nothing is chosen for; where it has its place doesn't hang from it. */
+function anyStart({ lay }: LayPlot): Chosen {
+  const up = lay.up ?? ({ kind: "full-course", from: "bottom" } as const);
+  return { joint: lay.joint.min, across: asSettled(lay).across ?? FULL_TILE, up, choice: null };
+}
+
+function keyOf(wall: string, lay: string): string {
+  return `${wall}/${lay}`;
 }
 
 function follow(chosen: Chosen, from: Wall, to: Wall): Chosen {

@@ -13,15 +13,16 @@ export function solveInOrder(
   return walls.map(({ name }) => solved.get(name)!);
 }
 
-/** Walls in the order in which they are solved: one that another's start goes on from before that other. */
+/** Walls in the order in which they are solved: one that another's start goes on from before that other; several may stand for the lays of one. */
 export function startOrder(walls: readonly Wall[]): Wall[] {
-  const byName = new Map(walls.map((wall) => [wall.name, wall]));
   const seen = new Set<Wall>();
   const order: Wall[] = [];
-  const visit = (wall: Wall | undefined): void => {
-    if (!wall || seen.has(wall)) return;
+  const visit = (wall: Wall): void => {
+    if (seen.has(wall)) return;
     seen.add(wall);
-    for (const from of startedFrom(wall)) visit(byName.get(from));
+    for (const from of startedFrom(wall)) {
+      walls.filter(({ name }) => name === from).forEach(visit);
+    }
     order.push(wall);
   };
   walls.forEach(visit);

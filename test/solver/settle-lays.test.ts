@@ -37,6 +37,31 @@ describe("a wall of several lays that leaves places free", () => {
   });
 });
 
+describe("a list of courses that leaves a place free over its first run", () => {
+  it("has it settled where the head joints go on from that run", () => {
+    const more = `lay field {
+      bond stack
+      joint 0
+      covers bottom to 36
+      across tile centred at 3
+      courses 2, 1 of dado, rest
+    }`;
+    // Tiles of 4 in from 1 in on: of 10 to 15 in only at 13 in none beside the niche is cut across.
+    const NICHE = "niche n {\n at 10 to 15, 18\n size 8 x 8\n movement 0\n }";
+    const text = panelText({ wishes: "prefer {\n few cuts\n}", openings: NICHE }).replace(
+      / {2}lay dado \{[^}]*\}\n {2}lay field \{[^}]*\}/,
+      more,
+    );
+    const answer = solve(planOf(text));
+    validate(answer);
+    assert.deepEqual(
+      answer.walls[0]!.lays.map(({ lay }) => lay.name),
+      ["field", "dado", "field-2"],
+    );
+    assert.equal(answer.walls[0]!.wall.openings[0]!.at.x, 13 * IN);
+  });
+});
+
 /** The best cost of the field's layouts in steps of 1/64 in, whatever is free where it may be. */
 function bestOfField(asked: Plan, [dado]: readonly SolvedLay[]): number[] {
   let best: number[] | null = null;

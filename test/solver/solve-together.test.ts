@@ -39,15 +39,24 @@ describe("walls that are laid together", () => {
     assert.deepEqual([choice!.chosen.score.cuts, pieces.count], [0, 15]);
   });
 
-  it("are laid by themselves where they have several lays", () => {
+  it("are chosen for the room lay by lay where they have several", () => {
     const plan = planOf([{ ...low, across: null }, high]);
     const [back] = solveTogether(plan, [fewCuts]).walls;
-    assert.equal(back!.lays[0]!.choice!.by, "wall");
-    assert.deepEqual(back, solveWall(plan, plan.walls[0]!, new Map()));
+    const [first, second] = back!.lays;
+    assert.deepEqual([first!.choice!.by, first!.choice!.left], ["room", ["across"]]);
+    assert.equal(first!.choice!.chosen.score.cuts, 0);
+    assert.equal(second!.choice, null);
     assert.deepEqual(
-      back.lays.map(({ courses }) => courses.length),
+      back!.lays.map(({ courses }) => courses.length),
       [2, 3],
     );
+  });
+
+  it("are laid by themselves where they have several lays and nothing is wished or free", () => {
+    const plan = planOf([{ ...low, across: null }, high]);
+    const [back] = solveTogether(plan, []).walls;
+    assert.equal(back!.lays[0]!.choice!.by, "wall");
+    assert.deepEqual(back, solveWall(plan, plan.walls[0]!, new Map()));
   });
 
   it("stay bare where they ask for too many pieces or have no lay, the others laid", () => {

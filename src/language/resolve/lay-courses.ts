@@ -22,13 +22,12 @@ export function courseRuns(
 ): readonly Run[] {
   const own: Run = { tile: lay.tile, courses: null };
   if (!statement) return [own];
-  const { report } = draft.scope;
   const runs = statement.runs.flatMap((run, i): Run[] => {
     const tile = tileOf(run, lay.tile, draft);
     const courses = run.many ? courseCount(run.many, "plan/lay-courses", draft) : null;
     if (run.many ? courses === null : i < statement.runs.length - 1) {
       if (!run.many) {
-        report.tell(
+        draft.scope.report.tell(
           "plan/lay-courses",
           run,
           "found the rest before other courses, wanted it last",
@@ -41,10 +40,6 @@ export function courseRuns(
     }
     return tile ? [{ tile, courses }] : [];
   });
-  if (runs.length > 1 && lay.joint.min < lay.joint.max) {
-    const message = "found a range, wanted one joint for a list of courses";
-    report.tellAt("plan/lay-courses", lay.joint.origin, message, { wall: draft.name });
-  }
   return runs.length > 0 ? runs : [own];
 }
 

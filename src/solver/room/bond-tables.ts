@@ -15,6 +15,8 @@ export interface BondLink {
   /** The end of `a` that is there. */
   readonly end: "left" | "right";
   readonly place: number;
+  /** Whether what a plan says of a bond that goes on speaks of these two. */
+  readonly isSayable: boolean;
 }
 
 /** A wall's tiles with one start. */
@@ -110,9 +112,11 @@ export class BondTables {
       this.bonds.filter((each) => each.a === bond.a && each.b === bond.b).map(({ end }) => end),
     );
     const isTold = isOver(this.walls, bond, i);
-    return carriedStarts(this.wanting.plan, to, wall.lay, ends, isTold, corners.size === 1).map(
-      (carried) => ({ ...carried, x: wall.startAcross(carried.x) }),
-    );
+    const isOnly = bond.isSayable && corners.size === 1;
+    return carriedStarts(this.wanting.plan, to, wall.lay, ends, isTold, isOnly).map((carried) => ({
+      ...carried,
+      x: wall.startAcross(carried.x),
+    }));
   }
 
   /** Each wall's starts, with those that are critical for others as they come to it round up to all corners. */

@@ -190,9 +190,11 @@ export class BondedWalls {
   private statedFrom(i: number, taken: ReadonlyMap<number, Taken>): CarriedStart | null {
     const { across } = this.walls[i]!.lay;
     if (!across || !("wall" in across)) return null;
-    const from = this.walls.findIndex(({ wall }) => wall.name === across.wall);
-    const meet = this.bondsOf(i).some((bond) => otherOf(bond, i) === from);
-    return taken.has(from) && meet ? across : null;
+    const meets = this.bondsOf(i)
+      .filter(({ isSayable }) => isSayable)
+      .map((bond) => otherOf(bond, i))
+      .some((other) => taken.has(other) && this.walls[other]!.wall.name === across.wall);
+    return meets ? across : null;
   }
 
   private bondsOf(i: number): BondLink[] {

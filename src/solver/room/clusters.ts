@@ -1,7 +1,7 @@
-import type { Wall } from "../../model/index.js";
+import type { Lay, Wall } from "../../model/index.js";
 import type { CornerPair } from "./corners.js";
 
-/** Walls that are laid with one tile in one range of joints: they get one joint. */
+/** Walls that get one joint: they are laid with one tile in one range of joints, or from one block. */
 export interface JointGroup {
   /** The walls' numbers. */
   readonly walls: readonly number[];
@@ -45,12 +45,38 @@ export function partsOf(
 }
 
 function groupsOf(walls: readonly Wall[]): JointGroup[] {
-  const groups = new Map<string, number[]>();
-  walls.forEach(({ lays: [lay] }, i) => {
-    if (!lay) return;
-    const { tile, joint } = lay;
-    const key = joint.min < joint.max ? `${tile.name} ${joint.min} ${joint.max}` : `${i}`;
-    groups.set(key, [...(groups.get(key) ?? []), i]);
+  const laid = walls.flatMap(({ lays: [lay] }, i) => (lay ? [{ i, lay }] : []));
+  return jointGroups(laid.map(({ lay }) => lay)).map((group) => ({
+    walls: group.map((k) => laid[k]!.i),
+  }));
+}
+
+/** Whether some lays of a block share a range of joints, so that they are weighed together. */
+export function isSharingJoint({ lays }: Wall): boolean {
+  const isRange = ({ joint }: Lay) => joint.min < joint.max;
+  return lays.some(
+    (lay, i) =>
+      isRange(lay) &&
+      lays.some((other, k) => k > i && isRange(other) && other.origin === lay.origin),
+  );
+}
+
+/**
+ * The numbers of lays that get one joint: those of one tile in one range, and those of one block, which states one joint
+ * for all its tiles. A lay whose joint is stated is by itself.
+ */
+export function jointGroups(lays: readonly Lay[]): number[][] {
+  const first = new Map<unknown, number>();
+  const ties = lays.flatMap(({ tile, joint, origin }, i): number[][] => {
+    if (joint.min === joint.max) return [];
+    return [origin, `${tile.name} ${joint.min} ${joint.max}`].map((key) => {
+      const known = first.get(key) ?? i;
+      first.set(key, known);
+      return [known, i];
+    });
   });
-  return [...groups.values()].map((each) => ({ walls: each }));
+  return partsOf(
+    lays.map((_, i) => i),
+    ties,
+  );
 }

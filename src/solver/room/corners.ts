@@ -8,6 +8,19 @@ export interface CornerPair {
   readonly end: "left" | "right";
 }
 
+/** Two lays that meet at a corner, each alone on its wall. */
+export interface LayPair extends CornerPair {
+  /** Whether both start where the search has them, so that the bond between them can be weighed. */
+  readonly isBonded: boolean;
+  /** Whether each stands beside most of the other: what a plan says of a bond that goes on speaks of such lays. */
+  readonly isSayable: boolean;
+}
+
+/** The corners of walls that have one lay each. */
+export function wholePairs(walls: readonly Wall[]): LayPair[] {
+  return cornerPairs(walls).map((pair) => ({ ...pair, isBonded: true, isSayable: true }));
+}
+
 /** The corners at which two laid walls meet, each once. */
 export function cornerPairs(walls: readonly Wall[]): CornerPair[] {
   const pairs = new Map<string, CornerPair>();

@@ -1,8 +1,8 @@
-import { isCorner, type Plan, type Wish } from "../../model/index.js";
+import type { Plan, Wish } from "../../model/index.js";
 import { balanceOf, imbalanceAcross } from "../choose/balance.js";
 import { scoreOf } from "../choose/score-laid.js";
 import type { Score, SolvedLay, SolvedWall } from "../solved.js";
-import { isTold, type MeetingLays, meetingLays, type WallEnd } from "../corner-lays.js";
+import { endsAt, type MeetingLays, meetingLays, type WallEnd } from "../corner-lays.js";
 import { BondEnd, bondMiss, gapBetween } from "./bond-miss.js";
 import { type CornerPair, cornerPairs } from "./corners.js";
 import { centreMiss, coursesMiss, openingMiss, sideMiss } from "./misses.js";
@@ -80,12 +80,7 @@ function cornerMissed(
   end: CornerPair["end"],
   missedOf: MissedOf,
 ): number {
-  const ends = [
-    { wall: one, side: end },
-    { wall: other, side: end === "left" ? "right" : "left" },
-  ] as const;
-  const { meets } = one.wall.edges[end];
-  const told = isCorner(meets) && isTold(meets, end) ? ends : ([ends[1], ends[0]] as const);
+  const told = endsAt(one, other, end);
   return meetingLays(...told).reduce((sum, each) => sum + missedOf(each, told), 0);
 }
 
@@ -95,7 +90,7 @@ function bondMissed(
   other: SolvedLay,
   [over, under]: readonly [WallEnd, WallEnd],
 ): number {
-  const endOf = ({ wall: { wall, region }, side }: WallEnd, { lattice }: SolvedLay): BondEnd =>
+  const endOf = ({ wall: { wall }, side }: WallEnd, { region, lattice }: SolvedLay): BondEnd =>
     new BondEnd({ wall, region, lattice }, side);
   const ends = [endOf(over, lay), endOf(under, other)] as const;
   return bondMiss(...ends, gapBetween(plan, ...ends));

@@ -6,7 +6,7 @@ import { hasSlopes } from "../choose/sloped-origins.js";
 import { isOneTile } from "./bond-miss.js";
 import { ROOM_MOST } from "./budget.js";
 import { type Cluster, clustersOf, partsOf } from "./clusters.js";
-import { type CornerPair, cornerPairs } from "./corners.js";
+import { type LayPair, wholePairs } from "./corners.js";
 import { compareCosts, type Cost, lessBy, sumOf } from "./cost.js";
 import { type Link, type LinkedFound, LinkedWalls } from "./linked-walls.js";
 import { endsOf } from "./joint-ends.js";
@@ -51,19 +51,26 @@ interface ClusterFound {
   readonly cost: Cost;
 }
 
+/** Where walls stand that have one lay each; by default it has all of its wall. */
+export interface RoomGround {
+  readonly tiledAt?: TiledAt;
+  /** Where they meet; by default at all corners. */
+  readonly pairs?: readonly LayPair[];
+}
+
 /** Finds the best layout of walls together for these wishes, the most wanted first. */
 export function searchRoom(
   plan: Plan,
   walls: readonly Wall[],
   wishes: readonly Wish[],
-  tiledAt?: TiledAt,
+  { tiledAt, pairs = wholePairs(walls) }: RoomGround = {},
 ): RoomFound {
-  return new RoomSearch(wantingOf(plan, wishes, tiledAt), walls).run();
+  return new RoomSearch(wantingOf(plan, wishes, tiledAt), walls, pairs).run();
 }
 
 class RoomSearch {
   private readonly effort: Effort = { cells: 0 };
-  private readonly links: readonly (CornerPair & Pick<Link, "place" | "wanted">)[];
+  private readonly links: readonly Link[];
   private readonly found = new Map<number, WallFound>();
   private weighed = 0;
   private capped = false;
@@ -73,17 +80,19 @@ class RoomSearch {
   constructor(
     private readonly wanting: Wanting,
     private readonly walls: readonly Wall[],
+    pairs: readonly LayPair[],
   ) {
-    const corners = cornerPairs(walls);
     this.links = wanting.wishes.flatMap(({ wish, place }) => {
       const { kind: wanted } = wish.wanted;
       if (wanted !== "courses-meet" && wanted !== "bond-goes-on") return [];
-      return corners
+      return pairs
         .filter(
           ({ a, b }) => wish.wall === null || [a, b].some((i) => walls[i]!.name === wish.wall),
         )
-        .filter(({ a, b }) => wanted === "courses-meet" || this.haveOneTile(a, b))
-        .map((pair) => ({ ...pair, place, wanted }));
+        .filter(
+          ({ a, b, isBonded }) => wanted === "courses-meet" || (isBonded && this.haveOneTile(a, b)),
+        )
+        .map(({ a, b, end, isSayable }) => ({ a, b, end, isSayable, place, wanted }));
     });
   }
 
@@ -260,7 +269,7 @@ class RoomSearch {
     }
     if (min === max) return [min];
     // Joints at which starts that come round a corner meet what is critical there are not looked for.
-    const isBonded = ({ a, b, wanted }: CornerPair & Pick<Link, "wanted">): boolean =>
+    const isBonded = ({ a, b, wanted }: Link): boolean =>
       wanted === "bond-goes-on" && (numbers.includes(a) || numbers.includes(b));
     if (this.links.some(isBonded)) this.capped = true;
     const ends = walls.flatMap(([least, most]) => endsOf(least!, most!, isAll));

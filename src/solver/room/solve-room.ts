@@ -3,48 +3,50 @@ import type { Chosen } from "../choose/index.js";
 import { sayAcross, sayUp } from "../choose/named-starts.js";
 import { startOf, weighQuickly } from "../choose/weigh.js";
 import type { Choice, Option, RoomChoice } from "../solved.js";
-import { type RoomFound, searchRoom } from "./search-room.js";
+import { type RoomFound, type RoomGround, searchRoom } from "./search-room.js";
+import { isSharingJoint } from "./clusters.js";
 import { isFree, movedOpenings, settle, settledAcross, settledUp } from "./settle.js";
 import type { WallFound } from "./wall-at.js";
-import type { TiledAt } from "./wanting.js";
 
-/** A plan with all that it left free settled, and how its walls are laid. */
+/** A wall with all that it left free settled, and how its lay starts. */
+export interface WallChosen {
+  readonly wall: Wall;
+  readonly chosen: Chosen;
+}
+
+/** How walls are laid together. */
 export interface RoomLaid {
-  readonly plan: Plan;
-  /** By the names of the walls that the room's search chose for. */
-  readonly chosen: ReadonlyMap<string, Chosen>;
-  readonly room: RoomChoice;
+  /** By the walls as they were asked for. */
+  readonly walls: ReadonlyMap<Wall, WallChosen>;
+  readonly room: Pick<RoomChoice, "weighed" | "capped">;
 }
 
 /** Whether a plan asks for its walls to be laid together. */
 export function isRoom({ wishes, walls }: Plan): boolean {
-  return wishes.length > 0 || walls.some((wall) => wall.lays.length > 0 && isFree(wall));
+  return (
+    wishes.length > 0 ||
+    walls.some((wall) => wall.lays.length > 0 && (isFree(wall) || isSharingJoint(wall)))
+  );
 }
 
 /**
- * Lays the walls of a plan together, for these wishes in this order. `walls` are those that may be laid;
- * the others stay as they are. `tiledAt` says what of a wall its first lay has; by default it has all of it.
+ * Lays walls of a plan that have one lay each together, for these wishes in this order. `ground` says what of its wall each lay
+ * has, and which of them meet; by default each has all of its wall.
  */
 export function layRoom(
   plan: Plan,
   walls: readonly Wall[],
   wishes: readonly Wish[],
-  tiledAt?: TiledAt,
+  ground?: RoomGround,
 ): RoomLaid {
-  const found = searchRoom(plan, walls, wishes, tiledAt);
-  const settled = new Map<Wall, Wall>();
-  const chosen = new Map<string, Chosen>();
+  const found = searchRoom(plan, walls, wishes, ground);
+  const laid = new Map<Wall, WallChosen>();
   for (const [i, each] of found.walls) {
-    const wall = walls[i]!;
-    const standing = isFree(wall) ? settle(wall, each.settled) : wall;
-    settled.set(wall, standing);
-    chosen.set(wall.name, chosenOf(wall.lays[0]!, standing, each, found));
+    const asked = walls[i]!;
+    const wall = isFree(asked) ? settle(asked, each.settled) : asked;
+    laid.set(asked, { wall, chosen: chosenOf(asked.lays[0]!, wall, each, found) });
   }
-  return {
-    plan: { ...plan, walls: plan.walls.map((wall) => settled.get(wall) ?? wall) },
-    chosen,
-    room: { weighed: found.weighed, capped: found.capped, unsettled: [] },
-  };
+  return { walls: laid, room: { weighed: found.weighed, capped: found.capped } };
 }
 
 function chosenOf(

@@ -45,7 +45,10 @@ export class WallFields {
   private readonly bases = new Map<Nm, Base>();
   /** What all openings take where they are drawn, whether the lay is round them or not. */
   private knownTaken: Region<Opening>["takeaways"] | null = null;
-  private readonly wishes: Readonly<Record<"across" | "up" | "under" | "cuts", RankedWish[]>>;
+  private readonly under: readonly RankedWish[];
+  /** The ranks of the wishes for few cuts. */
+  readonly cutPlaces: readonly number[];
+  private readonly wishes: Readonly<Record<"across" | "up", RankedWish[]>>;
 
   constructor(
     readonly wanting: Wanting,
@@ -57,12 +60,8 @@ export class WallFields {
     private readonly sharers: number,
   ) {
     const kinds = (...kind: Parameters<typeof wishesOf>[2]) => wishesOf(wanting, wall.name, kind);
-    this.wishes = {
-      across: kinds("centre", "equal-ends"),
-      up: kinds("whole-at-opening", "whole-at-side"),
-      under: kinds("no-cut"),
-      cuts: kinds("few-cuts"),
-    };
+    this.under = kinds("no-cut");
+    this.cutPlaces = kinds("few-cuts").map(({ place }) => place);
     const numbers = wall.openings.map((_, i) => i);
     const isFreeIn = (i: number, direction: "x" | "y") =>
       wall.openings[i]!.free[direction] !== null;
@@ -72,14 +71,26 @@ export class WallFields {
     };
     this.moving = numbers.filter((i) => isFreeIn(i, "x") || isFreeIn(i, "y"));
     const isWished = (i: number, wishes: readonly RankedWish[]) =>
-      wishes.some(({ wish }) => this.openingOf(wish) === i);
+      wishes.some((wish) => this.openingOf(wish) === i);
+    this.isFree = isFree(wall);
+    this.drawn = settledOf(wall);
+    this.first = this.fieldsOf(wall);
+    const speaksOf = (wish: RankedWish) => this.isRound(this.openingOf(wish));
+    this.wishes = {
+      across: kinds("centre", "equal-ends").filter(speaksOf),
+      up: kinds("whole-at-opening", "whole-at-side").filter(speaksOf),
+    };
     this.wished = {
       x: this.free.x.filter((i) => isWished(i, this.wishes.across)),
       y: this.free.y.filter((i) => isWished(i, this.wishes.up)),
     };
-    this.isFree = isFree(wall);
-    this.drawn = settledOf(wall);
-    this.first = this.fieldsOf(wall);
+  }
+
+  /** Whether the lay is round an opening: of a wall's lays only those have a tile or a joint there. */
+  private isRound(i: number | null): boolean {
+    if (i === null || this.moving.includes(i)) return true;
+    const { takeaways } = this.first.own.region;
+    return takeaways.some(({ opening }) => opening === this.wall.openings[i]);
   }
 
   /** At most the wall's share of some heights, evenly taken. */
@@ -98,11 +109,6 @@ export class WallFields {
     if (found === 0 || this.effort.cells <= ROOM_MOST.cells) return false;
     this.isThinned = true;
     return true;
-  }
-
-  /** The ranks of the wishes for few cuts. */
-  get cutPlaces(): readonly number[] {
-    return this.wishes.cuts.map(({ place }) => place);
   }
 
   /** The wall with all that is free where it comes to stand. */
@@ -139,7 +145,7 @@ export class WallFields {
     const { plan, tiledAt } = this.wanting;
     const { joint } = this;
     const own = fieldOf(plan, wall, wall.lays[0]!, joint, tiledAt(wall, joint));
-    const under = this.wishes.under.map(({ wish: { wanted }, place }) => {
+    const under = this.under.map(({ wish: { wanted }, place }) => {
       const limits = limitsUnder(plan.limits, wanted.kind === "no-cut" ? wanted.under : 0);
       return { place, field: withLimits(own, limits) };
     });
@@ -171,7 +177,7 @@ export class WallFields {
 
   /** Whether a tile or a joint is wanted in the middle of an opening. */
   isCentred(i: number): boolean {
-    return this.wishes.across.some(({ wish }) => this.openingOf(wish) === i);
+    return this.wishes.across.some((wish) => this.openingOf(wish) === i);
   }
 
   /** All tiles that an opening may meet. */
@@ -216,12 +222,12 @@ export class WallFields {
     at: { readonly x: Nm; readonly y: Nm },
   ): void {
     const lattice = latticeOf(this.lay, this.joint, at.x, at.y);
-    for (const { wish, place } of this.wishes[direction]) {
+    for (const wish of this.wishes[direction]) {
       const opening = this.openingOf(wish);
       if (opening !== null && this.free[direction === "across" ? "x" : "y"].includes(opening)) {
         continue;
       }
-      missed.set(place, this.missedBy(wish, own, lattice, this.drawn.places));
+      missed.set(wish.place, this.missedBy(wish, own, lattice, this.drawn.places));
     }
   }
 
@@ -236,27 +242,27 @@ export class WallFields {
       i !== j ? at : direction === "across" ? { ...at, x: place } : { ...at, y: place },
     );
     return this.wishes[direction]
-      .filter(({ wish }) => this.openingOf(wish) === i)
-      .map(({ wish, place: rank }) => ({
-        place: rank,
+      .filter((wish) => this.openingOf(wish) === i)
+      .map((wish) => ({
+        place: wish.place,
         missed: this.missedBy(wish, this.first.own, lattice, places),
       }));
   }
 
   /** The number of the opening that a wish is for. */
-  private openingOf({ wanted }: RankedWish["wish"]): number | null {
+  private openingOf({ wish: { wanted } }: RankedWish): number | null {
     const of =
       wanted.kind === "centre" ? wanted.on : wanted.kind === "whole-at-opening" ? wanted.of : null;
     return of && this.wall.openings.findIndex(({ name }) => name === of.opening);
   }
 
   private missedBy(
-    wish: RankedWish["wish"],
+    wish: RankedWish,
     own: Field,
     lattice: Lattice,
     places: readonly Opening["at"][],
   ): number {
-    const { wanted } = wish;
+    const { wanted } = wish.wish;
     const i = this.openingOf(wish);
     switch (wanted.kind) {
       case "centre":

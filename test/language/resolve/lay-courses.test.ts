@@ -1,4 +1,5 @@
 import assert from "node:assert/strict";
+import { NM_PER } from "../../../src/measure/index.js";
 import { solveText } from "../../support/solve-text.js";
 import { wallOfLays } from "./lays-text.js";
 
@@ -7,6 +8,7 @@ function read(courses: string, joint = "0") {
   const { solved, diagnostics } = solveText(wallOfLays(lay));
   const told = diagnostics.filter(({ code }) => code.startsWith("plan/"));
   return {
+    joints: solved.walls[0]!.lays.map(({ joint: width }) => width),
     counts: solved.walls[0]!.lays.map(({ lay: { name }, courses: all }) => `${all.length} ${name}`),
     told: told.map(({ code, message }) => `${code} ${message}`),
   };
@@ -14,7 +16,7 @@ function read(courses: string, joint = "0") {
 
 describe("a list of courses", () => {
   it("counts courses of the lay's own tile where it names none", () => {
-    assert.deepEqual(read("3"), { counts: ["3 field"], told: [] });
+    assert.deepEqual(read("3"), { counts: ["3 field"], told: [], joints: [0] });
     assert.deepEqual(read("3, 2 of liner").counts, ["3 field", "2 liner"]);
     // 24 in - 3 x 4 in - 1 in leave 11 in: three courses of 4 in, the last one cut.
     assert.deepEqual(read("3, 1 of liner, rest").counts, ["3 field", "1 liner", "3 field-2"]);
@@ -32,11 +34,16 @@ describe("a list of courses", () => {
     }
   });
 
-  it("has the rest last, and one joint", () => {
+  it("has the rest last", () => {
     assert.match(read("rest, 2 of liner").told.join(), /found the rest before other courses/);
-    assert.match(
-      read("2, rest of liner", "0 to 1/8").told.join(),
-      /found a range, wanted one joint/,
-    );
+  });
+
+  it("has one joint out of a range for all its tiles", () => {
+    // Three courses of 4 in and five of 1 in with joints of 1/2 in between are 20 1/2 in high: the sixth liner ends at 22.
+    const { told, joints } = read("3, rest of liner", "1/8 to 1/2");
+    assert.deepEqual(told, []);
+    assert.equal(joints.length, 2);
+    assert.equal(joints[0], joints[1]);
+    assert.ok(NM_PER.inch / 8 <= joints[0]! && joints[0]! <= NM_PER.inch / 2);
   });
 });

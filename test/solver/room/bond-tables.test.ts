@@ -5,7 +5,7 @@ import { WallAt } from "../../../src/solver/room/wall-at.js";
 import { wantingOf } from "../../../src/solver/room/wanting.js";
 import { bondedRoom, type BondedRoom } from "./bonded-room.js";
 
-const bond = { a: 0, b: 1, end: "right", place: 1 } as const;
+const bond = { a: 0, b: 1, end: "right", place: 1, isSayable: true } as const;
 
 function tables(parts: BondedRoom): { tables: BondTables; walls: readonly WallAt[] } {
   const { plan } = bondedRoom(parts);

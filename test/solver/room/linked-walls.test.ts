@@ -17,7 +17,7 @@ function linked(...heights: readonly string[]): LinkedWalls {
     (wall) => new WallAt(wanting, wall, wall.lays[0]!, 0, { cells: 0 }, true, 2),
   );
   return new LinkedWalls(wanting, at, [
-    { a: 0, b: 1, end: "right", place: 1, wanted: "courses-meet" },
+    { a: 0, b: 1, end: "right", place: 1, isSayable: true, wanted: "courses-meet" },
   ]);
 }
 

@@ -13,19 +13,17 @@ describe("a room that is laid together", () => {
 
   it("keeps what is stated, and tells of no choice there", () => {
     const plan = askedOf(`prefer {\n few cuts\n}\n${roomWall("back", SASH, LAID)}`);
-    const { chosen, plan: laid } = layRoom(plan, plan.walls, plan.wishes);
-    const back = chosen.get("back")!;
-    assert.deepEqual(
-      [back.across, back.up, back.choice],
-      [plan.walls[0]!.lays[0]!.across, plan.walls[0]!.lays[0]!.up, null],
-    );
-    assert.deepEqual(laid.walls, plan.walls);
+    const [asked] = plan.walls;
+    const { wall, chosen } = layRoom(plan, plan.walls, plan.wishes).walls.get(asked!)!;
+    const { across, up } = asked!.lays[0]!;
+    assert.deepEqual([chosen.across, chosen.up, chosen.choice], [across, up, null]);
+    assert.equal(wall, asked);
   });
 
   it("settles what is free within its range, here on the joints: no tile beside it is cut", () => {
     const plan = askedOf(`prefer {\n few cuts\n}\n${roomWall("back", MOVING, LAID)}`);
-    const { plan: laid } = layRoom(plan, plan.walls, plan.wishes);
-    const inches = laid.walls[0]!.openings[0]!.at.x / 25_400_000;
+    const { wall } = layRoom(plan, plan.walls, plan.wishes).walls.get(plan.walls[0]!)!;
+    const inches = wall.openings[0]!.at.x / 25_400_000;
     assert.ok(inches === 12 || inches === 16, `${inches}`);
   });
 
@@ -34,9 +32,9 @@ describe("a room that is laid together", () => {
     const plan = askedOf(
       `${wishes}${roomWall("back", MOVING.replace("12 to 17", "12 1/4 to 13 1/4"), "")}`,
     );
-    const { plan: laid, chosen } = layRoom(plan, plan.walls, plan.wishes);
-    const { across, up } = chosen.get("back")!;
-    const [sash] = laid.walls[0]!.openings;
+    const { wall, chosen } = layRoom(plan, plan.walls, plan.wishes).walls.get(plan.walls[0]!)!;
+    const { across, up } = chosen;
+    const [sash] = wall.openings;
     assert.ok(up.kind === "at-opening" && up.opening === sash);
     assert.ok("centre" in across && across.centre.on === "opening");
     assert.equal(across.centre.opening, sash);
