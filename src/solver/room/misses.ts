@@ -11,12 +11,13 @@ export type Courses = Pick<Lattice, "y" | "face" | "joint">;
 
 /**
  * How bed joints of two lays miss each other, nm; half a nanometre is none. Where neither module is a
- * whole multiple of the other they can't meet: then it is the smaller module.
+ * whole multiple of the other they can't meet: then it is the height of the smaller tile, whatever the
+ * joint, so that no narrower one seems to come nearer.
  */
 export function coursesMiss(a: Courses, b: Courses): Nm {
   const modules = [a.face.up + a.joint, b.face.up + b.joint];
   const [small, large] = [Math.min(...modules), Math.max(...modules)];
-  if (large % small !== 0) return small;
+  if (large % small !== 0) return Math.min(a.face.up, b.face.up);
   const twice = 2 * a.y - a.joint - (2 * b.y - b.joint);
   return Math.floor(aroundZero(twice, 2 * small) / 2);
 }

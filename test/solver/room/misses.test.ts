@@ -28,8 +28,10 @@ describe("what wishes miss", () => {
     assert.equal(coursesMiss(lattice({ y: 34 }), large), 0);
   });
 
-  it("is, for courses that can't meet, the smaller module", () => {
-    assert.equal(coursesMiss(lattice({}), lattice({ face: { across: 60, up: 40 } })), 34);
+  it("is, for courses that can't meet, the height of the smaller tile, at any joint", () => {
+    const large = lattice({ face: { across: 60, up: 40 } });
+    assert.equal(coursesMiss(lattice({}), large), 30);
+    assert.equal(coursesMiss(lattice({ joint: 2 }), large), 30);
   });
 
   it("is, for a centre, how far the nearest middle of a tile or a joint is", () => {
