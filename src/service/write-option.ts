@@ -40,6 +40,13 @@ export function writeOption(
   return insert && [...edits, insert];
 }
 
+/** Writes the joint that a lay got into its block, in place of a range. null where the block isn't to be found, or isn't understood. */
+export function writeJoint(state: DocumentState, { lay, joint }: SolvedLay): TextEdit[] | null {
+  const block = statementFrom(state, lay.origin);
+  if (block?.kind !== "lay" || block.body.some(({ kind }) => kind === "broken")) return null;
+  return jointEdits(state, block, exactLength(joint, state.outcome.plan.units));
+}
+
 /** A range gives way to the option's joint; one joint stays as it is written. */
 function jointEdits(state: DocumentState, { body }: Syntax.LayStatement, text: string): TextEdit[] {
   const joint = body.find((part): part is Syntax.JointStatement => part.kind === "joint");

@@ -1,12 +1,12 @@
 import type { Syntax } from "../language/index.js";
 import { exactLength } from "../measure/index.js";
 import type { Wall } from "../model/index.js";
-import { type SolvedPlan, startedLays } from "../solver/index.js";
+import { type SolvedLay, type SolvedPlan, type SolvedWall, startedLays } from "../solver/index.js";
 import type { DocumentState } from "./document-state.js";
 import type { TextEdit } from "./edits.js";
 import { ownStart } from "./own-start.js";
 import { statementFrom } from "./statement-from.js";
-import { writeOption } from "./write-option.js";
+import { writeJoint, writeOption } from "./write-option.js";
 
 /**
  * Writes a layout of the whole room into the text as one edit: every wall's start and joint, and in place
@@ -18,13 +18,25 @@ export function writeRoom(state: DocumentState, { walls }: SolvedPlan): TextEdit
     const places = placeEdits(state, solved.wall);
     if (!places) return null;
     edits.push(...places);
-    for (const laid of startedLays(solved)) {
-      const own = writeOption(state, laid, ownStart(solved, laid));
+    const started = startedLays(solved);
+    const lays = [
+      ...started.map((laid) => writeOption(state, laid, ownStart(solved, laid))),
+      ...joinedLays(solved, started).map((laid) => writeJoint(state, laid)),
+    ];
+    for (const own of lays) {
       if (!own) return null;
       edits.push(...own);
     }
   }
   return edits;
+}
+
+/** What is over set courses of its block: it starts as they do, but its joint may have been left open. One of each block. */
+function joinedLays({ lays }: SolvedWall, started: readonly SolvedLay[]): SolvedLay[] {
+  const isOpen = ({ lay: { joint } }: SolvedLay) => joint.min < joint.max;
+  const isOf = (laid: SolvedLay) => (other: SolvedLay) => other.lay.origin === laid.lay.origin;
+  const open = lays.filter((laid) => isOpen(laid) && !started.some(isOf(laid)));
+  return open.filter((laid, i) => open.findIndex(isOf(laid)) === i);
 }
 
 /** In place of each range of a wall the place that was taken. */

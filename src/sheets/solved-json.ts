@@ -112,7 +112,7 @@ function* layJson(wall: SolvedWall, solved: SolvedLay): Generator<string> {
   const { lay, joint, courses, choice, below } = solved;
   yield `{"name":${JSON.stringify(lay.name)},"tile":${JSON.stringify(lay.tile.name)},"bond":${JSON.stringify(bondName(lay.bond))},`;
   yield `"joint":${mm(joint)},\n`;
-  yield `"across":${JSON.stringify(acrossJson(wall, solved.across))},`;
+  yield `"across":${JSON.stringify(acrossJson(wall, solved, solved.across))},`;
   yield `"up":${JSON.stringify(upJson(wall, solved, solved.up))},\n`;
   if (lay.set) yield `"set":${JSON.stringify(setJson(solved, lay.set))},\n`;
   yield `"choice":${JSON.stringify(choice && choiceJson(wall, solved, choice))},\n"courses":[`;
@@ -156,7 +156,7 @@ function* piecesJson(solved: SolvedLay): Generator<string> {
 /** What was left to the solver, what it chose, and the next best, each with its numbers. */
 function choiceJson(wall: SolvedWall, solved: SolvedLay, choice: Choice): object {
   const option = ({ across, up, joint, score }: Option): object => ({
-    across: acrossJson(wall, across),
+    across: acrossJson(wall, solved, across),
     up: upJson(wall, { ...solved, joint }, up),
     joint: mm(joint),
     score: scoreJson(score),

@@ -15,6 +15,10 @@ import {
 export interface AcrossJson {
   readonly mode: "tile" | "joint" | "left" | "right" | "wrapped" | "mirrored";
   readonly at: number;
+  /** The wall that it goes on from; left out where it starts by itself. */
+  readonly from?: string;
+  /** Of a wrapped bond: whether the corner's joint is added to the tile or swallowed by it. */
+  readonly joint?: "added" | "swallowed";
 }
 
 /** Where the courses stand: the bottom of the course that is spoken of, or a joint's middle. */
@@ -23,13 +27,15 @@ export interface UpJson {
   readonly at: number;
 }
 
-export function acrossJson({ wall, region, lays }: SolvedWall, start: SettledStart): AcrossJson {
+export function acrossJson(
+  { wall }: SolvedWall,
+  { region, lattice }: SolvedLay,
+  start: SettledStart,
+): AcrossJson {
   if ("x" in start) {
-    const face = lays[0]?.lattice.face.across ?? 0;
-    return {
-      mode: start.kind,
-      at: toMillimetres(start.corner === "left" ? start.x + face : start.x),
-    };
+    const at = toMillimetres(start.corner === "left" ? start.x + lattice.face.across : start.x);
+    const joint = start.kind === "wrapped" ? { joint: start.joint } : {};
+    return { mode: start.kind, at, from: start.wall, ...joint };
   }
   if (start.kind === "full-tile") {
     return { mode: start.from, at: toMillimetres(region.bounds[start.from]) };

@@ -39,6 +39,28 @@ describe("a room's layout of a wall with several lays", () => {
   });
 });
 
+describe("a room's layout of a block of which courses are set", () => {
+  const text = panelText({
+    wishes: "prefer {\n whole courses at top\n}",
+    dado: "across full tile from left\n up full course from bottom\n set courses 1 to 1 joint 1/8",
+  })
+    .replace("courses 2", "")
+    .replace("joint 1/8", "joint 1/8 to 1/4")
+    .replace(/ {2}lay field \{[^}]*\}/, "");
+
+  it("has the joint that the rest got, in place of the range", () => {
+    const state = stateOf(text);
+    const [, over] = state.outcome.solved.walls[0]!.lays;
+    assert.ok(over!.lay.joint.min < over!.lay.joint.max);
+    const written = edited(text, writeRoom(state, state.outcome.solved)!);
+    assert.doesNotMatch(written, /joint 1\/8 to 1\/4/);
+    assert.match(written, /set courses 1 to 1 joint 1\/8/);
+    const again = stateOf(written).outcome.solved.walls[0]!.lays;
+    assert.equal(again[1]!.joint, over!.joint);
+    assert.deepEqual([...again[1]!.pieces.bounds], [...over!.pieces.bounds]);
+  });
+});
+
 describe("a room's layout written down", () => {
   const state = stateOf(ROOM);
   const edits = writeRoom(state, state.outcome.solved)!;

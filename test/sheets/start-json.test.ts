@@ -10,13 +10,34 @@ const sash = wall.wall.openings[0]!;
 describe("a start as JSON", () => {
   it("tells across by the middle of the tile or joint, or the edge it is flush with", () => {
     const middle = { mode: "tile", at: 508 };
-    assert.deepEqual(acrossJson(wall, { kind: "tile", centre: { on: "wall" } }), middle);
+    assert.deepEqual(acrossJson(wall, laid, { kind: "tile", centre: { on: "wall" } }), middle);
     const onSash = { kind: "joint", centre: { on: "opening", opening: sash } } as const;
-    assert.deepEqual(acrossJson(wall, onSash), { mode: "joint", at: 508 });
-    const left = acrossJson(wall, { kind: "full-tile", from: "left" });
+    assert.deepEqual(acrossJson(wall, laid, onSash), { mode: "joint", at: 508 });
+    const left = acrossJson(wall, laid, { kind: "full-tile", from: "left" });
     assert.deepEqual(left, { mode: "left", at: 3.175 });
-    const right = acrossJson(wall, { kind: "full-tile", from: "right" });
+    const right = acrossJson(wall, laid, { kind: "full-tile", from: "right" });
     assert.deepEqual(right, { mode: "right", at: 1012.825 });
+  });
+
+  it("tells the wall that it goes on from, and how", () => {
+    const x = 25_400_000;
+    const carried = { wall: "side", corner: "left", x } as const;
+    const wrapped = acrossJson(wall, laid, { kind: "wrapped", joint: "added", ...carried });
+    // The inner edge of the tile: its left edge and its face.
+    assert.deepEqual(wrapped, { mode: "wrapped", at: 127, from: "side", joint: "added" });
+    const mirrored = acrossJson(wall, laid, { kind: "mirrored", ...carried });
+    assert.deepEqual(mirrored, { mode: "mirrored", at: 127, from: "side" });
+    const right = acrossJson(wall, laid, { kind: "mirrored", ...carried, corner: "right" });
+    assert.equal(right.at, 25.4);
+  });
+
+  it("tells the edge that a lay has of its wall", () => {
+    const beside = "covers left to 12\n bond stack\n joint 1/8\n up full course from bottom";
+    const more = `lay field {\n ${beside}\n across full tile from right\n }\n}`;
+    const text = WALL.replace(/\}\s*$/, more);
+    const solved = solveClean(text).solved.walls[1]!;
+    const low = solved.lays.find(({ lay }) => lay.name === "field-2")!;
+    assert.deepEqual(acrossJson(solved, low, low.across), { mode: "right", at: 304.8 });
   });
 
   it("tells up by the bottom of the course, or the middle of the joint", () => {

@@ -74,7 +74,7 @@ function* layJson(plan: Plan, found: WallOptions): Generator<string> {
 }
 
 function startJson({ wall, lay, across, up, joint }: LaidOption): object {
-  return { across: acrossJson(wall, across), up: upJson(wall, lay, up), joint: mm(joint) };
+  return { across: acrossJson(wall, lay, across), up: upJson(wall, lay, up), joint: mm(joint) };
 }
 
 /** In the order in which the measures decide. */

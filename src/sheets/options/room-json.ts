@@ -83,7 +83,8 @@ function wallJson(solved: SolvedWall): object[] {
   const { wall, lays } = solved;
   return lays.map((lay) => ({
     name: wall.name,
-    across: acrossJson(solved, lay.across),
+    lay: lay.lay.name,
+    across: acrossJson(solved, lay, lay.across),
     up: upJson(solved, lay, lay.up),
     joint: toMillimetres(lay.joint),
     top: toMillimetres(wall.size.up),
