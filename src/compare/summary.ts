@@ -1,5 +1,5 @@
-import type { Unit } from "../measure/index.js";
-import type { Comparison, Pair, WallComparison, WallReading } from "./comparison.js";
+import { counted, type Unit } from "../measure/index.js";
+import type { Comparison, WallComparison } from "./comparison.js";
 import { exchanges } from "./exchanges.js";
 import {
   isEmpty,
@@ -9,7 +9,20 @@ import {
   wallChanged,
   wallTotals,
 } from "./totals.js";
-import { counted, Words } from "./words.js";
+import { alignmentWords } from "./words/alignment-words.js";
+import { factWords, partWords } from "./words/fact-words.js";
+import { findingWords } from "./words/finding-words.js";
+import { Lengths } from "./words/lengths.js";
+import {
+  apartWords,
+  exchangeWords,
+  movedWords,
+  onWallWords,
+  recutWords,
+  shiftWords,
+} from "./words/piece-words.js";
+import { quantityWords } from "./words/quantity-words.js";
+import { readingWords } from "./words/reading-words.js";
 
 /** One subject of a comparison, in whole sentences. */
 export interface Section {
@@ -27,7 +40,7 @@ export const TEXT_ONLY = "Nothing changed but the text.";
  */
 export function summarise(comparison: Comparison): readonly Section[] {
   if (isEmpty(comparison)) return [];
-  const words = new Words(comparison.units.after);
+  const lengths = new Lengths(comparison.units.after);
   const walls = comparison.walls.filter(wallChanged);
   const several = comparison.walls.length > 1;
   const onWalls = (linesOf: (wall: WallComparison) => readonly string[]) =>
@@ -35,21 +48,21 @@ export function summarise(comparison: Comparison): readonly Section[] {
   const sections: Section[] = [
     {
       title: "What moved",
-      lines: [...onWalls((wall) => moveLines(wall, words)), ...planLines(comparison, words)],
+      lines: [...onWalls((wall) => moveLines(wall, lengths)), ...planLines(comparison, lengths)],
     },
-    { title: "Cuts that changed", lines: onWalls((wall) => cutLines(wall, words)) },
+    { title: "Cuts that changed", lines: onWalls((wall) => cutLines(wall, lengths)) },
     {
       title: "On the wall already",
-      lines: onWalls(({ onWall }) => onWall.before.map((each) => words.onWall(each))),
+      lines: onWalls(({ onWall }) => onWall.before.map((each) => onWallWords(each))),
     },
-    { title: "Findings", lines: findingLines(comparison, words, several) },
-    { title: "Smallest cut, cut pieces", lines: onWalls((wall) => readingLines(wall, words)) },
+    { title: "Findings", lines: findingLines(comparison, several) },
+    { title: "Smallest cut, cut pieces", lines: onWalls((wall) => readingLines(wall, lengths)) },
     {
       title: "Alignments",
-      lines: onWalls((wall) => words.alignments(wall.alignments)),
+      lines: onWalls((wall) => alignmentWords(wall.alignments)),
     },
-    { title: "Quantities", lines: words.quantities(comparison.quantities) },
-    { title: "Pieces", lines: onWalls((wall) => pieceLines(wall, words)) },
+    { title: "Quantities", lines: quantityWords(comparison.quantities, comparison.units.after) },
+    { title: "Pieces", lines: onWalls((wall) => pieceLines(wall, lengths)) },
   ];
   return sections.filter(({ lines }) => lines.length > 0);
 }
@@ -75,8 +88,8 @@ export function headline(comparison: Comparison): string {
 
 /** What is written over a wall in a picture of a comparison: how it moved, and its pieces by fate. */
 export function wallNotes(wall: WallComparison, units: Unit): readonly string[] {
-  const words = new Words(units);
-  const lines = [...moveLines(wall, words), ...pieceLines(wall, words)];
+  const lengths = new Lengths(units);
+  const lines = [...moveLines(wall, lengths), ...pieceLines(wall, lengths)];
   return lines.length > 0 ? lines : ["nothing changed"];
 }
 
@@ -84,11 +97,14 @@ function named({ name }: WallComparison, line: string, several: boolean): string
   return several ? `${name.after ?? name.before!}: ${line}` : line;
 }
 
-function planLines({ parts, facts }: Comparison, words: Words): string[] {
-  return [...parts.map((part) => words.part(part)), ...facts.map((fact) => words.fact(fact))];
+function planLines({ parts, facts }: Comparison, lengths: Lengths): string[] {
+  return [
+    ...parts.map((part) => partWords(part)),
+    ...facts.map((fact) => factWords(fact, lengths)),
+  ];
 }
 
-function moveLines(wall: WallComparison, words: Words): string[] {
+function moveLines(wall: WallComparison, lengths: Lengths): string[] {
   const { name, title, reading, shift } = wall;
   if (name.before === null)
     return [
@@ -107,10 +123,10 @@ function moveLines(wall: WallComparison, words: Words): string[] {
     ...(title.before === title.after || isInsideName(name.after)
       ? []
       : [`title: ${JSON.stringify(title.before)} -> ${JSON.stringify(title.after)}`]),
-    ...starts.map((fact) => words.fact(fact)),
-    ...(shift ? [words.courses(shift)] : []),
-    ...wall.parts.map((part) => words.part(part)),
-    ...rest.map((fact) => words.fact(fact)),
+    ...starts.map((fact) => factWords(fact, lengths)),
+    ...(shift ? [shiftWords(shift, lengths)] : []),
+    ...wall.parts.map((part) => partWords(part)),
+    ...rest.map((fact) => factWords(fact, lengths)),
   ];
 }
 
@@ -123,20 +139,20 @@ function surfaceWord(name: string): string {
   return isInsideName(name) ? "surface" : "wall";
 }
 
-function cutLines(wall: WallComparison, words: Words): string[] {
+function cutLines(wall: WallComparison, lengths: Lengths): string[] {
   if (isWhole(wall)) return [];
   const { recut, fresh, gone } = wall.pieces;
   const most = <T extends { readonly count: number }>(groups: readonly T[]) =>
     [...groups].sort((a, b) => b.count - a.count);
   const { pairs, rest } = exchanges(most(recut));
   return [
-    ...pairs.map((pair) => words.exchange(pair)),
-    ...rest.map((group) => words.recut(group)),
+    ...pairs.map((pair) => exchangeWords(pair, lengths)),
+    ...rest.map((group) => recutWords(group, lengths)),
     ...most(fresh.filter(({ piece }) => piece.cut !== "none")).map((group) =>
-      words.apart(group, "new"),
+      apartWords(group, "new", lengths),
     ),
     ...most(gone.filter(({ piece }) => piece.cut !== "none")).map((group) =>
-      words.apart(group, "gone"),
+      apartWords(group, "gone", lengths),
     ),
   ];
 }
@@ -146,7 +162,7 @@ function isWhole({ name, anew, reading }: WallComparison): boolean {
   return anew || name.before === null || name.after === null || !reading.before || !reading.after;
 }
 
-function findingLines({ findings, walls }: Comparison, words: Words, several: boolean): string[] {
+function findingLines({ findings, walls }: Comparison, several: boolean): string[] {
   const nowCalled = new Map(
     walls.map(({ name }) => [name.before ?? name.after, name.after ?? name.before]),
   );
@@ -154,7 +170,7 @@ function findingLines({ findings, walls }: Comparison, words: Words, several: bo
   return findings
     .map((finding) => {
       const wall = (finding.after ?? finding.before)?.wall;
-      return { wall: wall && (nowCalled.get(wall) ?? wall), line: words.finding(finding) };
+      return { wall: wall && (nowCalled.get(wall) ?? wall), line: findingWords(finding) };
     })
     .sort((a, b) => rank(a.line) - rank(b.line))
     .map(({ wall, line }) => (several && wall ? `${wall}: ${line}` : line));
@@ -162,24 +178,17 @@ function findingLines({ findings, walls }: Comparison, words: Words, several: bo
 
 const ORDER = ["new", "no longer waived", "gone", "waived", "still"];
 
-function readingLines({ reading }: WallComparison, words: Words): string[] {
+function readingLines({ reading }: WallComparison, lengths: Lengths): string[] {
   const { before, after } = reading;
-  if (!before || !after) return [];
-  const both: Pair<WallReading> = { before, after };
-  const size = ({ smallest }: WallReading) => JSON.stringify(smallest);
-  return [
-    ...(size(before) === size(after) ? [] : [words.smallest(both)]),
-    ...(before.cuts === after.cuts ? [] : [words.cuts(both)]),
-    ...(before.mitred === after.mitred ? [] : [words.mitred(both)]),
-  ];
+  return before && after ? readingWords({ before, after }, lengths) : [];
 }
 
-function pieceLines(wall: WallComparison, words: Words): string[] {
+function pieceLines(wall: WallComparison, lengths: Lengths): string[] {
   const { moved, recut, fresh, gone } = wallTotals(wall);
   if (wall.anew) return [`laid anew: ${gone} pieces before, ${fresh} now`];
   if (isWhole(wall)) return [];
   return [
-    ...(moved > 0 ? [words.moved(wall.pieces.moved)] : []),
+    ...(moved > 0 ? [movedWords(wall.pieces.moved, lengths)] : []),
     ...(recut > 0 ? [`${counted(recut, "piece")} cut differently`] : []),
     ...(fresh > 0 ? [`${counted(fresh, "piece")} new`] : []),
     ...(gone > 0 ? [`${counted(gone, "piece")} gone`] : []),

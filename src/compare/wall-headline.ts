@@ -1,7 +1,7 @@
+import { counted } from "../measure/index.js";
 import type { Diagnostic } from "../model/index.js";
 import type { Comparison, FindingChange, WallComparison } from "./comparison.js";
 import { wallChanged, wallTotals } from "./totals.js";
-import { counted } from "./words.js";
 
 /**
  * The weightiest of what changed on a wall in one line, such as for a lens: `12 cuts changed, 1 sliver

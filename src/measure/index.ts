@@ -20,3 +20,4 @@ export { formatLength } from "./format-length.js";
 export { exactLength } from "./exact-length.js";
 export { AMOUNT_UNITS, readMoney, readNumber, toWhole } from "./amount.js";
 export { formatAmount, formatMoney } from "./format-amount.js";
+export { counted } from "./counted.js";

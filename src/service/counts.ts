@@ -1,7 +1,7 @@
+import { counted } from "../measure/index.js";
 import type { Origin, SourceRange } from "../model/index.js";
 import type { TileTakeoff, WallCuts } from "../takeoff/index.js";
 import type { DocumentState } from "./document-state.js";
-import { counted } from "./figures.js";
 import { headingEnd, type Hint } from "./hints.js";
 import { takenOf } from "./taken.js";
 
@@ -42,7 +42,7 @@ function hintAt(
 function tileCount(taken: TileTakeoff): Pick<Hint, "text" | "help"> {
   const { needed, cut, toCome } = taken;
   const { boxes, bought } = toCome ?? taken;
-  const boxed = boxes ? `, ${boxes.count} ${boxes.count === 1 ? "box" : "boxes"}` : "";
+  const boxed = boxes ? `, ${counted(boxes.count, "box", "boxes")}` : "";
   return {
     text: `# ${toCome ? `${toCome.needed} to come of ${needed}` : `${needed} needed`}${boxed}`,
     help: `${counted(cut.length, "tile")} of them cut up${toCome ? `, ${toCome.used} used already` : ""}; ${counted(bought, "tile")} ${toCome ? "still to have" : "bought"}.`,
@@ -52,6 +52,6 @@ function tileCount(taken: TileTakeoff): Pick<Hint, "text" | "help"> {
 function wallCount({ pieces, batches }: WallCuts): Pick<Hint, "text" | "help"> {
   return {
     text: `# ${counted(pieces.length, "cut")}`,
-    help: `Cut in ${batches.length} ${batches.length === 1 ? "batch" : "batches"}: the saw is set as often.`,
+    help: `Cut in ${counted(batches.length, "batch", "batches")}: the saw is set as often.`,
   };
 }

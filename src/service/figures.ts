@@ -18,8 +18,3 @@ export class Figures {
     return `${this.length(from)} to ${this.length(to)}`;
   }
 }
-
-/** `1 piece`, `4 pieces`. */
-export function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? "" : "s"}`;
-}

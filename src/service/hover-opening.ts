@@ -1,4 +1,4 @@
-import type { Nm } from "../measure/index.js";
+import { counted, type Nm } from "../measure/index.js";
 import { faceWords, type Hole, isSolid, type Opening, type Side } from "../model/index.js";
 import {
   type Box,
@@ -15,7 +15,7 @@ import {
   visibleExtent,
 } from "../solver/index.js";
 import { holeFitWords, openingFitWords, plateWords, restWords } from "../sheets/index.js";
-import { counted, type Figures } from "./figures.js";
+import type { Figures } from "./figures.js";
 import { heading, lines, paragraphs, plain } from "./markdown.js";
 
 /** An opening in figures: where it is, its frame, and what stands under, over and beside it. */

@@ -1,7 +1,7 @@
-import { formatMoney } from "../measure/index.js";
+import { counted, formatMoney } from "../measure/index.js";
 import { edgeTrim, type Tile, type Trim } from "../model/index.js";
 import type { SolvedPlan, TrimRun } from "../solver/index.js";
-import { counted, type Figures } from "./figures.js";
+import type { Figures } from "./figures.js";
 import { heading, lines, paragraphs, plain } from "./markdown.js";
 import { takenOf } from "./taken.js";
 

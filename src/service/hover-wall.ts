@@ -1,7 +1,8 @@
+import { counted } from "../measure/index.js";
 import { layReading } from "../sheets/index.js";
 import { cutOf, type Cut, CUTS, type SolvedLay, type SolvedWall } from "../solver/index.js";
 import { CUT_WORDS } from "./cut-words.js";
-import { counted, type Figures } from "./figures.js";
+import type { Figures } from "./figures.js";
 import { heading, lines, paragraphs } from "./markdown.js";
 
 /** A wall in figures: its size, courses, pieces, cuts by kind and the smallest of them. */

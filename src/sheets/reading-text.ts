@@ -1,9 +1,8 @@
-import { exactLength, formatLength, type Unit } from "../measure/index.js";
+import { counted, exactLength, formatLength, type Unit } from "../measure/index.js";
 import { setName } from "../rules/index.js";
 import { faceWords } from "../model/index.js";
 import type { SolvedInside, SolvedLay, SolvedPlan, SolvedWall } from "../solver/index.js";
 import { choiceText } from "./choice-text.js";
-import { counted } from "./counted.js";
 import { layReading, type LayReading } from "./reading.js";
 import { acrossWords, upWords } from "./start-words.js";
 

@@ -1,4 +1,4 @@
-import { exactLength, formatLength, type Nm, type Unit } from "../measure/index.js";
+import { counted, exactLength, formatLength, type Nm, type Unit } from "../measure/index.js";
 import { type Diagnostic, type Edge, edgeTrim, faceWords, type Side } from "../model/index.js";
 import {
   cutOf,
@@ -8,7 +8,6 @@ import {
   type SolvedWall,
   type TrimRun,
 } from "../solver/index.js";
-import { counted } from "./counted.js";
 import { plateWords } from "./plate-words.js";
 import { layReading } from "./reading.js";
 import { acrossWords, upWords } from "./start-words.js";

@@ -1,5 +1,5 @@
 import assert from "node:assert/strict";
-import { counted, Figures } from "../../src/service/figures.js";
+import { Figures } from "../../src/service/figures.js";
 import { inches } from "../support/layout.js";
 
 describe("figures", () => {
@@ -12,12 +12,5 @@ describe("figures", () => {
     const figures = new Figures("mm");
     assert.equal(figures.size(598_000_000, 298_000_000), "598 mm x 298 mm");
     assert.equal(figures.reach(4_000_000, 600_000_000), "4 mm to 600 mm");
-  });
-
-  it("count one piece, no pieces and more", () => {
-    assert.deepEqual(
-      [0, 1, 2].map((count) => counted(count, "piece")),
-      ["0 pieces", "1 piece", "2 pieces"],
-    );
   });
 });

@@ -1,3 +1,4 @@
+import { counted } from "../../measure/index.js";
 import { setName } from "../../rules/index.js";
 import type { AcrossStart, Centre, Edge, OutsideCorner, UpStart, Wall } from "../../model/index.js";
 import type { SolvedLay, SolvedWall } from "../../solver/index.js";
@@ -136,13 +137,9 @@ export function wallSentence(solved: SolvedWall, setting: Setting): string {
   const { length } = setting;
   const size = `${length(wall.size.across)} across, ${length(wall.size.up)} up`;
   const laid = solved.lays.map(
-    (lay) => `${plural(lay.courses.length, "course")}, ${plural(lay.pieces.count, "piece")}`,
+    (lay) => `${counted(lay.courses.length, "course")}, ${counted(lay.pieces.count, "piece")}`,
   );
   const openings = wall.openings.map((opening) => `${opening.kind} ${plainText(opening.name)}`);
   const holes = wall.holes.map((hole) => `hole ${plainText(hole.name)}`);
   return `${[size, ...laid, ...openings, ...holes].join("; ")}.`;
-}
-
-export function plural(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? "" : "s"}`;
 }

@@ -1,4 +1,4 @@
-import type { Nm } from "../../measure/index.js";
+import { counted, type Nm } from "../../measure/index.js";
 import type {
   HoleFits,
   JointsMet,
@@ -8,7 +8,6 @@ import type {
   RestHeights,
   StopHeights,
 } from "../../solver/index.js";
-import { counted } from "../counted.js";
 
 /** How a length is told. */
 export type Print = (nm: Nm) => string;

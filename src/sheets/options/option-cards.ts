@@ -1,4 +1,4 @@
-import { formatLength, type Nm, type Unit } from "../../measure/index.js";
+import { counted, formatLength, type Nm, type Unit } from "../../measure/index.js";
 import { lossWords, missWords } from "../../rules/index.js";
 import {
   measureRoom,
@@ -9,7 +9,6 @@ import {
   type WallOptions,
   wishOutcomes,
 } from "../../solver/index.js";
-import { counted } from "../counted.js";
 import { measureFigure } from "../measure-words.js";
 import { cornersMet } from "./corners-met.js";
 import { optionFigures } from "./option-figures.js";

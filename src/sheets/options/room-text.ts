@@ -1,4 +1,4 @@
-import { formatLength, type Nm } from "../../measure/index.js";
+import { counted, formatLength, type Nm } from "../../measure/index.js";
 import type { Plan } from "../../model/index.js";
 import { lossWords, missWords } from "../../rules/index.js";
 import {
@@ -9,7 +9,6 @@ import {
   type SolvedPlan,
   wishOutcomes,
 } from "../../solver/index.js";
-import { counted } from "../counted.js";
 import { folded } from "../folded.js";
 import { MEASURE_NAMES, measureFigure } from "../measure-words.js";
 import { LINE_WIDTH } from "./line-width.js";

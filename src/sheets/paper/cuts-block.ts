@@ -1,3 +1,4 @@
+import { counted } from "../../measure/index.js";
 import { plainText } from "../../drawing/index.js";
 import type { Batch, Mitre, WallCuts } from "../../takeoff/index.js";
 import { NONE, tableOfSome, text } from "./blocks.js";
@@ -5,7 +6,6 @@ import { cutSteps, KIND_WORDS } from "./cut-words.js";
 import type { Ground } from "./ground.js";
 import { labelList } from "./label-list.js";
 import type { Block } from "./paper.js";
-import { counted } from "../counted.js";
 import { andList, sidesWords, titleOf } from "./words.js";
 
 const COLUMNS = [

@@ -1,8 +1,8 @@
+import { counted } from "../../measure/index.js";
 import { plainText } from "../../drawing/index.js";
 import type { SawWork, TilesToCome, TileTakeoff } from "../../takeoff/index.js";
 import { areaWords, moneyWords, percentWords } from "../purchases/amounts.js";
 import { fromUsedWords, type Purchase, purchasesOf } from "../purchases/purchases.js";
-import { counted } from "../counted.js";
 import { NONE, section, table, tableOfSome, text } from "./blocks.js";
 import type { Ground } from "./ground.js";
 import type { Block, Page } from "./paper.js";

@@ -1,8 +1,7 @@
 import { plainText } from "../../drawing/index.js";
-import type { Unit } from "../../measure/index.js";
+import { counted, type Unit } from "../../measure/index.js";
 import type { Plan } from "../../model/index.js";
 import type { Takeoff, TilesToCome, TileTakeoff, TrimTakeoff } from "../../takeoff/index.js";
-import { counted } from "../counted.js";
 import { waterOf } from "../setting-out/water.js";
 import { areaWords, massWords, runWords, volumeWords } from "./amounts.js";
 import { type Bought, materialsToBuy, type MaterialsToBuy } from "./materials-to-buy.js";

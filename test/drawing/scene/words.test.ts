@@ -1,11 +1,5 @@
 import assert from "node:assert/strict";
-import {
-  edgeWords,
-  layWords,
-  plural,
-  wallSentence,
-  wallTitle,
-} from "../../../src/drawing/scene/words.js";
+import { edgeWords, layWords, wallSentence, wallTitle } from "../../../src/drawing/scene/words.js";
 import { settingOf } from "../../../src/drawing/scene/setting.js";
 import { planOf, solvedOf, solvedWallOf, wallText } from "../support/scene-of.js";
 
@@ -53,11 +47,10 @@ describe("the picture's words", () => {
     }
   });
 
-  it("fall back on a wall's name, and count in plain English", () => {
+  it("fall back on a wall's name, and count", () => {
     const { solved, setting } = solvedWallOf(planOf(wallText().replace(' "Back wall"', "")));
     assert.equal(wallTitle(solved.wall), "back");
     assert.match(wallSentence(solved, setting), /^40 across, 30 up; 10 courses, \d+ pieces\.$/);
-    assert.equal(plural(1, "piece"), "1 piece");
   });
 
   it("say of what goes on over set courses no more than that and its joint", () => {

@@ -1,5 +1,5 @@
 import assert from "node:assert/strict";
-import { counted } from "../../src/sheets/counted.js";
+import { counted } from "../../src/measure/counted.js";
 
 describe("counted", () => {
   it("puts a noun in the number of its count", () => {
