@@ -100,7 +100,14 @@ function buildAcross(node: CstNode, tree: TreeBuilder): S.AcrossStatement["choic
     const joint = tokenAt(carried, "joint")?.image as "added" | "swallowed" | undefined;
     return joint ? { kind: "wrapped", wall, joint } : { kind: "mirrored", wall };
   }
-  const centred = nodeAt(node, "centred")!;
+  return buildCentred(nodeAt(node, "centred")!, tree);
+}
+
+/** `tile centred on sash`, `joint centred at 20`: in a lay, and in the lining of an opening. */
+export function buildCentred(
+  centred: CstNode,
+  tree: TreeBuilder,
+): Extract<S.AcrossStatement["choice"], { readonly kind: "centred-on" | "centred-at" }> {
   const what = tokenAt(centred, "what")!.image as "tile" | "joint";
   const name = tokenAt(centred, "Name");
   if (name) return { kind: "centred-on", what, name: wordOf(name) };

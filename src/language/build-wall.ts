@@ -1,6 +1,7 @@
 import type { CstNode } from "chevrotain";
 import { OPENING_KINDS } from "../model/index.js";
 import { buildLiteral } from "./build-expression.js";
+import { buildCentred } from "./build-lay.js";
 import type { Builds, TreeBuilder } from "./build-statement.js";
 import { meantWord, measured, nameOf, SIDES, starterOf, titleOf } from "./build-statement.js";
 import { nodeAt, nodesAt, spanOf, tokenAt, wordOf } from "./cst.js";
@@ -72,6 +73,8 @@ export const WALL_BUILDS: Builds = {
       tile: wordOf(tokenAt(node, "Name")!),
       bond: bond ? { offset: offset ? buildLiteral(offset, tree.problems) : null } : null,
       joint: tree.optionalLength(node, "expression"),
+      across: buildLiningAcross(nodeAt(node, "liningAcross"), tree),
+      up: buildLiningUp(nodeAt(node, "liningUp"), tree),
     };
   },
   hole: (node, tree, stated) => ({
@@ -150,4 +153,24 @@ function buildPlate(hole: CstNode, tree: TreeBuilder): S.WrittenPlate | null {
   if (!plate) return null;
   const up = tree.optionalLength(plate, "up");
   return { across: tree.length(plate, "across"), up, ...spanOf(plate) };
+}
+
+function buildLiningAcross(node: CstNode | undefined, tree: TreeBuilder): S.LiningAcross | null {
+  if (!node) return null;
+  const full = nodeAt(node, "liningTile");
+  const from = full && (tokenAt(full, "from")!.image as "left" | "right" | "front" | "back");
+  const choice = from
+    ? ({ kind: "full-tile", from } as const)
+    : buildCentred(nodeAt(node, "centred")!, tree);
+  return { choice, ...spanOf(node) };
+}
+
+function buildLiningUp(node: CstNode | undefined, tree: TreeBuilder): S.LiningUp | null {
+  if (!node) return null;
+  const full = nodeAt(node, "liningCourse");
+  const from = full && (tokenAt(full, "from")!.image as "bottom" | "top" | "front" | "back");
+  const choice = from
+    ? ({ kind: "full-course", from } as const)
+    : ({ kind: "joint", y: tree.length(node) } as const);
+  return { choice, ...spanOf(node) };
 }

@@ -1,6 +1,6 @@
 import type { OpeningKind, Side } from "../model/index.js";
 import type { Span } from "./line-table.js";
-import type { LayStatement, SetStatement } from "./syntax-lay.js";
+import type { AcrossStatement, LayStatement, SetStatement, UpStatement } from "./syntax-lay.js";
 import type {
   AllowStatement,
   AtStatement,
@@ -123,6 +123,22 @@ export interface LiningStatement extends Stated<"lining"> {
   /** null where the bond is the usual one there. */
   readonly bond: { readonly offset: Literal | null } | null;
   readonly joint: Expression | null;
+  readonly across: LiningAcross | null;
+  readonly up: LiningUp | null;
+}
+
+/** `across tile centred on shelf`, in a lining. */
+export interface LiningAcross extends Span {
+  readonly choice:
+    | { readonly kind: "full-tile"; readonly from: "left" | "right" | "front" | "back" }
+    | Extract<AcrossStatement["choice"], { readonly kind: "centred-on" | "centred-at" }>;
+}
+
+/** `up full course from bottom`, in a lining. */
+export interface LiningUp extends Span {
+  readonly choice:
+    | { readonly kind: "full-course"; readonly from: "bottom" | "top" | "front" | "back" }
+    | Extract<UpStatement["choice"], { readonly kind: "joint" }>;
 }
 
 export interface FrameStatement extends Stated<"frame"> {

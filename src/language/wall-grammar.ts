@@ -217,7 +217,69 @@ export class WallGrammar extends LayGrammar {
     INSIDE_A_LINE,
   );
 
-  /** back mosaic stack joint 1/16: inside an opening, laid otherwise than the wall */
+  protected readonly liningTile = this.RULE(
+    "liningTile",
+    () => {
+      this.CONSUME(WORD.full);
+      this.CONSUME(WORD.tile);
+      this.CONSUME(WORD.from);
+      this.OR([
+        { ALT: () => this.CONSUME(WORD.left, { LABEL: "from" }) },
+        { ALT: () => this.CONSUME(WORD.right, { LABEL: "from" }) },
+        { ALT: () => this.CONSUME(WORD.front, { LABEL: "from" }) },
+        { ALT: () => this.CONSUME(WORD.back, { LABEL: "from" }) },
+      ]);
+    },
+    INSIDE_A_LINE,
+  );
+
+  protected readonly liningAcross = this.RULE(
+    "liningAcross",
+    () => {
+      this.CONSUME(WORD.across);
+      this.OR([
+        { ALT: () => this.SUBRULE(this.liningTile) },
+        { ALT: () => this.SUBRULE(this.centred) },
+      ]);
+    },
+    INSIDE_A_LINE,
+  );
+
+  protected readonly liningCourse = this.RULE(
+    "liningCourse",
+    () => {
+      this.CONSUME(WORD.full);
+      this.CONSUME(WORD.course);
+      this.CONSUME(WORD.from);
+      this.OR([
+        { ALT: () => this.CONSUME(WORD.bottom, { LABEL: "from" }) },
+        { ALT: () => this.CONSUME(WORD.top, { LABEL: "from" }) },
+        { ALT: () => this.CONSUME(WORD.front, { LABEL: "from" }) },
+        { ALT: () => this.CONSUME(WORD.back, { LABEL: "from" }) },
+      ]);
+    },
+    INSIDE_A_LINE,
+  );
+
+  protected readonly liningUp = this.RULE(
+    "liningUp",
+    () => {
+      this.CONSUME(WORD.up);
+      this.OR([
+        { ALT: () => this.SUBRULE(this.liningCourse) },
+        {
+          ALT: () => {
+            this.CONSUME(WORD.joint);
+            this.CONSUME(WORD.at);
+            this.SUBRULE(this.expression);
+          },
+        },
+      ]);
+    },
+    INSIDE_A_LINE,
+  );
+
+  /** back mosaic stack joint 1/16 across tile centred on shelf up full course from bottom: inside an opening, laid otherwise than the wall */
   protected readonly lining = this.RULE("lining", () => {
     this.CONSUME(START.lining.token);
     this.CONSUME(T.Name);
@@ -226,6 +288,8 @@ export class WallGrammar extends LayGrammar {
       this.CONSUME(WORD.joint);
       this.SUBRULE(this.expression);
     });
+    this.OPTION3(() => this.SUBRULE(this.liningAcross));
+    this.OPTION4(() => this.SUBRULE(this.liningUp));
     this.CONSUME(T.LineEnd);
   });
 

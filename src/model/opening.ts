@@ -29,7 +29,24 @@ export interface InsideLay extends AllowingBlock {
   readonly tile: Tile;
   readonly bond: Bond | null;
   readonly joint: Nm | null;
+  readonly across: InsideAcross | null;
+  readonly up: InsideUp | null;
 }
+
+/** How a surface inside an opening starts across, as it is folded out round the back. */
+export type InsideAcross =
+  /** On the surface's own middle, on the wall's, or at a place of the wall. */
+  | {
+      readonly kind: "tile" | "joint";
+      readonly centre:
+        { readonly on: "surface" | "wall" } | { readonly on: "place"; readonly x: Nm };
+    }
+  | { readonly kind: "full-tile"; readonly from: "left" | "right" };
+
+/** Where the courses of a surface inside an opening stand, as it is folded out; `y` is the wall's. */
+export type InsideUp =
+  | { readonly kind: "full-course"; readonly from: "bottom" | "top" }
+  | { readonly kind: "joint"; readonly y: Nm };
 
 /** How deep an opening is, or how far a solid thing stands out, and how what lies level there drains. */
 export interface Inside {

@@ -104,7 +104,7 @@ class Completing {
         return this.amountUnits(wanted);
       case "opening":
         return [
-          ...(this.expected.statement === "across"
+          ...(WALL_TOO.includes(this.expected.statement ?? "")
             ? [this.offer("keyword", "wall", "The middle of the bare wall.")]
             : []),
           ...this.declared("opening"),
@@ -231,6 +231,9 @@ const STATEMENT_KIND: Readonly<Record<string, string>> = {
   equal: "wish",
   few: "wish",
 };
+
+/** Statements in which a start may be centred on the wall. */
+const WALL_TOO: readonly string[] = ["across", "back", "sill", "head"];
 
 /** Statements whose numbers are no lengths. */
 const UNITLESS: readonly string[] = [

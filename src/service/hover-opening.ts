@@ -1,5 +1,14 @@
 import { counted, type Nm } from "../measure/index.js";
-import { faceWords, type Hole, isSolid, type Opening, type Side } from "../model/index.js";
+import {
+  faceWords,
+  type Hole,
+  type InsideAcross,
+  type InsideFace,
+  type InsideUp,
+  isSolid,
+  type Opening,
+  type Side,
+} from "../model/index.js";
 import {
   type Box,
   type Cut,
@@ -65,11 +74,41 @@ function insidesLines({ insides }: SolvedWall, opening: Opening, figures: Figure
       const { bond } = lay;
       const how = bond.kind === "stack" ? "stack" : `running ${bond.p}/${bond.q}`;
       const cut = pieces.cut.subarray(0, pieces.count).filter((each) => each !== 0).length;
+      const start = startWords(opening, face, figures);
       return (
-        `${faceWords(face)}: ${plain(lay.tile.name)} ${how}, joint ${figures.length(joint)}; ` +
+        `${faceWords(face)}: ${plain(lay.tile.name)} ${how}, joint ${figures.length(joint)}${start}; ` +
         `${counted(pieces.count, "piece")}, ${cut === 0 ? "none" : cut} of them cut`
       );
     });
+}
+
+/** Where a surface starts, as far as the plan states it: `, tile in its middle, full course from the bottom`. */
+function startWords({ inside }: Opening, face: InsideFace, figures: Figures): string {
+  const own = inside?.lays[face];
+  const words = [
+    own?.across && acrossWords(face, own.across, figures),
+    own?.up && upWords(face, own.up, figures),
+  ];
+  return words.map((each) => (each ? `, ${each}` : "")).join("");
+}
+
+function acrossWords(face: InsideFace, across: InsideAcross, figures: Figures): string {
+  if (across.kind === "full-tile") {
+    const runsIn = face === "left" || face === "right";
+    const end = across.from === face ? "front" : "back";
+    return `full tile from the ${runsIn ? end : across.from}`;
+  }
+  const { centre } = across;
+  if (centre.on === "surface") return `${across.kind} in its middle`;
+  const place = centre.on === "place" ? `at ${figures.length(centre.x)}` : "on the wall";
+  return `${across.kind} centred ${place}`;
+}
+
+function upWords(face: InsideFace, up: InsideUp, figures: Figures): string {
+  if (up.kind === "joint") return `joint at ${figures.length(up.y)}`;
+  const runsIn = face === "sill" || face === "head";
+  const isFront = (face === "sill") === (up.from === "bottom");
+  return `full course from the ${runsIn ? (isFront ? "front" : "back") : up.from}`;
 }
 
 /** Where it would be on the joints, told of one that is off them. */

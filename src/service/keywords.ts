@@ -63,6 +63,15 @@ const HELP: Readonly<Record<string, string>> = {
     "How all of its inside is laid, where otherwise than the wall: `inside mosaic stack joint 1/16`.",
   back: "How a niche's back is laid, where otherwise than the wall: `back mosaic stack joint 1/16`.",
   sides: "How both sides of an opening are laid, where otherwise than the wall: `sides mosaic`.",
+  "lining across":
+    "How course 1 starts across the surface: `across tile centred on shelf`, of the sides `across full tile from front`.",
+  "lining up":
+    "Where its courses stand: `up full course from bottom`, of the sill and the head `from front`.",
+  "lining tile":
+    "The middle of a tile stands at the middle of the surface (`centred on` the opening's name), of the wall, or at a place of it.",
+  "lining joint": "The joint of this lining; behind `across` or `up` the middle of a joint.",
+  "lining back": "At the back of the niche or the window.",
+  front: "At the front, where the surface ends flush with the wall.",
   "lining sill": "How its sill is laid, where otherwise than the wall: `sill mosaic`.",
   "lining head": "How its head is laid, where otherwise than the wall: `head mosaic`.",
   window: "A rectangular opening in the wall, often with a frame of trim.",

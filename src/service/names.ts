@@ -56,6 +56,9 @@ function addOwnNames(
       return;
     case "lining":
       add("tile", statement.tile, false);
+      if (statement.across?.choice.kind !== "centred-on") return;
+      if (statement.across.choice.name.text === "wall") return;
+      add("opening", statement.across.choice.name, false);
       return;
     case "frame":
       add("trim", statement.trim, false);

@@ -91,7 +91,12 @@ export function expressionsOf(statement: Syntax.Statement): readonly Syntax.Expr
     case "hole":
       return [statement.x, statement.y, statement.across, ...plateLengths(statement)];
     case "lining":
-      return [statement.bond?.offset, statement.joint].filter((each) => each != null);
+      return [
+        statement.bond?.offset,
+        statement.joint,
+        statement.across?.choice.kind === "centred-at" ? statement.across.choice.x : null,
+        statement.up?.choice.kind === "joint" ? statement.up.choice.y : null,
+      ].filter((each) => each != null);
     case "bond":
       return statement.offset ? [statement.offset] : [];
     case "joint":

@@ -93,13 +93,28 @@ describe("walls in the syntax tree", () => {
   it("has how the inside of an opening is laid", () => {
     const inside = (line: string) =>
       plainStatement(`wall w {\n  niche n {\n    ${line}\n  }\n}\n`, 0, 0, 0);
-    const back = { kind: "lining", of: "back", tile: "chip" };
+    const back = { kind: "lining", of: "back", tile: "chip", across: null, up: null };
     assert.deepEqual(inside("back chip"), { ...back, bond: null, joint: null });
     assert.deepEqual(inside("back chip stack"), { ...back, bond: { offset: null }, joint: null });
     assert.deepEqual(inside("back chip running 1/3 joint 1/16"), {
       ...back,
       bond: { offset: "1/3" },
       joint: "1/16",
+    });
+    assert.deepEqual(inside("sides chip across full tile from front up joint at 40"), {
+      ...back,
+      of: "sides",
+      bond: null,
+      joint: null,
+      across: { choice: { kind: "full-tile", from: "front" } },
+      up: { choice: { kind: "joint", y: "40" } },
+    });
+    assert.deepEqual(inside("back chip across tile centred on n up full course from top"), {
+      ...back,
+      bond: null,
+      joint: null,
+      across: { choice: { kind: "centred-on", what: "tile", name: "n" } },
+      up: { choice: { kind: "full-course", from: "top" } },
     });
   });
 });

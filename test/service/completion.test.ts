@@ -27,8 +27,16 @@ describe("completion", () => {
     const niche = (line: string) =>
       `tile a {\n  face 1 x 2\n}\nwall w {\n  niche n {\n    ${line}\n  }\n}\n`;
     assert.deepEqual(labelsAt(niche("back |")), ["a"]);
-    assert.deepEqual(labelsAt(niche("back a |")), ["stack", "running", "joint"]);
-    assert.deepEqual(labelsAt(niche("back a stack |")), ["joint"]);
+    assert.deepEqual(labelsAt(niche("back a |")), ["stack", "running", "joint", "across", "up"]);
+    assert.deepEqual(labelsAt(niche("back a stack |")), ["joint", "across", "up"]);
+    assert.deepEqual(labelsAt(niche("back a across tile centred on |")), ["wall", "n"]);
+    assert.deepEqual(labelsAt(niche("sides a across tile centred on |")), ["n"]);
+    assert.deepEqual(labelsAt(niche("sill a up full course from |")), [
+      "bottom",
+      "top",
+      "front",
+      "back",
+    ]);
   });
 
   it("offers the statements of the block, those that may stand once only once", () => {

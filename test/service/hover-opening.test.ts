@@ -8,7 +8,8 @@ import { TWO_LAYS } from "../sheets/options/bench.js";
 import { Figures } from "../../src/service/figures.js";
 import { hoverHole, hoverOpening } from "../../src/service/hover-opening.js";
 import { bandText, LAYS } from "../rules/band-text.js";
-import { solveClean } from "../support/solve-text.js";
+import { nicheText } from "../solver/insides/niche-text.js";
+import { firstWall, solveClean } from "../support/solve-text.js";
 import { exampleSource, exampleText } from "../support/examples.js";
 
 const INSIDE = `units mm
@@ -74,6 +75,25 @@ describe("an opening in figures", () => {
     assert.match(text, /back: mosaic stack, joint 2 mm; 64 pieces, none of them cut/);
     assert.match(text, /left side: field stack, joint 2 mm; 4 pieces, 4 of them cut/);
     assert.match(text, /sill: field stack, joint 2 mm; \d pieces, \d of them cut/);
+  });
+
+  it("is told where its surfaces start, as far as the plan states it", () => {
+    const text = nicheText({
+      niche:
+        "depth 90mm\n back field across tile centred on shelf up full course from top\n" +
+        "sides field across full tile from front up joint at 408mm\n" +
+        "sill field across joint centred on wall up full course from back\nhead field across full tile from left",
+    });
+    const { wall } = firstWall(solveClean(text));
+    const told = hoverOpening(wall, wall.wall.openings[0]!, new Figures("mm"));
+    assert.match(
+      told,
+      /back: field stack, joint 2 mm, tile in its middle, full course from the top;/,
+    );
+    assert.match(told, /left side: .*, full tile from the front, joint at 408 mm;/);
+    assert.match(told, /right side: .*, full tile from the front, joint at 408 mm;/);
+    assert.match(told, /sill: .*, joint centred on the wall, full course from the back;/);
+    assert.match(told, /head: .*, full tile from the left;/);
   });
 
   const name = "niche-wall.tileplan";

@@ -48,6 +48,9 @@ describe("rename", () => {
     });
     const opening = "wall a {\n  window |s {\n  }\n  lay t {\n    up full course over s\n  }\n}\n";
     assert.ok(JSON.stringify(await renamed(opening, "sash")).includes("over sash"));
+    const lined =
+      "tile t {\n}\nwall a {\n  niche |s {\n    back t across tile centred on s\n    sill t across tile centred on wall\n  }\n}\n";
+    assert.ok(JSON.stringify(await renamed(lined, "shelf")).includes("centred on shelf"));
     const trim = "trim |n {\n}\nwall a {\n  left free trim n\n}\n";
     assert.ok(JSON.stringify(await renamed(trim, "nose")).includes("free trim nose"));
     assert.ok(

@@ -46,6 +46,18 @@ describe("the TextMate grammar", () => {
     );
   });
 
+  it("knows the start of a surface inside an opening", () => {
+    const line = "  sides chip stack across full tile from front up joint at 40";
+    const names = tokenise(grammar, line)
+      .split("\n")
+      .filter((each) => /= .*(?:keyword|enummember)/.test(each))
+      .map((each) => each.trim().split(" = ")[0]);
+    assert.deepEqual(names, [
+      ...["stack", "across", "full", "tile", "from", "front"],
+      ...["up", "joint", "at"],
+    ]);
+  });
+
   it("does not let an unclosed text run on into the next line", () => {
     const [, second] = tokenise(grammar, `plan "open\nunits mm`).split(">units mm\n");
     assert.match(second!, /^ {2}units = meta.statement keyword.control\n {2}mm = /);

@@ -9,7 +9,7 @@ import type { WallDraft } from "./wall-draft.js";
 
 /** The depth and the fall that an opening states; null without a depth. `up` is how high it is. */
 export function resolveInside(
-  { opening: kind }: OpeningStatement,
+  { opening: kind, name: opening }: OpeningStatement,
   parts: Parts<OpeningPart>,
   up: Nm | null,
   draft: WallDraft,
@@ -40,7 +40,7 @@ export function resolveInside(
   }
   const depth = lengthOf(statement.length, "positive", scope, wall);
   const fallen = fall ? fallOf(fall, kind, up, draft) : null;
-  const lays = resolveLinings(parts, draft);
+  const lays = resolveLinings(parts, opening?.text ?? null, draft);
   const untiled = parts.first("untiled");
   const tiled = (kind === "niche" || kind === "window") && !untiled;
   return depth === null ? null : { depth, fall: fallen, tiled, lays: tiled ? lays : {} };

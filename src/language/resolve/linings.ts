@@ -1,6 +1,7 @@
 import type { Bond, InsideFace, InsideLay } from "../../model/index.js";
 import type { LiningStatement, OpeningPart } from "../syntax.js";
 import { lengthOf } from "./lengths.js";
+import { resolveLiningStart } from "./lining-starts.js";
 import type { Parts } from "./parts.js";
 import { ratioOf } from "./ratio.js";
 import type { WallDraft } from "./wall-draft.js";
@@ -14,9 +15,10 @@ const FACES: Readonly<Record<LiningStatement["of"], readonly InsideFace[]>> = {
   head: ["head"],
 };
 
-/** How the surfaces inside an opening are laid that the plan says something of; each word once. */
+/** How the surfaces inside an opening of that name are laid that the plan says something of; each word once. */
 export function resolveLinings(
   parts: Parts<OpeningPart>,
+  opening: string | null,
   draft: WallDraft,
 ): Readonly<Partial<Record<InsideFace, InsideLay>>> {
   const { scope, name: wall } = draft;
@@ -34,12 +36,16 @@ export function resolveLinings(
   const inOrder = [...first.values()].sort((a, b) => FACES[b.of].length - FACES[a.of].length);
   for (const statement of inOrder) {
     const lay = resolveLining(statement, draft);
-    if (lay) for (const face of FACES[statement.of]) lays[face] = lay;
+    const startOf = resolveLiningStart(statement, opening, draft);
+    if (lay) for (const face of FACES[statement.of]) lays[face] = { ...lay, ...startOf(face) };
   }
   return lays;
 }
 
-function resolveLining(statement: LiningStatement, draft: WallDraft): InsideLay | null {
+function resolveLining(
+  statement: LiningStatement,
+  draft: WallDraft,
+): Omit<InsideLay, "across" | "up"> | null {
   const { scope, name: wall } = draft;
   const tile = scope.tiles.find(statement.tile.text);
   if (!tile) scope.tiles.tellUnknown(statement.tile, scope.report, wall);

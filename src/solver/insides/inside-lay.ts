@@ -2,7 +2,7 @@ import type { Nm } from "../../measure/index.js";
 import type { Bond, Inside, InsideFace, Lay, Opening, Tile } from "../../model/index.js";
 import type { SolvedLay } from "../solved.js";
 
-/** The lay of a surface inside an opening, whose start the plan doesn't state. */
+/** The lay of a surface inside an opening: where the plan states its start, its `InsideLay` has it. */
 export type LiningLay = Lay & { readonly across: null; readonly up: null };
 
 /**

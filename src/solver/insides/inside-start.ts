@@ -1,6 +1,6 @@
 import { divideRounded, type Nm } from "../../measure/index.js";
-import type { InsideFace, Lay } from "../../model/index.js";
-import { courseShift, firstPast, latticeOf, moduleUp } from "../lattice.js";
+import type { InsideAcross, InsideFace, InsideUp, Lay } from "../../model/index.js";
+import { courseShift, firstPast, lastBefore, latticeOf, moduleUp } from "../lattice.js";
 import type { Lattice, Region } from "../solved.js";
 import { upOrigin } from "../start.js";
 import type { InsidePlot, InsideWall } from "./inside-walls.js";
@@ -11,9 +11,61 @@ export interface Rows {
   readonly leftOf: (row: number) => Nm;
 }
 
-/** The rows of a surface in its region: going on from the wall's, or as the plan says of it. */
+/** The rows of a surface in its region: going on from the wall's, or as is usual, but for what the plan says of their start. */
 export function rowsOf(plot: InsidePlot, face: InsideWall, region: Region): Rows {
-  return goesOn(plot, face.lay) ? rowsFromWall(plot, face, region) : ownRows(plot, face, region);
+  const rows = goesOn(plot, face.lay)
+    ? rowsFromWall(plot, face, region)
+    : ownRows(plot, face, region);
+  const own = plot.inside.lays[face.face];
+  const stated = own?.up ? withCourses(rows, statedCourse(plot, face, region, own.up)) : rows;
+  return own?.across
+    ? withStart(stated, face.face, region, statedLeft(plot, face.lay, region, own.across))
+    : stated;
+}
+
+function withCourses({ lattice, leftOf }: Rows, y: Nm): Rows {
+  return { lattice: { ...lattice, y }, leftOf };
+}
+
+/** `x` is where course 1 begins; on the head, which is folded out upwards, the row at the front. */
+function withStart({ lattice }: Rows, face: InsideFace, { bounds }: Region, x: Nm): Rows {
+  if (face !== "head") return { lattice, leftOf: () => x };
+  const front = lastBefore(lattice.y, moduleUp(lattice), bounds.top);
+  return { lattice, leftOf: (row) => x - courseShift(lattice, front - row + 1) };
+}
+
+/** The bottom of one course where the plan states it; heights are the wall's. */
+function statedCourse(
+  { opening, inside }: InsidePlot,
+  { face, wall, lay }: InsideWall,
+  region: Region,
+  up: InsideUp,
+): Nm {
+  const ground = { wall, region, lay, joint: lay.joint.min };
+  if (up.kind !== "joint") return upOrigin(ground, up);
+  const foot = opening.at.y + (face === "back" ? (inside.fall ?? 0) : 0);
+  return upOrigin(ground, { kind: "joint", y: up.y - foot });
+}
+
+/** The left edge of a tile where the plan states it; places are the wall's. */
+function statedLeft(
+  { wall, opening }: InsidePlot,
+  { tile, joint }: Lay,
+  { bounds }: Region,
+  across: InsideAcross,
+): Nm {
+  const face = tile.face.across;
+  if (across.kind === "full-tile") {
+    return across.from === "left" ? bounds.left : bounds.right - face;
+  }
+  const { centre } = across;
+  const middle =
+    centre.on === "surface"
+      ? bounds.left + bounds.right
+      : (centre.on === "place" ? 2 * centre.x : wall.size.across) - 2 * opening.at.x;
+  return across.kind === "tile"
+    ? divideRounded(middle - face, 2)
+    : divideRounded(middle + joint.min, 2);
 }
 
 /** Whether a surface goes on from the wall's joints: it has the wall's module. */
