@@ -1,4 +1,5 @@
 /// <reference lib="dom" />
+import type { ExportFormat, FromPreview } from "./messages.js";
 import type { Size } from "./view.js";
 
 /** A picture file this many times as fine as the screen's CSS pixels. */
@@ -6,11 +7,27 @@ const FINENESS = 2;
 /** Canvases stop at about 16,384 a side in browsers; half of that is plenty. */
 const MOST_PIXELS = 8192;
 
+/** The message that brings what is seen of a drawing as a file, or that says why it can't. */
+export async function exportSeen(
+  drawn: SVGSVGElement,
+  room: Size,
+  format: ExportFormat,
+): Promise<FromPreview> {
+  try {
+    const svg = svgOfSeen(drawn, room);
+    const data = format === "svg" ? svg : await pngOfSeen(svg, room);
+    return { type: "exported", format, data };
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error);
+    return { type: "fault", message: `The picture could not be saved: ${reason}` };
+  }
+}
+
 /**
  * What is seen of a drawing as SVG of its own: hidden layers left out, each colour written at its
  * element as it shows here, so that a program without style sheets draws the same.
  */
-export function svgOfSeen(drawn: SVGSVGElement, room: Size): string {
+function svgOfSeen(drawn: SVGSVGElement, room: Size): string {
   const copy = drawn.cloneNode(true) as SVGSVGElement;
   fixColours(drawn, copy);
   copy.removeAttribute("class");
@@ -21,7 +38,7 @@ export function svgOfSeen(drawn: SVGSVGElement, room: Size): string {
 }
 
 /** The same as PNG, in base64. */
-export async function pngOfSeen(svg: string, room: Size): Promise<string> {
+async function pngOfSeen(svg: string, room: Size): Promise<string> {
   const fineness = Math.min(FINENESS, MOST_PIXELS / Math.max(room.width, room.height));
   const image = new Image();
   image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}`;

@@ -1,37 +1,29 @@
 /// <reference lib="dom" />
-import type { Place } from "../drawing/index.js";
+import type { PictureBox, Place } from "../drawing/index.js";
 import type { Cursor, DocumentPlace, Picture, PictureFinding } from "../service/index.js";
 import { boxToFit, placeOfFinding } from "./box-to-fit.js";
 import { ChangeCard } from "./change-card.js";
-import { closeMenus } from "./close-menus.js";
-import { make } from "./elements.js";
-import { pngOfSeen, svgOfSeen } from "./export-picture.js";
+import { exportSeen } from "./export-picture.js";
 import { blockAt, outlineOf } from "./find-block.js";
 import { FindingsList } from "./findings-list.js";
 import { connectHost, type EditorPage, type Host } from "./host.js";
-import { keepView, readKeptView, type KeptView } from "./kept-view.js";
-import { actOfKey, type KeyAct, lookBy } from "./key-acts.js";
+import { keepView } from "./kept-view.js";
+import { KeptViews, type Standing } from "./kept-views.js";
 import { applyLayers, LayerSwitches } from "./layers.js";
 import type { ExportFormat, ToldChanges, ToPreview } from "./messages.js";
-import { watchPointer } from "./pan-zoom.js";
+import { NewestFrame } from "./newest-frame.js";
 import { OptionsDesk } from "./options/options-desk.js";
+import { watchPointer } from "./pan-zoom.js";
+import { PictureKeys } from "./picture-keys.js";
 import { Pointing } from "./pointing.js";
+import { PreviewPage } from "./preview-page.js";
 import { ReadingCard, spokenReading } from "./reading-card.js";
 import { RoomView } from "./room-view.js";
 import { NOTHING, noteOf, withPicture, type Shown } from "./shown.js";
 import { Sight } from "./sight.js";
 import { Stage } from "./stage.js";
 import { Toolbar } from "./toolbar.js";
-import { nearestWall } from "./view.js";
 import { WallStrip } from "./wall-strip.js";
-
-/** Milliseconds of rest before the view is kept for a reload. */
-const KEEP_AFTER = 150;
-
-const STAGE_HELP =
-  "Arrow keys move the picture, plus and minus zoom, 0 fits it, 1 shows its actual size, W its " +
-  "width. P walks from piece to piece: arrow keys step, Page Up and Page Down change the wall, Enter goes to " +
-  "the line, Escape ends.";
 
 /** The preview: one plan's picture, and what is said about it. Its page is built once. */
 export class Preview {
@@ -39,9 +31,6 @@ export class Preview {
   readonly #stage = new Stage();
   readonly #card = new ReadingCard();
   readonly #changes = new ChangeCard(() => this.#host.send({ type: "compare" }));
-  readonly #spoken = make("div", { class: "unseen", role: "log", "aria-live": "polite" });
-  readonly #title = make("h1", { class: "unseen" }, "Plan preview");
-  readonly #note = make("p", { class: "note", role: "status" });
   readonly #strip = new WallStrip((wall) => this.#chooseWall(wall));
   readonly #findings = new FindingsList((finding) => this.#goToFinding(finding));
   readonly #options = new OptionsDesk({
@@ -56,23 +45,24 @@ export class Preview {
     (scene) => boxToFit(scene, this.#wall, this.#layers.off),
     ({ scale }) => {
       this.#toolbar.scale = scale;
-      this.#keepSoon();
+      this.#kept.soon();
     },
   );
   readonly #pointing: Pointing;
-  /** What was kept for each plan that this preview has shown. */
-  readonly #kept = new Map<string, KeptView>();
+  readonly #keys: PictureKeys;
+  readonly #page: PreviewPage;
+  readonly #kept: KeptViews;
+  readonly #frames = new NewestFrame<Shown>(
+    NOTHING,
+    (shown) => this.#paint(shown),
+    () => this.#afterFrame(),
+  );
   #uri: string | null = null;
   #pinned = false;
   #marked = true;
-  #shown: Shown = NOTHING;
-  /** What was shown when the page was last changed. */
-  #painted: Shown = NOTHING;
   #onStage: Picture | null = null;
   #wall: string | null = null;
   #cursor: Cursor | null = null;
-  #frame = 0;
-  #keeping: ReturnType<typeof setTimeout> | undefined;
 
   constructor(page: HTMLElement, editor: EditorPage) {
     this.#toolbar = new Toolbar(
@@ -97,30 +87,31 @@ export class Preview {
       unmark: (name) => this.#stage.mark(name, null),
       showReading: (reading) => this.#card.show(reading),
       showFinding: (finding) => this.#card.showFinding(finding),
-      speak: (reading) => (this.#spoken.textContent = spokenReading(reading)),
+      speak: (reading) => this.#page.speak(spokenReading(reading)),
+    });
+    this.#keys = new PictureKeys(
+      this.#sight,
+      this.#pointing,
+      () => this.#wall,
+      (over) => this.#keepCardFrom(over),
+    );
+    this.#page = new PreviewPage(page, {
+      toolbar: this.#toolbar.element,
+      strip: this.#strip.element,
+      options: this.#options.element,
+      stage: this.#stage.element,
+      cards: [this.#changes.element, this.#card.element],
+      findings: this.#findings.element,
     });
     this.#host = connectHost(editor, (message) => this.#listen(message));
-    this.#buildPage(page);
+    this.#kept = new KeptViews(this.#host, () => this.#standing());
+    this.#watchStage();
     this.#recall();
     this.#host.send({ type: "ready" });
   }
 
-  #buildPage(page: HTMLElement): void {
-    const help = make("p", { class: "unseen", id: "stage-help" }, STAGE_HELP);
+  #watchStage(): void {
     const { element } = this.#stage;
-    element.setAttribute("role", "application");
-    element.setAttribute("aria-label", "Picture of the plan");
-    element.setAttribute("aria-describedby", "stage-help");
-    element.append(this.#changes.element, this.#card.element);
-    this.#note.hidden = true;
-    const desk = make("div", { class: "desk" }, element, this.#findings.element);
-    const main = make(
-      "main",
-      {},
-      ...[this.#title, this.#strip.element, this.#note, this.#options.element, desk, help],
-    );
-    page.append(this.#toolbar.element, main, this.#spoken);
-    closeMenus(page);
     watchPointer(element, {
       panBy: (dx, dy) => this.#sight.panBy(dx, dy),
       zoomAt: (at, factor) => this.#sight.zoom(factor, at),
@@ -130,21 +121,16 @@ export class Preview {
         if (place) this.#pointing.tap(place);
       },
     });
-    element.addEventListener("keydown", (event) => this.#key(event));
+    element.addEventListener("keydown", (event) => this.#keys.press(event));
     element.addEventListener("blur", () => this.#pointing.stopWalking());
     new ResizeObserver(() => this.#sight.settle()).observe(element);
   }
 
   #recall(): void {
-    const state = this.#host.recall();
-    const kept = readKeptView(state?.view);
-    if (!state || !kept) return;
-    this.#kept.set(state.uri, kept);
+    const state = this.#kept.recall();
+    if (!state) return;
     this.#usePlan(state.uri);
-    this.#pinned = state.pinned;
-    this.#toolbar.pinned = state.pinned;
-    this.#marked = state.marked ?? true;
-    this.#toolbar.marked = this.#marked;
+    this.#switch(state.pinned, state.marked ?? true);
     if (state.room) this.#unfold(true);
   }
 
@@ -152,23 +138,19 @@ export class Preview {
     switch (message.type) {
       case "plan":
         this.#usePlan(message.uri);
-        this.#title.textContent = message.name;
-        this.#stage.element.setAttribute("aria-label", `Picture of ${message.name}`);
-        this.#pinned = message.pinned;
-        this.#toolbar.pinned = message.pinned;
-        this.#marked = message.marked;
-        this.#toolbar.marked = message.marked;
-        this.#keepSoon();
+        this.#page.plan = message.name;
+        this.#switch(message.pinned, message.marked);
         return;
       case "picture":
         if (message.picture.uri === this.#uri)
-          this.#show(withPicture(this.#shown, message.picture));
+          this.#frames.show(withPicture(this.#frames.newest, message.picture));
         return;
       case "changes":
         if (message.uri === this.#uri) this.#showChanges(message.told);
         return;
       case "gone":
-        if (message.uri === this.#uri) this.#show({ ...this.#shown, gone: message.message });
+        if (message.uri === this.#uri)
+          this.#frames.show({ ...this.#frames.newest, gone: message.message });
         return;
       case "cursor":
         this.#cursor = message.cursor;
@@ -189,11 +171,10 @@ export class Preview {
   /** Another plan begins on an empty stage, as it was left when it was shown before. */
   #usePlan(uri: string): void {
     if (uri === this.#uri) return;
-    this.#keepNow();
+    this.#kept.now();
     this.#uri = uri;
-    this.#shown = NOTHING;
     this.#onStage = null;
-    const kept = this.#kept.get(uri);
+    const kept = this.#kept.of(uri);
     this.#wall = kept?.wall ?? null;
     this.#layers.off = kept?.off ?? this.#layers.off;
     applyLayers(this.#stage.element, this.#layers.off);
@@ -201,34 +182,15 @@ export class Preview {
     this.#options.clear(this.#wall);
     this.#showChanges(null);
     this.#pointing.drawn(null, []);
-    this.#show(NOTHING);
+    this.#frames.show(NOTHING);
   }
 
-  /**
-   * Drawn at once, so that it makes the next frame. Of pictures that come faster than frames, the
-   * newest alone is drawn.
-   */
-  #show(shown: Shown): void {
-    this.#shown = shown;
-    if (this.#frame !== 0) return;
-    this.#paint();
-    this.#frame = requestAnimationFrame(() => {
-      this.#frame = 0;
-      if (this.#shown !== this.#painted) this.#paint();
-      // By then the frame is on the screen.
-      setTimeout(() => this.#afterFrame());
-    });
-  }
-
-  #paint(): void {
-    this.#painted = this.#shown;
-    const { latest } = this.#shown;
-    const drawn = this.#shown.drawn && this.#room.seen(this.#shown.drawn);
+  #paint(shown: Shown): void {
+    const { latest } = shown;
+    const drawn = shown.drawn && this.#room.seen(shown.drawn);
     this.#toolbar.unfolds = latest?.unfolds === true;
     // What stands round the picture comes first: it takes its room.
-    const note = noteOf(this.#shown);
-    this.#note.hidden = note === null;
-    this.#note.textContent = note ?? "";
+    this.#page.note = noteOf(shown);
     const titles = new Map(latest?.walls.map((wall) => [wall.name, wall.title]));
     this.#findings.show(latest?.findings ?? [], titles);
     if (drawn && !this.#onStage) this.#strip.show(drawn.scene, drawn.walls, this.#wall);
@@ -238,7 +200,7 @@ export class Preview {
 
   /** What can wait until the picture is seen. */
   #afterFrame(): void {
-    const { latest } = this.#painted;
+    const { latest } = this.#frames.painted;
     if (!latest) return;
     const { uri, version } = latest;
     this.#host.send({ type: "painted", uri, version });
@@ -251,9 +213,9 @@ export class Preview {
     if (!scene.walls.some((wall) => wall.name === this.#wall)) this.#wall = null;
     this.#options.wall = this.#wall;
     this.#onStage = picture;
-    this.#sight.show(scene, this.#kept.get(picture.uri) ?? null);
+    this.#sight.show(scene, this.#kept.of(picture.uri));
     this.#stage.mark("finding", null);
-    this.#pointing.drawn(picture, this.#shown.latest?.findings ?? []);
+    this.#pointing.drawn(picture, this.#frames.newest.latest?.findings ?? []);
   }
 
   #showChanges(told: ToldChanges | null): void {
@@ -272,64 +234,21 @@ export class Preview {
   #changeLayers(): void {
     applyLayers(this.#stage.element, this.#layers.off);
     this.#sight.settle();
-    this.#keepSoon();
+    this.#kept.soon();
   }
 
   #pointAt(at: Place | null): void {
-    this.#pointing.pointAt(at && this.#sight.placeUnder(at));
     const place = at && this.#sight.placeUnder(at);
-    if (place) this.#card.keepFrom(this.#sight.shareOfRoom({ left: place.x, bottom: place.y }));
+    this.#pointing.pointAt(place);
+    if (place) this.#keepCardFrom({ left: place.x, bottom: place.y });
   }
 
-  #key(event: KeyboardEvent): void {
-    if (event.ctrlKey || event.metaKey || event.altKey) return;
-    const act = actOfKey(event.key, event.shiftKey, this.#pointing.walking);
-    if (!act) return;
-    event.preventDefault();
-    this.#do(act);
-  }
-
-  #do(act: KeyAct): void {
-    if (lookBy(act, this.#sight)) return;
-    switch (act.act) {
-      case "walk":
-        this.#startWalking();
-        break;
-      case "step":
-        this.#pointing.step(act.step);
-        this.#keepWalkSeen();
-        break;
-      case "wall":
-        this.#pointing.stepWall(act.by);
-        this.#keepWalkSeen();
-        break;
-      case "stop":
-        this.#pointing.stopWalking();
-        break;
-      case "select":
-        this.#pointing.select();
-        break;
-    }
-  }
-
-  #startWalking(): void {
-    const { scene, view } = this.#sight;
-    if (!scene || !view) return;
-    const chosen = scene.walls.find((wall) => wall.name === this.#wall);
-    const wall = chosen ?? nearestWall(scene.walls, view);
-    if (wall) this.#pointing.startWalking(wall, view);
-    this.#keepWalkSeen();
-  }
-
-  #keepWalkSeen(): void {
-    const over = this.#pointing.walkedOver;
-    if (!over) return;
-    this.#sight.bringIn(over);
-    this.#card.keepFrom(this.#sight.shareOfRoom(over));
+  #keepCardFrom(box: Pick<PictureBox, "left" | "bottom">): void {
+    this.#card.keepFrom(this.#sight.shareOfRoom(box));
   }
 
   #markCursor(): void {
-    const picture = this.#shown.latest;
+    const picture = this.#frames.newest.latest;
     const block = picture && blockAt(picture, this.#cursor);
     const outline = block && this.#onStage && outlineOf(this.#onStage.scene, block);
     this.#stage.mark("cursor", outline ? { at: outline.wall.at, rings: outline.rings } : null);
@@ -348,11 +267,18 @@ export class Preview {
     this.#host.send({ type: "select", uri, range });
   }
 
-  #pin(pinned: boolean): void {
+  /** Whether it stays with its plan, and whether changed pieces are marked. */
+  #switch(pinned: boolean, marked: boolean): void {
     this.#pinned = pinned;
     this.#toolbar.pinned = pinned;
+    this.#marked = marked;
+    this.#toolbar.marked = marked;
+    this.#kept.soon();
+  }
+
+  #pin(pinned: boolean): void {
+    this.#switch(pinned, this.#marked);
     this.#host.send({ type: "pin", pinned });
-    this.#keepSoon();
   }
 
   /** Shows the room unfolded, or its walls as they are; the room comes with the next picture. */
@@ -360,8 +286,8 @@ export class Preview {
     this.#room.isOn = shown;
     this.#toolbar.unfolded = shown;
     this.#host.send({ type: "room", shown });
-    if (this.#shown.drawn) this.#paint();
-    this.#keepSoon();
+    if (this.#frames.newest.drawn) this.#frames.repaint();
+    this.#kept.soon();
   }
 
   #showOptions(shown: boolean): void {
@@ -370,40 +296,22 @@ export class Preview {
   }
 
   #mark(marked: boolean): void {
-    this.#marked = marked;
-    this.#toolbar.marked = marked;
+    this.#switch(this.#pinned, marked);
     this.#host.send({ type: "mark", marked });
     if (!marked) this.#showChanges(null);
-    this.#keepSoon();
   }
 
   async #export(format: ExportFormat): Promise<void> {
     const { drawn, room } = this.#stage;
-    if (!drawn) return;
-    try {
-      const svg = svgOfSeen(drawn, room);
-      const data = format === "svg" ? svg : await pngOfSeen(svg, room);
-      this.#host.send({ type: "exported", format, data });
-    } catch (error) {
-      const reason = error instanceof Error ? error.message : String(error);
-      this.#host.send({ type: "fault", message: `The picture could not be saved: ${reason}` });
-    }
+    if (drawn) this.#host.send(await exportSeen(drawn, room, format));
   }
 
-  #keepSoon(): void {
-    clearTimeout(this.#keeping);
-    this.#keeping = setTimeout(() => this.#keepNow(), KEEP_AFTER);
-  }
-
-  #keepNow(): void {
-    clearTimeout(this.#keeping);
-    if (this.#uri === null) return;
+  /** How this preview stands, for a reload. */
+  #standing(): Standing | null {
+    if (this.#uri === null) return null;
     const { scene, view: seen } = this.#sight;
-    if (scene && seen) {
-      this.#kept.set(this.#uri, keepView(seen, scene, this.#wall, this.#layers.off));
-    }
-    const view = this.#kept.get(this.#uri);
+    const view = scene && seen && keepView(seen, scene, this.#wall, this.#layers.off);
     const [pinned, marked, room] = [this.#pinned, this.#marked, this.#room.isOn];
-    this.#host.keep({ uri: this.#uri, pinned, marked, room, ...(view && { view }) });
+    return { uri: this.#uri, pinned, marked, room, view };
   }
 }
