@@ -23,6 +23,7 @@ import { pieceChanges } from "./piece-changes.js";
 import { partChanges, planFacts, tileFacts, trimFacts } from "./plan-facts.js";
 import { setCoursesCut } from "./set-courses.js";
 import { quantitiesOf } from "./quantities.js";
+import { softFacts } from "./soft-facts.js";
 import { wallFacts } from "./wall-facts.js";
 
 /**
@@ -105,6 +106,7 @@ function compareWall(
           ...withoutTwins(
             matches.flatMap((match) => layFacts(match, plans.after.plan.units, renamedTiles)),
           ),
+          ...softFacts({ before, after }, plans.after.plan.units, renamedTiles),
           ...openings.flatMap(openingFacts),
           ...holes.flatMap(holeFacts),
           ...wallFacts(before.wall, after.wall, renamedWalls),

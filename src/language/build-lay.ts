@@ -1,7 +1,7 @@
 import type { CstNode } from "chevrotain";
 import { buildLiteral } from "./build-expression.js";
 import type { Build, Builds, TreeBuilder } from "./build-statement.js";
-import { measured, nameOf } from "./build-statement.js";
+import { nameOf } from "./build-statement.js";
 import { nodeAt, nodesAt, spanOf, tokenAt, wordOf } from "./cst.js";
 import type * as S from "./syntax.js";
 
@@ -59,7 +59,6 @@ export const LAY_BUILDS: Builds = {
     ...stated,
     runs: nodesAt(node, "courseRun").map((run) => buildCourseRun(run, tree)),
   }),
-  between: measured("between"),
   set: (node, tree, stated) => {
     const joint = nodeAt(node, "setJoint");
     const tops = nodeAt(node, "setTops");

@@ -114,4 +114,7 @@ export const measured =
   (kind: MeasuredKind): Build =>
   (node, tree, stated) => ({ kind, ...stated, length: tree.length(node) });
 
-type MeasuredKind = Extract<S.Statement, { readonly length: S.Expression }>["kind"];
+type MeasuredKind = Exclude<
+  Extract<S.Statement, { readonly length: S.Expression }>,
+  S.BetweenStatement
+>["kind"];

@@ -3,6 +3,7 @@ import type { Problems } from "./build-expression.js";
 import { LAY_BUILDS } from "./build-lay.js";
 import type { Builds } from "./build-statement.js";
 import { measured, starterOf, TreeBuilder } from "./build-statement.js";
+import { SOFT_JOINT_BUILDS } from "./build-soft-joint.js";
 import { STOCK_BUILDS } from "./build-stock.js";
 import { WALL_BUILDS } from "./build-wall.js";
 import { WISH_BUILDS } from "./build-wishes.js";
@@ -61,6 +62,7 @@ const BUILDS: Builds = {
   ...STOCK_BUILDS,
   ...WALL_BUILDS,
   ...LAY_BUILDS,
+  ...SOFT_JOINT_BUILDS,
   ...WISH_BUILDS,
 };
 

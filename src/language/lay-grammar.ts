@@ -1,10 +1,10 @@
 import { INSIDE_A_LINE } from "./line-grammar.js";
 import * as T from "./tokens.js";
+import { SoftJointGrammar } from "./soft-joint-grammar.js";
 import { START, WORD } from "./vocabulary.js";
-import { WishGrammar } from "./wish-grammar.js";
 
 /** `lay TILE { ... }`, and `at`, which openings share with it. Parts stand before what is made of them. */
-export class LayGrammar extends WishGrammar {
+export class LayGrammar extends SoftJointGrammar {
   /** Of a range, the place is left to the solver. A door's height may be left out: it stands on the level line. */
   protected readonly at = this.RULE("at", () => {
     this.CONSUME(START.at.token);
@@ -198,12 +198,6 @@ export class LayGrammar extends WishGrammar {
     this.CONSUME(T.LineEnd);
   });
 
-  protected readonly between = this.RULE("between", () => {
-    this.CONSUME(START.between.token);
-    this.SUBRULE(this.expression);
-    this.CONSUME(T.LineEnd);
-  });
-
   /** 8 of field, rest of field, 6 */
   protected readonly courseRun = this.RULE(
     "courseRun",
@@ -302,6 +296,7 @@ export class LayGrammar extends WishGrammar {
       { ALT: () => this.SUBRULE(this.layCourses) },
       { ALT: () => this.SUBRULE(this.between) },
       { ALT: () => this.SUBRULE(this.set) },
+      { ALT: () => this.SUBRULE(this.softJoint) },
       { ALT: () => this.SUBRULE(this.allow) },
     ]);
   });

@@ -1,5 +1,6 @@
 import type { Side } from "../model/index.js";
 import type { Span } from "./line-table.js";
+import type { BetweenStatement, SoftJointStatement } from "./syntax-soft-joint.js";
 import type {
   AllowStatement,
   AtStatement,
@@ -7,7 +8,6 @@ import type {
   BrokenStatement,
   Expression,
   Literal,
-  Measured,
   SizeStatement,
   Stated,
   Word,
@@ -26,8 +26,9 @@ export type LayPart =
   | SizeStatement
   | LayBesideStatement
   | LayCoursesStatement
-  | Measured<"between">
+  | BetweenStatement
   | SetStatement
+  | SoftJointStatement
   | AllowStatement
   | BrokenStatement;
 

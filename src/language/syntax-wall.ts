@@ -1,6 +1,7 @@
 import type { OpeningKind, Side } from "../model/index.js";
 import type { Span } from "./line-table.js";
 import type { AcrossStatement, LayStatement, SetStatement, UpStatement } from "./syntax-lay.js";
+import type { SoftJointStatement } from "./syntax-soft-joint.js";
 import type {
   AllowStatement,
   AtStatement,
@@ -29,6 +30,7 @@ export type WallPart =
   | HoleStatement
   | LayStatement
   | SetStatement
+  | SoftJointStatement
   | PreferStatement
   | AllowStatement
   | BrokenStatement;

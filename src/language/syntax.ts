@@ -28,6 +28,7 @@ import type { OpeningPart, WallPart, WallStatement } from "./syntax-wall.js";
 import type { PreferStatement, WishStatement } from "./syntax-wishes.js";
 
 export type * from "./syntax-lay.js";
+export type * from "./syntax-soft-joint.js";
 export type * from "./syntax-statement.js";
 export type * from "./syntax-stock.js";
 export type * from "./syntax-wall.js";

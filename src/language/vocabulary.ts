@@ -85,6 +85,8 @@ export const START = {
   layCourses: starter("LayCourses", "`courses`"),
   between: word("between"),
   set: word("set"),
+  /** Of an opening `movement` is the width of its joint, in a lay it names a joint of the lay. */
+  softJoint: starter("SoftJoint", "`movement`"),
   frame: word("frame"),
   inset: word("inset"),
   movement: word("movement"),
@@ -164,7 +166,9 @@ export const STATEMENTS: Readonly<Record<BlockKind, ReadonlyMap<string, Starter>
     ["right", edge],
     ["top", edge],
     ...OPENING_KINDS.map((kind) => [kind, opening] as const),
-    ...named(["hole", "lay", "set", "prefer", "allow"]),
+    ...named(["hole", "lay", "set"]),
+    ["movement", START.softJoint],
+    ...named(["prefer", "allow"]),
   ]),
   opening: new Map<string, Starter>([
     ...named(["at", "size", "frame", "inset", "movement", "depth", "fall", "untiled"]),
@@ -176,7 +180,9 @@ export const STATEMENTS: Readonly<Record<BlockKind, ReadonlyMap<string, Starter>
     ["over", START.layOver],
     ["under", START.layUnder],
     ["courses", START.layCourses],
-    ...named(["between", "set", "allow"]),
+    ...named(["between", "set"]),
+    ["movement", START.softJoint],
+    ...named(["allow"]),
   ]),
   prefer: new Map<string, Starter>([
     ["courses", START.coursesMeet],

@@ -353,6 +353,7 @@ export class WallGrammar extends LayGrammar {
       { ALT: () => this.SUBRULE(this.hole) },
       { ALT: () => this.SUBRULE(this.lay) },
       { ALT: () => this.SUBRULE(this.set) },
+      { ALT: () => this.SUBRULE(this.softJoint) },
       { ALT: () => this.SUBRULE(this.prefer) },
       { ALT: () => this.SUBRULE(this.allow) },
     ]);

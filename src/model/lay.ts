@@ -1,6 +1,6 @@
 import type { Nm } from "../measure/index.js";
 import type { AllowingBlock } from "./allow.js";
-import type { Side } from "./edge.js";
+import type { EdgeJoint, Side } from "./edge.js";
 import type { Opening } from "./opening.js";
 import type { Origin } from "./source.js";
 import type { Tile } from "./tile.js";
@@ -49,14 +49,19 @@ export type LayBound =
   /** It begins one joint past the lay of that name. */
   | { readonly kind: "lay"; readonly lay: string };
 
+/** The joint to the lays beside one, which may be soft as an edge's is. */
+export interface LayJoint extends EdgeJoint {
+  readonly origin: Origin;
+}
+
 /** What of the wall a lay has. */
 export interface LayArea {
   /** A side without a bound is the wall's own. */
   readonly bounds: Readonly<Partial<Record<Side, LayBound>>>;
   /** How many courses it has, from the bottom up; null for as many as there is room for. */
   readonly courses: number | null;
-  /** The joint to the lays beside it; null for the wider one of both lays' own. */
-  readonly joint: Nm | null;
+  /** The joint to the lays beside it; null for a hard one, the wider of both lays' own. */
+  readonly joint: LayJoint | null;
   /** Whether it is part of a lay that has what the wall's other lays leave. */
   readonly rest: boolean;
 }
@@ -79,6 +84,14 @@ export interface SetCourses {
   readonly origin: Origin;
 }
 
+/**
+ * A joint in the field of tile that is filled with sealant instead of grout, as wide as it is laid: the head joint
+ * nearest to a place from the wall's left, or the bed joint over a course, counted from the block's lowest.
+ */
+export type FieldJoint =
+  | { readonly kind: "head"; readonly x: Nm; readonly origin: Origin }
+  | { readonly kind: "bed"; readonly over: number; readonly origin: Origin };
+
 /** `lay TILE { ... }`: how a tile is laid on the wall. */
 export interface Lay extends AllowingBlock {
   /** The tile's name, or the one that the plan gives it. */
@@ -89,6 +102,8 @@ export interface Lay extends AllowingBlock {
   readonly goesOnFrom: string | null;
   /** What of it is on the wall already, up to its last course; null where nothing is. */
   readonly set: SetCourses | null;
+  /** The soft joints in its block, which has one or more lays. */
+  readonly soft: readonly FieldJoint[];
   readonly tile: Tile;
   readonly bond: Bond;
   /** The joint, or the range the solver may choose from; `min` equals `max` when it is fixed. */

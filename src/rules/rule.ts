@@ -27,7 +27,7 @@ export interface RuleEntry {
   readonly source: string;
   /** The name in `rules { ... }` that sets its limit or turns it off; null when only `allow` silences it. */
   readonly limit: LimitName | null;
-  /** Whether it speaks of what is set itself, so that the finding says all of it. */
+  /** Whether it speaks of what is set itself, or of joints that can be left open between what is set: the finding says all of it. */
   readonly ofSet?: true;
 }
 

@@ -15,12 +15,14 @@ import { holeNearEdge } from "./hole-near-edge.js";
 import { holePlateOver } from "./hole-plate-over.js";
 import { holePlateRim } from "./hole-plate-rim.js";
 import { holePlateSmall } from "./hole-plate-small.js";
+import { holeSoftJoint } from "./hole-soft-joint.js";
 import { jointLongTile } from "./joint-long-tile.js";
 import { jointStacked } from "./joint-stacked.js";
 import { jointTooNarrow } from "./joint-too-narrow.js";
 import { jointTrimClash } from "./joint-trim-clash.js";
 import { lippageExpected } from "./lippage-expected.js";
 import { movementMissing } from "./movement-missing.js";
+import { movementNoJoint } from "./movement-no-joint.js";
 import { movementNarrow } from "./movement-narrow.js";
 import { movementTooFar } from "./movement-too-far.js";
 import { openingBackOffJoint } from "./opening-back-off-joint.js";
@@ -53,6 +55,7 @@ export const TRADE_RULES: readonly Rule[] = [
   lippageExpected,
   movementMissing,
   movementNarrow,
+  movementNoJoint,
   movementTooFar,
   cornerCoursesMiss,
   cornerBondBroken,
@@ -63,6 +66,7 @@ export const TRADE_RULES: readonly Rule[] = [
   holePlateSmall,
   holePlateOver,
   holePlateRim,
+  holeSoftJoint,
   edgeBare,
   edgeRake,
   trimTooThin,

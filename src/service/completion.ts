@@ -230,6 +230,7 @@ const STATEMENT_KIND: Readonly<Record<string, string>> = {
   whole: "wish",
   equal: "wish",
   few: "wish",
+  movement: "soft-joint",
 };
 
 /** Statements in which a start may be centred on the wall. */
@@ -259,9 +260,9 @@ const MANY: Readonly<Record<BlockKind, readonly string[]>> = {
   mortar: [],
   grout: [],
   sealant: [],
-  wall: [...OPENING_KINDS, "leg", "hole", "lay", "set", "allow"],
+  wall: [...OPENING_KINDS, "leg", "hole", "lay", "set", "movement", "allow"],
   opening: ["allow"],
-  lay: ["covers", "set", "allow"],
+  lay: ["covers", "set", "movement", "allow"],
   prefer: ["centre", "no", "whole"],
   rules: [],
 };

@@ -86,7 +86,15 @@ const HELP: Readonly<Record<string, string>> = {
   lay: "How a tile is laid on this wall: bond, joint, and where the layout starts.",
   covers: "Up to where this lay reaches from one side of the wall: `covers bottom to 36`.",
   rest: "As many courses as there is room for.",
-  between: "The joint between this lay and those beside it.",
+  between: "The joint between this lay and those beside it; `between movement 1/4` is a soft one.",
+  "between movement": "The joint between the lays is soft (sealant).",
+  "soft-joint movement":
+    "A joint of the tile that is soft (sealant), as wide as it is laid: `movement joint at 120`, `movement joint over course 12`.",
+  "soft-joint joint": "A joint of the tile is filled with sealant instead of grout.",
+  "soft-joint at":
+    "The head joint nearest to this place from the wall's left; it has to go through all courses of the lay.",
+  "soft-joint over": "The bed joint over a course: `movement joint over course 12`.",
+  "soft-joint course": "The course under the joint, counted from the lay's lowest.",
   set: "What is on the wall already, and where its top was measured: `set courses 1 to 6 top 36 1/8`. It stays as it is; only the rest is laid anew.",
   "set courses": "The courses that are set, counted from the lay's lowest: `set courses 1 to 6`.",
   "set to": "The last course that is set.",
@@ -101,7 +109,8 @@ const HELP: Readonly<Record<string, string>> = {
   mitre: "The frame's corners are cut at 45 degrees.",
   butt: "The frame's level pieces run past its upright ones.",
   inset: "How far the frame's inner edge stands inside the opening.",
-  movement: "A soft joint (sealant) where the tile meets something that moves.",
+  movement:
+    "A soft joint (sealant) where the tile meets something that moves; in a lay a joint of the tile: `movement joint at 120`.",
   joint: "A joint's width; in a lay also a range for the solver: `joint 1/16 to 1/8`.",
   "edge joint": "A hard joint (grout) at this side.",
   "across joint": "The middle of a joint stands at the place that is named.",

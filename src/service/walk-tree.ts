@@ -61,6 +61,8 @@ export function expressionsOf(statement: Syntax.Statement): readonly Syntax.Expr
           at === null || typeof at === "string" ? [y] : [y, at],
         ),
       ];
+    case "soft-joint":
+      return [statement.joint.kind === "head" ? statement.joint.at : statement.joint.over];
     case "let":
       return [statement.value];
     case "face":

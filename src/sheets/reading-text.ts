@@ -4,6 +4,7 @@ import { faceWords } from "../model/index.js";
 import type { SolvedInside, SolvedLay, SolvedPlan, SolvedWall } from "../solver/index.js";
 import { choiceText } from "./choice-text.js";
 import { layReading, type LayReading } from "./reading.js";
+import { softPlaces } from "./soft-places.js";
 import { acrossWords, upWords } from "./start-words.js";
 
 /** The dust: OSHA 29 CFR 1926.1153 Table 1; the saw: 29 CFR 1926.404(b)(1). */
@@ -36,6 +37,9 @@ function* wallText(solved: SolvedWall, units: Unit): Generator<string> {
     if (lay.stand) yield `  ${setText(lay, units)}\n`;
     yield* startText(lay, units);
   }
+  const soft = softPlaces(solved, units);
+  if (soft.length > 0)
+    yield `  soft ${soft.length === 1 ? "joint" : "joints"} in the tile ${soft.join(", ")}\n`;
   for (const inside of solved.insides) yield* insideText(inside, units);
 }
 

@@ -10,6 +10,7 @@ import {
 } from "../solver/index.js";
 import { plateWords } from "./plate-words.js";
 import { layReading } from "./reading.js";
+import { softPlaces } from "./soft-places.js";
 import { acrossWords, upWords } from "./start-words.js";
 
 /**
@@ -49,6 +50,7 @@ function* wallText(solved: SolvedWall, units: Unit): Generator<string> {
   }
   if (refused) yield `  not laid: it asks for ${refused.pieces} pieces\n`;
   for (const lay of lays) yield* layText(solved, lay, units);
+  for (const place of softPlaces(solved, units)) yield `  soft joint ${place}\n`;
   for (const run of trims) yield `  ${trimText(run, length)}\n`;
   for (const inside of insides) {
     const { across, up } = inside.wall.size;

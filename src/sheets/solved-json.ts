@@ -23,6 +23,7 @@ import { squareMillimetres } from "./area.js";
 import { wishJson } from "./options/room-json.js";
 import { findingJson } from "./finding-json.js";
 import { plateJson } from "./plate-json.js";
+import { softJson } from "./soft-json.js";
 import { acrossJson, upJson } from "./start-json.js";
 
 /** The number of the format; it goes up when a key changes its meaning or goes away. */
@@ -80,6 +81,8 @@ function* wallJson(solved: SolvedWall): Generator<string> {
     yield JSON.stringify(trimJson(run));
   });
   yield `]`;
+  const soft = softJson(solved);
+  if (soft.length > 0) yield `,\n"softJoints":${JSON.stringify(soft)}`;
   if (solved.insides.length > 0) {
     yield `,\n"insides":[`;
     yield* separated(solved.insides, insideJson);

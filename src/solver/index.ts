@@ -28,6 +28,14 @@ export type {
   TrimPiece,
   TrimRun,
 } from "./solved.js";
+export type {
+  MissedJoint,
+  SoftJoints,
+  SoftMiss,
+  SoftName,
+  SoftPart,
+  SoftRun,
+} from "./soft/soft-run.js";
 export type { HoleFits, Place } from "./whole-tiles/hole-fits.js";
 export type { JointsMet } from "./whole-tiles/joints-met.js";
 export type { OpeningFit, OpeningFits, WholeSize } from "./whole-tiles/opening-fits.js";
@@ -80,6 +88,7 @@ export {
   riserMoves,
   stepInset,
 } from "./region.js";
+export { softBox, softJoints } from "./soft/soft-joints.js";
 export { isSetCourse } from "./set-stand.js";
 export { doubleRegionArea } from "./region-area.js";
 export { boundsOf, doubleArea, doubleShapeArea, ringOf } from "./shape.js";

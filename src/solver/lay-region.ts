@@ -1,5 +1,5 @@
 import type { Nm } from "../measure/index.js";
-import type { Lay, Plan, Side, Wall } from "../model/index.js";
+import type { Lay, LayJoint, Plan, Side, Wall } from "../model/index.js";
 import { grown, overlaps, type Box } from "./box.js";
 import { atLeast, atMost, type Chain, rangeBetween } from "./chain.js";
 import { courseTop } from "./course-top.js";
@@ -94,7 +94,12 @@ function isSame(a: Region, b: Region, side: Side): boolean {
 /** The joint between a lay and one that has its place: as either says, else the wider of their own. */
 export function jointBetween(lay: Lay, joint: Nm, other: Placed): Nm {
   if (goesStraightOn(lay, other.lay)) return joint;
-  return lay.area?.joint ?? other.lay.area?.joint ?? Math.max(joint, other.joint);
+  return statedBetween(lay, other.lay)?.width ?? Math.max(joint, other.joint);
+}
+
+/** The joint to a lay that has its place already, where one of both states it: the later one's goes first. */
+export function statedBetween(lay: Lay, placed: Lay): LayJoint | null {
+  return lay.area?.joint ?? placed.area?.joint ?? null;
 }
 
 function withBound(

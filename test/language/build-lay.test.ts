@@ -41,7 +41,7 @@ describe("lays in the syntax tree", () => {
         { many: null, tile: null },
       ],
     },
-    "between 1/8": { kind: "between", length: "1/8" },
+    "between 1/8": { kind: "between", soft: false, length: "1/8" },
     "set courses 1 to 6": { kind: "set", first: "1", last: "6", joint: null, tops: [] },
     "set courses 2 to 3 joint 1/16 top 36 1/8 at left, 36 1/4 at a": {
       kind: "set",

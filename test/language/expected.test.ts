@@ -24,6 +24,7 @@ describe("what is expected at a place", () => {
       "courses",
       "between",
       "set",
+      "movement",
       "allow",
     ]);
   });

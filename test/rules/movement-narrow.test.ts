@@ -47,4 +47,31 @@ describe("movement/narrow", () => {
     assert.equal(found!.severity, "information");
     assert.equal(found!.allowed, "the flange leaves no more room");
   });
+
+  it("warns of one in the tile, which is as wide as the joint that it fills", () => {
+    const soft = (joint: string) => ({ lay: "movement joint over course 2", joint });
+    assert.deepEqual(told(soft("1/8 - nm")), [
+      "warning: the soft joint over course 2 is 1/8- in; a joint of at least 1/8 in, as between two lays, is wanted",
+    ]);
+    assert.deepEqual(told(soft("1/8")), []);
+  });
+
+  it("warns of one between lays", () => {
+    const between = (width: string) => ({
+      lay: `covers bottom to 6\nbetween movement ${width}`,
+      wall: "lay field {\n bond stack\n joint 1/8\n}",
+    });
+    assert.match(
+      told(between("1/16"))[0]!,
+      /^warning: .* is 1\/16 in; at least 1\/8 in is wanted$/,
+    );
+    assert.deepEqual(told(between("1/8")), []);
+    assert.deepEqual(told({ ...between("1/8"), lay: "covers bottom to 6\nbetween 1/16" }), []);
+  });
+
+  it("can be mended as long as there is no grout, also between courses that are set", () => {
+    const lay = "set courses 1 to 3\nmovement joint over course 2";
+    assert.deepEqual(told({ lay, joint: "1/16" }).length, 1);
+    assert.match(told({ lay, joint: "1/16" })[0]!, /^warning: [^;]*; [^;]*$/);
+  });
 });

@@ -55,4 +55,41 @@ describe("movement/too-far", () => {
       "a soft joint at 13 ft",
     );
   });
+
+  const parted = (lay: string): WallText => field("40ft x 8ft", { lay });
+
+  it("counts from soft joint to soft joint, and is silent where each is near enough", () => {
+    // Tiles of 24 in, joints of 1/8 in: the joint nearest to 20 ft begins at 10 x 24 1/8 - 1/8.
+    assert.deepEqual(messages(parted("movement joint at 20ft"), CODE), []);
+    assert.deepEqual(messages(parted("movement joint at 10ft"), CODE), [
+      "the tile is 359 3/8 in wide from the soft joint at 120 9/16 in to its right; at most 300 in is wanted",
+    ]);
+    assert.deepEqual(messages(parted("movement joint at 30ft"), CODE), [
+      "the tile is 361 3/4 in wide from its left to the soft joint at 361 13/16 in; at most 300 in is wanted",
+    ]);
+  });
+
+  it("tells each stretch that is too far, and of those within each other the longest", () => {
+    const two = field("80ft x 8ft", { lay: "movement joint at 40ft" });
+    assert.equal(messages(two, CODE).length, 2);
+    const lay = "covers bottom to 36\nmovement joint at 40ft";
+    const wall = "lay field {\n bond stack\n joint 1/8\n}";
+    assert.match(
+      messages(field("80ft x 8ft", { lay, wall }), CODE).join(),
+      /^the tile is 960 in wide without/,
+    );
+  });
+
+  it("counts up as well as across", () => {
+    const high = (lay: string) => messages(field("8ft x 40ft", { lay }), CODE);
+    assert.deepEqual(high("movement joint over course 20"), []);
+    assert.deepEqual(high("movement joint over course 2"), [
+      "the tile is 455 3/4 in high from the soft joint over course 2 to its top; at most 300 in is wanted",
+    ]);
+  });
+
+  it("is told as ever where courses are set: a joint can be left soft until it is grouted", () => {
+    const lay = "set courses 1 to 2";
+    assert.match(messages(field("26ft x 8ft", { lay }), CODE)[0]!, /is wanted$/);
+  });
 });

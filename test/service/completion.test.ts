@@ -69,6 +69,7 @@ describe("completion", () => {
       "courses",
       "between",
       "set",
+      "movement",
       "allow",
     ]);
   });

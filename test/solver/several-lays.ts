@@ -9,7 +9,7 @@ import type {
   Wall,
 } from "../../src/model/index.js";
 import type { Nm } from "../../src/measure/index.js";
-import { edge, oneWall } from "./choose/model-plan.js";
+import { edge, NOWHERE, oneWall } from "./choose/model-plan.js";
 
 /** Walls of several lays, built straight from the model; lengths in small numbers of nanometres. */
 
@@ -26,9 +26,14 @@ export function past(lay: string): LayBound {
   return { kind: "lay", lay };
 }
 
-/** What a lay has: its bounds, and what else is said of it. */
-export function area(bounds: LayArea["bounds"], over: Partial<LayArea> = {}): LayArea {
-  return { bounds, courses: null, joint: null, rest: false, ...over };
+/** What a lay has: its bounds, and what else is said of it; the joint beside it is a hard one. */
+export function area(
+  bounds: LayArea["bounds"],
+  over: Partial<Omit<LayArea, "joint">> & { joint?: Nm | null } = {},
+): LayArea {
+  const { joint: width = null, ...rest } = over;
+  const joint = width === null ? null : ({ kind: "joint", width, origin: NOWHERE } as const);
+  return { bounds, courses: null, joint, rest: false, ...rest };
 }
 
 /** A lay in stack bond with a joint of 2, full tile from the left, full course from the bottom. */

@@ -187,7 +187,11 @@ function inTheRest(random: Random, region: Box): Arrangement {
 
 /** As the plan says: what the later one says, else the earlier one, else the wider of their own. */
 function jointOf(later: Lay, earlier: Lay): Nm {
-  return later.area?.joint ?? earlier.area?.joint ?? Math.max(later.joint.min, earlier.joint.min);
+  return (
+    later.area?.joint?.width ??
+    earlier.area?.joint?.width ??
+    Math.max(later.joint.min, earlier.joint.min)
+  );
 }
 
 function boxOf(left: Nm, bottom: Nm, across: Nm, up: Nm): Box {

@@ -20,6 +20,7 @@ import {
   type SideRuns,
   type Sides,
 } from "./sides.js";
+import { softBands } from "./soft-bands.js";
 import { aroundSteps, clearOfSteps, riserBands, stepBands } from "./step-ground.js";
 
 const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
@@ -49,6 +50,7 @@ export function groundBands(solved: SolvedWall): Band[] {
     ...stepBands(wall, region, bare),
     ...riserBands(wall, region, bare, solved.lays[0]!.joint),
     ...region.takeaways.flatMap((takeaway) => openingBand(wall, takeaway)),
+    ...softBands(solved),
   ];
 }
 

@@ -1,4 +1,4 @@
-import { type Course, isSetCourse, type SolvedWall } from "../../solver/index.js";
+import { type Course, isSetCourse, softJoints, type SolvedWall } from "../../solver/index.js";
 import { boxRound, boxesOverlap, lineHeight, makeLabel } from "../labels.js";
 import { across, down, rounded } from "../picture.js";
 import type { DimensionRank, Label, PictureBox, RuledLine } from "../scene.js";
@@ -55,7 +55,8 @@ function leftOf(solved: SolvedWall, bare: PictureBox, setting: Setting): Margins
 /** Outwards from the wall: course numbers, the edge's caption, a column where the right end differs. */
 function rightOf(solved: SolvedWall, bare: PictureBox, setting: Setting): Margins {
   const { em } = setting;
-  const numbers = courseNumbers(solved, bare, setting);
+  const courses = courseNumbers(solved, bare, setting);
+  const numbers = [...courses, ...softLabels(solved, bare, courses, setting)];
   const outer = Math.max(bare.right, ...numbers.map((label) => label.box.right));
   const caption = sideCaption(solved, "right", bare, outer + 0.85 * em, setting);
   const wish = rightWish(solved, setting);
@@ -210,7 +211,34 @@ function courseNumbers(solved: SolvedWall, bare: PictureBox, { em }: Setting): L
       );
   });
   // A course that is cut low, or lies between lays, stands nearer to the next one than a whole course does.
-  return numbers.reduce<Label[]>(
+  return clearOfEachOther(numbers);
+}
+
+/** Which level joints are soft, said beside the courses' numbers. */
+function softLabels(
+  solved: SolvedWall,
+  bare: PictureBox,
+  numbers: readonly Label[],
+  { em }: Setting,
+): Label[] {
+  const outer = Math.max(bare.right, ...numbers.map((label) => label.box.right));
+  const labels = softJoints(solved)
+    .runs.filter(({ way }) => way === "level")
+    .map(({ from, to }) =>
+      makeLabel({
+        text: "soft",
+        role: "number",
+        x: outer + 0.5 * em,
+        y: down((from + to) / 2),
+        size: NUMBER_SIZE * em,
+        anchor: "start",
+      }),
+    );
+  return clearOfEachOther(labels);
+}
+
+function clearOfEachOther(labels: readonly Label[]): Label[] {
+  return labels.reduce<Label[]>(
     (kept, label) =>
       kept.some(({ box }) => boxesOverlap(box, label.box)) ? kept : [...kept, label],
     [],

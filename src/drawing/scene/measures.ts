@@ -2,6 +2,7 @@ import type { Nm } from "../../measure/index.js";
 import {
   cutOf,
   pieceBounds,
+  softJoints,
   valueAt,
   visibleBounds,
   type Box,
@@ -48,6 +49,11 @@ export function rowWishes(solved: SolvedWall, setting: Setting): RankWish[] {
       stretches: chainOf(places, across, setting),
     });
   });
+  const soft = softMiddles(solved, "upright");
+  if (soft.length > 0) {
+    const stretches = chainOf([0, ...soft, width], across, setting);
+    wishes.push({ part: "soft-joints", caption: "soft joints", stretches });
+  }
   wishes.push({
     part: "wall",
     caption: "bare wall",
@@ -66,6 +72,12 @@ function isSame(one: readonly Stretch[], other: readonly Stretch[]): boolean {
   );
 }
 
+/** The middles of the soft joints in the tile, upright or level ones, in order. */
+function softMiddles(solved: SolvedWall, way: "upright" | "level"): Nm[] {
+  const runs = softJoints(solved).runs.filter((run) => run.way === way);
+  return runs.map(({ from, to }) => Math.floor((from + to) / 2)).sort((a, b) => a - b);
+}
+
 /** The columns left of a wall: cut courses, openings, all. */
 export function columnWishes(solved: SolvedWall, setting: Setting): RankWish[] {
   const wishes = intoRanks(courseHeights(solved, setting)).map((stretches, i) => ({
@@ -82,6 +94,11 @@ export function columnWishes(solved: SolvedWall, setting: Setting): RankWish[] {
       stretches: chainOf(places, down, setting),
     });
   });
+  const soft = softMiddles(solved, "level");
+  if (soft.length > 0) {
+    const stretches = chainOf([0, ...soft, up], down, setting);
+    wishes.push({ part: "soft-joints-up", caption: null, stretches });
+  }
   wishes.push({
     part: "wall-up",
     caption: null,

@@ -3,6 +3,7 @@ import type { LayArea, LayBound, Side } from "../../model/index.js";
 import type { CoversStatement, LayPart } from "../syntax.js";
 import { lengthOf } from "./lengths.js";
 import type { Parts } from "./parts.js";
+import { resolveBetween } from "./soft-joints.js";
 import type { WallDraft } from "./wall-draft.js";
 
 type Bounds = Partial<Record<Side, LayBound>>;
@@ -21,8 +22,7 @@ export function resolveArea(
   draft: WallDraft,
 ): Pick<LayArea, "bounds" | "joint"> {
   const { scope, name: wall } = draft;
-  const between = parts.first("between");
-  const joint = between ? lengthOf(between.length, "not-negative", scope, wall) : null;
+  const joint = resolveBetween(parts.first("between"), draft);
   const bounds: Bounds = { ...panelBounds(parts, draft) };
   for (const statement of parts.all("covers")) {
     const at = lengthOf(statement.to, "any", scope, wall);

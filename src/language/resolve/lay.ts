@@ -6,6 +6,7 @@ import type {
   LayPart,
   LayStatement,
   SetStatement,
+  SoftJointStatement,
   UpStatement,
   Word,
 } from "../syntax.js";
@@ -17,17 +18,21 @@ import { Parts } from "./parts.js";
 import { type PlainLay, placeLays, type ReadLay } from "./place-lays.js";
 import { ratioOf } from "./ratio.js";
 import { placeOf } from "./report.js";
+import { resolveSoftJoints } from "./soft-joints.js";
 import type { WallDraft, WallDrafts } from "./wall-draft.js";
 
 /** How a wall is laid; a lay of which not enough can be understood is left out. */
 export function resolveLays(draft: WallDraft, all: WallDrafts, openings: ResolvedOpenings): Lay[] {
   const statements = draft.parts.all("lay");
   const onWall = setOnWall(draft, statements.length);
+  const softOnWall = softJointsOnWall(draft, statements.length);
   const read = statements.flatMap((statement): ReadLay[] => {
     const reader = new LayReader(statement, draft, all, openings);
     const lay = reader.resolve();
     const set = [...onWall, ...reader.parts.all("set")];
-    return lay ? [{ statement, parts: reader.parts, lay, set }] : [];
+    if (!lay) return [];
+    const soft = resolveSoftJoints([...softOnWall, ...reader.parts.all("soft-joint")], draft);
+    return [{ statement, parts: reader.parts, lay: { ...lay, soft }, set }];
   });
   return placeLays(read, draft);
 }
@@ -44,6 +49,18 @@ function setOnWall(draft: WallDraft, lays: number): readonly SetStatement[] {
   return [];
 }
 
+/** The soft joints that the wall states: in its one lay. */
+function softJointsOnWall(draft: WallDraft, lays: number): readonly SoftJointStatement[] {
+  const statements = draft.parts.all("soft-joint");
+  if (lays <= 1) return statements;
+  for (const { head } of statements) {
+    const message =
+      "found `movement joint` in a wall of several lays, wanted it in the lay whose joint is soft";
+    draft.scope.report.tell("plan/soft-joint", head, message, { wall: draft.name });
+  }
+  return [];
+}
+
 /** Resolves one `lay` block. */
 class LayReader {
   readonly parts: Parts<LayPart>;
@@ -54,10 +71,11 @@ class LayReader {
     private readonly all: WallDrafts,
     private readonly openings: ResolvedOpenings,
   ) {
-    this.parts = new Parts(statement.body, draft.scope.report, draft.name, ["covers", "set"]);
+    const many = ["covers", "set", "soft-joint"] as const;
+    this.parts = new Parts(statement.body, draft.scope.report, draft.name, many);
   }
 
-  resolve(): PlainLay | null {
+  resolve(): Omit<PlainLay, "soft"> | null {
     const { statement, draft } = this;
     const { report } = draft.scope;
     const tile = this.tile();

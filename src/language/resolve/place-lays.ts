@@ -73,11 +73,13 @@ function placeOne(each: Placing, all: readonly Placing[], draft: WallDraft): Pla
   // What a list leaves over it has only above its last run.
   const hasOneRun = runs.length === 1;
   const isRest = hasOneRun && runs[0]!.courses === null && Object.keys(placed).length === 0;
+  const saysNothing = isRest && pieces.length === 1 && own.joint === null;
   return pieces.map(({ tile, courses, set, joint }, i) => {
     const bounds = i === 0 ? { ...placed } : { ...placed, bottom: layBound(names[i - 1]!) };
     if (i < pieces.length - 1 && !hasOneRun) delete bounds.top;
-    const area: LayArea | null =
-      isRest && pieces.length === 1 ? null : { bounds, courses, joint: own.joint, rest: isRest };
+    const area: LayArea | null = saysNothing
+      ? null
+      : { bounds, courses, joint: own.joint, rest: isRest };
     const stands = bounds.bottom?.kind === "lay" || courses !== null;
     const up = i > 0 ? FROM_BOTTOM : (lay.up ?? (stands ? FROM_BOTTOM : null));
     const goesOnFrom = lastWith(pieces, i, names);

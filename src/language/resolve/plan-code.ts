@@ -40,6 +40,7 @@ export type PlanCode =
   | "plan/reading-order"
   | "plan/said-twice"
   | "plan/set-courses"
+  | "plan/soft-joint"
   | "plan/set-open"
   | "plan/size"
   | "plan/spares"

@@ -63,7 +63,7 @@ function draftWall(
   origin: Origin,
   scope: Scope,
 ): WallDraft | null {
-  const many = ["edge", "leg", "opening", "hole", "lay", "set"] as const;
+  const many = ["edge", "leg", "opening", "hole", "lay", "set", "soft-joint"] as const;
   const parts = new Parts(statement.body, scope.report, name, many);
   const message = "found no `size`, wanted the bare wall's, such as `size 60 x 96`";
   const outlineStatement = parts.first("outline");

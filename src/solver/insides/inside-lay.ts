@@ -25,6 +25,7 @@ export function insideLay(
     area: null,
     goesOnFrom: null,
     set: null,
+    soft: [],
     tile,
     bond: own?.bond ?? usual,
     joint: { min: width, max: width, origin },

@@ -18,7 +18,7 @@ export function materialsOf({ plan, walls }: SolvedPlan): Materials {
     grout: laid.flatMap(({ wall, areas }) =>
       wall.lays.map((lay, i) => groutOf(wall, lay, areas[i]!, plan.grout)),
     ),
-    sealant: laid.flatMap(({ wall }) => sealantOf(wall, meeting, plan.sealant)),
+    sealant: laid.flatMap(({ wall }) => sealantOf(wall, meeting, plan)),
     mortar: laid.map(({ wall, areas }) =>
       mortarOf(plan, wall.wall.name, sumOfAreas(areas), doubleSetArea(wall)),
     ),

@@ -1,5 +1,5 @@
 import { type Nm, NM_PER } from "../../measure/index.js";
-import type { Sealant, Wall } from "../../model/index.js";
+import type { Plan, Wall } from "../../model/index.js";
 import type { SolvedWall } from "../../solver/index.js";
 import type { SealantTakeoff } from "../takeoff.js";
 import { softJointsOf } from "./soft-joints.js";
@@ -14,9 +14,9 @@ const NM3_IN_MM3 = 1_000_000_000_000_000_000n;
 export function sealantOf(
   solved: SolvedWall,
   walls: readonly Wall[],
-  sealant: Sealant | null,
+  { sealant, units }: Pick<Plan, "sealant" | "units">,
 ): SealantTakeoff[] {
-  return softJointsOf(solved, walls).map(({ along, length, width }) => {
+  return softJointsOf(solved, walls, units).map(({ along, length, width }) => {
     const depth = sealant?.depth ?? Math.max(LEAST_DEPTH, Math.ceil(width / 2));
     const filled = BigInt(length) * BigInt(width) * BigInt(depth);
     const volume = Number(ceilDivide(filled, NM3_IN_MM3));

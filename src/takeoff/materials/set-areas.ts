@@ -16,6 +16,7 @@ import {
   rangeBetween,
   riserMoves,
   sideDrawnIn,
+  softJoints,
   type SolvedLay,
   type SolvedWall,
   type Takeaway,
@@ -50,8 +51,10 @@ export function doubleSetArea({ lays }: SolvedWall): bigint {
 export function setAreas(solved: SolvedWall, lay: SolvedLay): SetAreas {
   const [first, ...others] = solved.lays;
   const tiles = doubleTableArea(lay.pieces);
+  const soft = doubleSoftArea(solved, lay === first ? [lay, null] : [lay]);
   if (lay !== first) {
-    return { tiles, trims: 0n, tileJoints: groutedArea(solved, lay) - tiles, trimJoints: [] };
+    const tileJoints = groutedArea(solved, lay) - tiles - soft;
+    return { tiles, trims: 0n, tileJoints, trimJoints: [] };
   }
   const trims = solved.trims.flatMap((run) => run.pieces);
   const elsewhere = others.reduce((sum, other) => sum + groutedArea(solved, other), 0n);
@@ -59,9 +62,17 @@ export function setAreas(solved: SolvedWall, lay: SolvedLay): SetAreas {
     tiles,
     trims: trims.reduce((sum, { shape }) => sum + doubleShapeArea(shape), 0n),
     tileJoints:
-      groutedArea(solved, { ...lay, region: solved.region, inner: [] }) - elsewhere - tiles,
+      groutedArea(solved, { ...lay, region: solved.region, inner: [] }) - elsewhere - tiles - soft,
     trimJoints: [...frameJoints(solved), ...edgeTrimJoints(solved)],
   };
+}
+
+/** Twice the area of the soft joints in some lays, or between lays (null): neither mortar nor grout is in them. */
+function doubleSoftArea(solved: SolvedWall, lays: readonly (SolvedLay | null)[]): bigint {
+  return softJoints(solved)
+    .runs.flatMap(({ parts }) => parts)
+    .filter((part) => lays.includes(part.lay))
+    .reduce((sum, { shape }) => sum + doubleShapeArea(shape), 0n);
 }
 
 /** What several lays cover together. */

@@ -1,5 +1,6 @@
-import type { Nm } from "../../measure/index.js";
+import type { Nm, Unit } from "../../measure/index.js";
 import type { Edge, Opening, Side, Step, Wall } from "../../model/index.js";
+import { softPlace } from "../../rules/index.js";
 import {
   bareSide,
   type Box,
@@ -8,6 +9,8 @@ import {
   frameInner,
   openingBox,
   rangeBetween,
+  softJoints,
+  type SoftRun,
   type SolvedWall,
   valueAfter,
   valueAt,
@@ -15,7 +18,7 @@ import {
 
 /** A soft joint of a wall, to be filled with sealant. */
 export interface SoftJoint {
-  /** Such as `left` or `sash`. */
+  /** Such as `left`, `sash` or, in the tile, `over course 12`. */
   readonly along: string;
   readonly length: Nm;
   readonly width: Nm;
@@ -23,8 +26,8 @@ export interface SoftJoint {
 
 const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
 
-/** The soft joints of a laid wall: along its sides, then round its openings. */
-export function softJointsOf(solved: SolvedWall, walls: readonly Wall[]): SoftJoint[] {
+/** The soft joints of a laid wall: along its sides, round its openings, then in its tile. */
+export function softJointsOf(solved: SolvedWall, walls: readonly Wall[], units: Unit): SoftJoint[] {
   const { wall } = solved;
   const sides = SIDES.filter((side) => hasBead(wall, side, walls)).map((along) => ({
     along,
@@ -41,7 +44,31 @@ export function softJointsOf(solved: SolvedWall, walls: readonly Wall[]): SoftJo
     length: openingLength(solved, opening),
     width: opening.movement ?? 0,
   }));
-  return [...sides, ...feet, ...openings].filter(({ length, width }) => length > 0 && width > 0);
+  return [...sides, ...feet, ...openings, ...jointsInTile(solved, units)].filter(
+    ({ length, width }) => length > 0 && width > 0,
+  );
+}
+
+/** Those that a joint between two lays is made of are told once. */
+function jointsInTile(solved: SolvedWall, units: Unit): SoftJoint[] {
+  const joints = softJoints(solved).runs.map((run) => ({
+    along: softPlace(run.name, units),
+    length: filledLength(run),
+    width: run.to - run.from,
+  }));
+  return joints.flatMap((joint, i) => {
+    const isSame = (other: SoftJoint) => other.along === joint.along && other.width === joint.width;
+    if (joints.findIndex(isSame) < i) return [];
+    const length = joints.filter(isSame).reduce((sum, each) => sum + each.length, 0);
+    return [{ ...joint, length }];
+  });
+}
+
+/** Where a sloped side ends it, to the longer of its two edges. */
+function filledLength({ way, parts }: SoftRun): Nm {
+  return parts.reduce((sum, { bounds: { left, right, bottom, top } }) => {
+    return sum + (way === "upright" ? top - bottom : right - left);
+  }, 0);
 }
 
 /**

@@ -49,4 +49,21 @@ describe("what stands round a wall", () => {
     const others = margins.labels.filter((each) => each !== label);
     assert.ok(others.every(({ box }) => box.bottom <= label.box.top));
   });
+
+  it("says beside the courses which joint is soft", () => {
+    const { solved, setting } = solvedWallOf(
+      planOf(
+        wallText(
+          "",
+          "back",
+          "    bond stack\n    joint 1/8\n    across full tile from left\n    up full course from bottom\n    movement joint over course 2",
+        ),
+      ),
+    );
+    const numbers = wallMargins(solved, bare, [], setting).labels.filter(
+      ({ role }) => role === "number",
+    );
+    const at = (text: string) => numbers.find((label) => label.text === text)!.y;
+    assert.ok(at("soft") < at("2") && at("soft") > at("3"));
+  });
 });

@@ -84,4 +84,14 @@ describe("the dimensions of a wall", () => {
     // 1/8 in of joint under 1/2 in of tile and bed: 3/8 in of the piece is hidden.
     assert.equal(rows[0]!.stretches[0]!.text, "6 (5 5/8 seen)");
   });
+
+  it("tell where soft joints in the tile have their middles", () => {
+    const start =
+      "    bond stack\n    joint 1/8\n    across full tile from left\n    up full course from bottom\n";
+    const soft = measured("", `${start}    movement joint at 20\n    movement joint over course 2`);
+    assert.deepEqual(soft.captions, ["course 1", "soft joints", "bare wall"]);
+    const plain = measured("", start);
+    assert.equal(soft.columns.length, plain.columns.length + 1);
+    assert.equal(soft.rows[1]!.length, 2);
+  });
 });

@@ -17,7 +17,7 @@ import type { Random } from "../../support/random.js";
 /** Plans built straight from the model, for the tests of the choice alone. */
 
 const PLACE = { line: 0, character: 0 };
-const NOWHERE: Origin = {
+export const NOWHERE: Origin = {
   file: "test.tileplan",
   range: { start: PLACE, end: PLACE },
   head: { start: PLACE, end: PLACE },
@@ -121,6 +121,7 @@ export function oneWall(given: Given): OneWall {
     area: null,
     goesOnFrom: null,
     set: null,
+    soft: [],
     tile,
     bond: given.bond ?? { kind: "stack" },
     joint: { min: least, max: most, origin: NOWHERE },

@@ -109,4 +109,27 @@ describe("what covers a wall", () => {
     // The head is two pieces, each jamb four; two joints are under the head.
     assert.equal(inches(joint!.doubleArea), (1 + 2 * 3 + 2) * (2 / 8));
   });
+
+  it("has nothing of what is filled with sealant, to the square nanometre", () => {
+    const soft = LAY.replace("}", " movement joint over course 2\n movement joint at 18\n}");
+    const niche = "niche shelf {\n at 10, 20\n size 12 x 6\n movement 1/8\n}\n";
+    const [hard, less] = [LAY, soft].map((lay) => areasOf(`size 36 x 36\n${FREE}${niche}${lay}`));
+    assert.equal(hard!.tiles, less!.tiles);
+    // The level one is 36 long; the upright one 36 less the crossing and the niche's 6 1/4.
+    const filled = 36 / 8 + (36 - 1 / 8 - 6.25) / 8;
+    assert.equal(inches(hard!.tileJoints - less!.tileJoints), filled);
+  });
+
+  it("counts a soft joint between lays with the first of them", () => {
+    const areas = (between: string) => {
+      const low = `lay field {\n bond stack\n joint 1/8\n covers bottom to 18\n ${between}\n}\n`;
+      const { wall } = firstWall(
+        solveClean(`${STOCK}wall back {\nsize 36 x 36\n${FREE}${low}${LAY}\n}\n`),
+      );
+      return wall.lays.map((lay) => inches(setAreas(wall, lay).tileJoints));
+    };
+    const [hard, soft] = [areas("between 1/4"), areas("between movement 1/4")];
+    assert.equal(hard[1], soft[1]);
+    assert.equal(hard[0]! - soft[0]!, 36 / 4);
+  });
 });

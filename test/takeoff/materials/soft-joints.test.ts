@@ -15,7 +15,7 @@ function jointsOf(walls: Readonly<Record<string, string>>): string[][] {
       .join("");
   const { plan, solved } = solveClean(text);
   return solved.walls.map((wall) =>
-    softJointsOf(wall, plan.walls).map(
+    softJointsOf(wall, plan.walls, plan.units).map(
       ({ along, length, width }) => `${along} ${length / 25_400_000} x ${width / 25_400_000}`,
     ),
   );
@@ -138,5 +138,34 @@ describe("soft joints", () => {
       // Along the pan 60 - 6, and 4 up the leg's side; under the foot 6.
       [["bottom 58 x 0.125", "left leg 6 x 0.25"]],
     );
+  });
+
+  it("in the tile are told by their places, without what openings take of them", () => {
+    const lay =
+      "lay field {\n bond stack\n joint 1/8\n across full tile from left\n up full course from bottom";
+    const soft = "\n movement joint over course 2\n movement joint at 30\n}";
+    const niche = "niche shelf {\n at 24, 3\n size 12 x 6\n movement 1/8\n}\n";
+    const text = `${STOCK}wall back {\nsize 60 x 96\n${HARD}${niche}${lay}${soft}\n}\n`;
+    const { plan, solved } = solveClean(text);
+    const told = softJointsOf(solved.walls[0]!, plan.walls, plan.units).map(
+      ({ along, length, width }) => `${along} ${length / 25_400_000} x ${width / 25_400_000}`,
+    );
+    assert.deepEqual(told, [
+      "shelf 36 x 0.125",
+      // From side to side less the niche's 12 1/4; up less its 6 1/4, in which the level one lies.
+      "over course 2 47.75 x 0.125",
+      "at 30 9/16 in 89.75 x 0.125",
+    ]);
+  });
+
+  it("between two lays are told once, however many stretches they have", () => {
+    const panel =
+      "lay field {\n bond stack\n joint 1/8\n at 12, 12\n size 24 x 12\n between movement 1/4\n}\n";
+    const text = `${STOCK}wall back {\nsize 60 x 96\n${HARD}${panel}${LAY}\n}\n`;
+    const { plan, solved } = solveClean(text);
+    const [joint, ...others] = softJointsOf(solved.walls[0]!, plan.walls, plan.units);
+    assert.equal(others.length, 0);
+    // The upright ones go round the corners: 2 x (12 + 2 x 1/4) and 2 x 24.
+    assert.deepEqual([joint!.length / 25_400_000, joint!.width / 25_400_000], [73, 0.25]);
   });
 });
