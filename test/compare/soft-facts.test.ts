@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { comparisonOf, edited, WALL } from "./wall.js";
-import { Words } from "../../src/compare/words.js";
+import { factWords } from "../../src/compare/words/fact-words.js";
 
 const STATED = "up full course from bottom";
 const withSoft = (...joints: string[]) =>
@@ -8,10 +8,9 @@ const withSoft = (...joints: string[]) =>
 
 /** What is said of the soft joints in the tile, one line each. */
 function facts(before: string, after: string): string[] {
-  const words = new Words("inch");
   return comparisonOf(before, after)
     .walls[0]!.facts.filter(({ name, subject }) => name === "soft joint" && subject.of === "wall")
-    .map((fact) => words.fact(fact));
+    .map((fact) => factWords(fact, "inch"));
 }
 
 const OVER = "movement joint over course 2";
