@@ -1,5 +1,6 @@
 import assert from "node:assert/strict";
 import { comparisonOf, edited, WALL } from "./wall.js";
+import { Lengths } from "../../src/compare/words/lengths.js";
 import { factWords } from "../../src/compare/words/fact-words.js";
 
 const STATED = "up full course from bottom";
@@ -10,7 +11,7 @@ const withSoft = (...joints: string[]) =>
 function facts(before: string, after: string): string[] {
   return comparisonOf(before, after)
     .walls[0]!.facts.filter(({ name, subject }) => name === "soft joint" && subject.of === "wall")
-    .map((fact) => factWords(fact, "inch"));
+    .map((fact) => factWords(fact, new Lengths("inch")));
 }
 
 const OVER = "movement joint over course 2";
