@@ -17,7 +17,8 @@ import {
   settledUp,
   type WallChosen,
 } from "./room/index.js";
-import type { RoomChoice } from "./solved.js";
+import { placeOverEdges } from "./place-over-edges.js";
+import type { RoomChoice, Unsettled } from "./solved.js";
 import { asSettled } from "./start.js";
 
 /** A wall with what it leaves free settled, and how its lays start, by their names. */
@@ -43,6 +44,35 @@ export function settleLays(
   walls: readonly Wall[],
   wishes: readonly Wish[],
 ): LaysSettled {
+  const first = settleOnce(plan, walls, wishes);
+  const spans = first.room.unsettled.filter(
+    ({ opening, why }) => opening !== null && why === "spans",
+  );
+  if (spans.length === 0) return first;
+  // What lies over the edge between lays is placed for the tiles of all of them, and their starts are chosen again for it.
+  const placed = walls.map((wall) => {
+    const names = spans.filter((each) => each.wall === wall.name).map(({ opening }) => opening!);
+    return placeOverEdges(plan, { asked: wall, ...first.walls.get(wall)! }, names, wishes);
+  });
+  const again = settleOnce(
+    plan,
+    placed.map(({ wall }) => wall),
+    wishes,
+  );
+  const isPlaced = ({ wall, opening, why }: Unsettled) =>
+    why === "spans" &&
+    placed.some((each) => each.wall.name === wall && each.placed.includes(opening ?? ""));
+  return {
+    walls: new Map(walls.map((wall, i) => [wall, again.walls.get(placed[i]!.wall)!])),
+    room: {
+      weighed: first.room.weighed + again.room.weighed,
+      capped: first.room.capped || again.room.capped || placed.some(({ capped }) => capped),
+      unsettled: again.room.unsettled.filter((each) => !isPlaced(each)),
+    },
+  };
+}
+
+function settleOnce(plan: Plan, walls: readonly Wall[], wishes: readonly Wish[]): LaysSettled {
   const lone = walls.map((wall) => loneLays(plan, wall));
   const rounds = new Rounds(
     plan,

@@ -90,7 +90,7 @@ function missedBy(plan: Plan, a: SolvedWall, b: SolvedWall): number[] {
     if (wanted.kind === "courses-meet") {
       const modules = [moduleUp(one), moduleUp(other)];
       const [small, large] = [Math.min(...modules), Math.max(...modules)];
-      if (large % small !== 0) return small;
+      if (large % small !== 0) return Math.min(one.face.up, other.face.up);
       const apart = Math.abs(2 * one.y - one.joint - (2 * other.y - other.joint)) % (2 * small);
       return Math.floor(Math.min(apart, 2 * small - apart) / 2);
     }

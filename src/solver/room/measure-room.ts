@@ -5,7 +5,7 @@ import type { Score, SolvedLay, SolvedWall } from "../solved.js";
 import { endsAt, type MeetingLays, meetingLays, type WallEnd } from "../corner-lays.js";
 import { BondEnd, bondMiss, gapBetween } from "./bond-miss.js";
 import { type CornerPair, cornerPairs } from "./corners.js";
-import { centreMiss, coursesMiss, openingMiss, sideMiss } from "./misses.js";
+import { centreMiss, coursesMiss, isEdgeIn, openingMiss, sideMiss } from "./misses.js";
 import { limitsUnder } from "./wanting.js";
 
 /** What laid walls come to together. */
@@ -110,7 +110,8 @@ function missAt(plan: Plan, { wall, lay }: LaidWall, wanted: Wish["wanted"]): nu
     }
     case "whole-at-opening": {
       const taken = region.takeaways.find(({ opening }) => opening.name === wanted.of.opening);
-      return taken ? openingMiss(lattice, taken.box, wanted.at) : 0;
+      const isMet = taken !== undefined && isEdgeIn(region, taken.box, wanted.at);
+      return isMet ? openingMiss(lattice, taken.box, wanted.at) : 0;
     }
     case "whole-at-side":
       return sideMiss(lattice, region, wanted.at);

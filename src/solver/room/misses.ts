@@ -36,6 +36,16 @@ export function openingMiss(lattice: Lattice, box: Box, at: "sill" | "head"): Nm
   return offJoint({ lattice, courses: [] }, box, at === "sill" ? "bottom" : "top");
 }
 
+/** Whether the sill or the head of what an opening takes lies in a region: only there a lay's courses meet it. */
+export function isEdgeIn(
+  { bounds }: Pick<Region, "bounds">,
+  box: Box,
+  at: "sill" | "head",
+): boolean {
+  const edge = at === "sill" ? box.bottom : box.top;
+  return bounds.bottom <= edge && edge <= bounds.top;
+}
+
 /** How far the lowest course is from being whole at the lowest point, or the highest at the highest; nm. */
 export function sideMiss(lattice: Lattice, region: Region, at: "bottom" | "top"): Nm {
   const place = at === "bottom" ? lowestPoint(region) : highestPoint(region);

@@ -9,7 +9,7 @@ import { latticeOf } from "../lattice.js";
 import { regionOf } from "../region.js";
 import type { Lattice, Region } from "../solved.js";
 import { ROOM_LOOKS, ROOM_MOST, shareOf } from "./budget.js";
-import { centreMiss, openingMiss, sideMiss } from "./misses.js";
+import { centreMiss, isEdgeIn, openingMiss, sideMiss } from "./misses.js";
 import { isFree, type Settled, settle, settledOf } from "./settle.js";
 import { limitsUnder, type RankedWish, type Wanting, wishesOf } from "./wanting.js";
 
@@ -269,8 +269,10 @@ export class WallFields {
         return centreMiss(lattice, { ...this.wall.openings[i!]!, at: places[i!]! });
       case "equal-ends":
         return imbalanceAcross(own.balance, lattice.x);
-      case "whole-at-opening":
-        return openingMiss(lattice, this.boxAt(i!, places[i!]!), wanted.at);
+      case "whole-at-opening": {
+        const box = this.boxAt(i!, places[i!]!);
+        return isEdgeIn(own.region, box, wanted.at) ? openingMiss(lattice, box, wanted.at) : 0;
+      }
       case "whole-at-side":
         return sideMiss(lattice, own.region, wanted.at);
       default:

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import type { Opening } from "../../../src/model/index.js";
-import { centreMiss, coursesMiss, openingMiss } from "../../../src/solver/room/misses.js";
+import { centreMiss, coursesMiss, isEdgeIn, openingMiss } from "../../../src/solver/room/misses.js";
 import type { Lattice } from "../../../src/solver/index.js";
 
 const lattice = (over: Partial<Lattice>): Lattice => ({
@@ -52,5 +52,22 @@ describe("what wishes miss", () => {
     assert.equal(openingMiss(lattice({}), box(28), "sill"), 2);
     assert.equal(openingMiss(lattice({}), box(24), "head"), 0);
     assert.equal(openingMiss(lattice({}), box(27), "head"), 3);
+  });
+
+  it("of an edge is told where that lies in the tile, its own edges included", () => {
+    const at = (bottom: number, top: number) => ({ left: 0, right: 10, bottom, top });
+    const region = { bounds: { left: 0, right: 100, bottom: 20, top: 40 } };
+    assert.deepEqual(
+      [at(20, 60), at(19, 40), at(40, 41), at(41, 60)].map((box) => [
+        isEdgeIn(region, box, "sill"),
+        isEdgeIn(region, box, "head"),
+      ]),
+      [
+        [true, false],
+        [false, true],
+        [true, false],
+        [false, false],
+      ],
+    );
   });
 });
