@@ -1,6 +1,7 @@
 import assert from "node:assert/strict";
 import { optionsOf, roomOptions, type SolvedWall, startedLays } from "../../src/solver/index.js";
 import type { PlanOptions } from "../../src/service/index.js";
+import { collidingRoom } from "../rooms/colliding-room.js";
 import { panelText } from "../solver/free-wall-text.js";
 import { edited, Plans, TURNS, wallPlan } from "./plans.js";
 import { stateOf } from "./state-of.js";
@@ -14,40 +15,7 @@ const STATED = wallPlan(
   "    joint 1/16\n    across tile centred at 4\n    up full course from bottom\n",
 );
 
-/** Two walls whose wishes collide: courses can't both meet the stated wall's and be whole over the sill. */
-const ROOM = `units inch
-prefer {
-  courses meet
-  whole courses at sill of sash
-}
-tile field {
-  face 6 x 3
-  thickness 3/8
-}
-wall back {
-  size 40 x 30
-  right corner end under movement 1/8
-  top free
-  window sash {
-    at 12, 13 1/2
-    size 12 x 12
-    movement 1/8
-  }
-  lay field {
-    bond stack
-    joint 1/16
-  }
-}
-wall end {
-  size 30 x 30
-  left corner back over movement 1/8
-  lay field {
-    bond stack
-    joint 1/16
-    up joint at 12
-  }
-}
-`;
+const ROOM = collidingRoom();
 
 describe("the layouts side by side", () => {
   it("are a wall's options with their pictures, the plan's own among them", async () => {

@@ -1,9 +1,11 @@
 import assert from "node:assert/strict";
 import { writeRoom } from "../../src/service/write-room.js";
-import { ROOM } from "./fixes/take-room-option.test.js";
+import { collidingRoom, OPEN_ROOM } from "../rooms/colliding-room.js";
 import { panelText } from "../solver/free-wall-text.js";
 import { edited } from "./plans.js";
 import { stateOf } from "./state-of.js";
+
+const ROOM = collidingRoom(OPEN_ROOM);
 
 describe("a room's layout of a wall with several lays", () => {
   const openings = "niche n {\n at 8 to 12, 18 to 22\n size 8 x 8\n movement 1/8\n }";

@@ -7,12 +7,11 @@ import { plainText } from "../plain-text.js";
 import type { Label, PictureBox, Place, WallScene } from "../scene.js";
 import { textWidth } from "../text-metrics.js";
 import type { FindingGroup } from "./finding-groups.js";
-import { bareOutline, groundBands, hiddenStrips } from "./ground.js";
 import { findingMarks } from "./marks.js";
-import { pieceGroups } from "./pieces.js";
 import type { Setting } from "./setting.js";
+import { surfaceScene } from "./surface-scene.js";
 import { placeInner } from "./wall-labels.js";
-import { wallSentence, wallTitle } from "./words.js";
+import { wallTitle } from "./words.js";
 
 /** The surfaces inside one opening, folded out; the first has the heading over all of them. */
 export interface InsideNet {
@@ -54,8 +53,8 @@ export function insideNets(
 
 function faceScene(solved: SolvedInside, groups: readonly FindingGroup[], setting: Setting): Face {
   const { wall, face } = solved;
-  const bare = bareOutline(solved);
-  const bounds = boundsOfPoints(bare);
+  const surface = surfaceScene(solved, setting);
+  const bounds = boundsOfPoints(surface.bare);
   const { marks, wishes } = findingMarks(
     solved,
     groups.filter((group) => group.wall === wall.name),
@@ -67,16 +66,10 @@ function faceScene(solved: SolvedInside, groups: readonly FindingGroup[], settin
     bounds,
     words: [faceWords(face), `${setting.length(across)} × ${setting.length(up)}`],
     scene: {
-      name: wall.name,
-      title: wallTitle(wall),
-      description: wallSentence(solved, setting),
-      bare,
-      bands: groundBands(solved),
-      pieces: pieceGroups(solved, setting.plan.limits),
+      ...surface,
       trims: [],
       openings: [],
       holes: [],
-      hidden: hiddenStrips(solved),
       lines: leaders,
       dimensions: [],
       marks,

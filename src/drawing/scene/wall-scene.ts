@@ -4,16 +4,14 @@ import { boxRound } from "../labels.js";
 import { boundsOfPoints } from "../picture.js";
 import type { PictureBox, WallScene } from "../scene.js";
 import type { FindingGroup } from "./finding-groups.js";
-import { bareOutline, groundBands, hiddenStrips } from "./ground.js";
 import { wallHeadings } from "./headings.js";
 import { wallMargins } from "./margins.js";
 import { findingMarks } from "./marks.js";
 import { holeRoom, holeScenes, namedThings, openingScenes } from "./openings.js";
-import { pieceGroups } from "./pieces.js";
 import type { Setting } from "./setting.js";
+import { surfaceScene } from "./surface-scene.js";
 import { trimScenes } from "./trims.js";
 import { placeInner } from "./wall-labels.js";
-import { wallSentence, wallTitle } from "./words.js";
 
 /**
  * One wall, not yet placed: everything is told from its left substrate and level line. Room is kept
@@ -25,9 +23,8 @@ export function wallScene(
   headingLines: number,
   setting: Setting,
 ): Omit<WallScene, "at"> {
-  const { wall } = solved;
-  const bare = bareOutline(solved);
-  const bounds = boundsOfPoints(bare);
+  const surface = surfaceScene(solved, setting);
+  const bounds = boundsOfPoints(surface.bare);
   const { marks, wishes } = findingMarks(solved, groups);
   const inner = placeInner(namedThings(solved, setting), wishes, bounds, setting.em);
   const margins = wallMargins(solved, bounds, inner.unplaced, setting);
@@ -39,16 +36,10 @@ export function wallScene(
   ];
   const headings = wallHeadings(solved, boxRound(drawn)!, headingLines, setting);
   return {
-    name: wall.name,
-    title: wallTitle(wall),
-    description: wallSentence(solved, setting),
-    bare,
-    bands: groundBands(solved),
-    pieces: pieceGroups(solved, setting.plan.limits),
+    ...surface,
     trims: trimScenes(solved.trims),
     openings,
     holes: holeScenes(solved),
-    hidden: hiddenStrips(solved),
     lines: [...margins.lines, ...inner.leaders],
     dimensions: margins.dimensions,
     marks,

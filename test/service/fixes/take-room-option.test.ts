@@ -1,43 +1,11 @@
 import assert from "node:assert/strict";
 import type { Fix } from "../../../src/service/index.js";
+import { collidingRoom, OPEN_ROOM } from "../../rooms/colliding-room.js";
 import { wrappedRoom } from "../../rooms/wrapped-room.js";
 import { edited, Plans } from "../plans.js";
 import { stateOf } from "../state-of.js";
 
-/** A small room whose wishes collide: courses can't both meet the stated wall's and be whole over the sill. */
-export const ROOM = `units inch
-prefer {
-  courses meet
-  whole courses at sill of sash
-}
-tile field {
-  face 6 x 3
-  thickness 3/8
-}
-wall back {
-  size 40 x 30 to 34
-  right corner end under movement 1/8
-  top free
-  window sash {
-    at 12 to 14, 13 1/2
-    size 12 x 12
-    movement 1/8
-  }
-  lay field {
-    bond stack
-    joint 1/16 to 1/8
-  }
-}
-wall end {
-  size 30 x 30
-  left corner back over movement 1/8
-  lay field {
-    bond stack
-    joint 1/16 to 1/8
-    up joint at 12
-  }
-}
-`;
+const ROOM = collidingRoom(OPEN_ROOM);
 
 function offers(text: string, word: string): Fix[] {
   const line = text.split("\n").findIndex((each) => each.includes(word));
