@@ -4,6 +4,8 @@ export type { Flatness } from "./trade.js";
 export type { Finding, Rule, RuleEntry } from "./rule.js";
 export type { Stretch, StretchEnd } from "./soft-stretches.js";
 export { softStretches, stretchLength } from "./soft-stretches.js";
+export type { Softening } from "./joints-to-soften.js";
+export { jointsToSoften } from "./joints-to-soften.js";
 export { softPlace } from "./soft-words.js";
 export { farStretches, mostApart } from "./movement-too-far.js";
 export { courseName, setName, setWords } from "./set-words.js";

@@ -1,13 +1,14 @@
 import { NM_PER, toNanometres } from "../measure/index.js";
 import type { Span, Syntax } from "../language/index.js";
 import type { Origin, Position, SourceRange } from "../model/index.js";
-import type { SolvedWall } from "../solver/index.js";
+import type { SoftRun, SolvedWall } from "../solver/index.js";
 import type { DocumentState } from "./document-state.js";
 import type { Figures } from "./figures.js";
 import { hoverLay } from "./hover-lay.js";
 import { hoverLength, hoverLet } from "./hover-length.js";
 import { hoverHole, hoverOpening } from "./hover-opening.js";
 import { hoverRule } from "./hover-rule.js";
+import { hoverSoft } from "./hover-soft.js";
 import { hoverTile, hoverTrim } from "./hover-stock.js";
 import { hoverWall } from "./hover-wall.js";
 import { keywordHelp } from "./keywords.js";
@@ -121,6 +122,11 @@ class Hovering {
     return found && hoverLay(found, this.figures);
   }
 
+  private softAt(statement: Syntax.Statement): string | null {
+    const isStated = ({ origin }: SoftRun) => this.isAt(origin, statement);
+    return this.solvedOf((wall) => hoverSoft(wall, isStated, this.figures) ?? undefined);
+  }
+
   private solvedOf<Found>(find: (wall: SolvedWall) => Found | undefined): Found | null {
     for (const wall of this.state.outcome.solved.walls) {
       const found = find(wall);
@@ -165,6 +171,9 @@ class Hovering {
       }
       case "lay":
         return this.tell(keyword, this.layAt());
+      case "soft-joint":
+      case "between":
+        return this.tell(keyword, this.softAt(statement));
       case "opening":
         return this.tell(
           keyword,

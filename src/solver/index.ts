@@ -88,6 +88,7 @@ export {
   riserMoves,
   stepInset,
 } from "./region.js";
+export { headJointNear } from "./soft/head-joint.js";
 export { softBox, softJoints } from "./soft/soft-joints.js";
 export { isSetCourse } from "./set-stand.js";
 export { doubleRegionArea } from "./region-area.js";

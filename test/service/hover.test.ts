@@ -105,4 +105,15 @@ describe("hover", () => {
     const text = hoverOn(wallPlan(LAY).replace("Back wall", "[x](http://a) <b>*"), "back ")!;
     assert.ok(text.includes("\\[x\\]\\(http://a\\) \\<b\\>\\*"), text);
   });
+
+  it("tells of a soft joint in the tile where it is, how wide and how long", () => {
+    const soft = wallPlan(`${LAY}    movement joint over course 3\n`);
+    assert.equal(
+      hoverOn(soft, "movement joint over"),
+      "**soft joint over course 3**\n\n1/16 in wide, 59 3/4 in long",
+    );
+    // Where there is no such joint, the word alone is told.
+    const none = wallPlan(`${LAY}    movement joint over course 99\n`);
+    assert.match(hoverOn(none, "movement joint over")!, /^A joint of the tile that is soft/);
+  });
 });

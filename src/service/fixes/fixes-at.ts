@@ -21,6 +21,7 @@ import { offBand } from "./off-band.js";
 import { ontoJoints, windowOntoJoints } from "./onto-joints.js";
 import { plainCharacter } from "./plain-character.js";
 import { softJoint } from "./soft-joint.js";
+import { softenJoints } from "./soften-joints.js";
 import { swapTrim } from "./swap-trim.js";
 import { takeOption } from "./take-option.js";
 import { takeRoomOption } from "./take-room-option.js";
@@ -41,6 +42,7 @@ const FIXERS: readonly Fixer[] = [
   calmBond,
   swapTrim,
   softJoint,
+  softenJoints,
   moveStart,
   meetCourses,
   carryBond,

@@ -34,6 +34,9 @@ function editOf(state: DocumentState, statement: Syntax.Statement, width: string
     }
     return { range: lines.range(clause), text: `movement ${width}` };
   }
+  if (statement.kind === "between") {
+    return { range: lines.range(statement.length), text: width };
+  }
   if (statement.kind !== "opening") return null;
   const movement = statement.body.find((part) => part.kind === "movement");
   if (movement) return { range: lines.range(movement.length), text: width };

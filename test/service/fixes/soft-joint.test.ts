@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { wallPlan } from "../plans.js";
-import { mend } from "./mending.js";
+import { mend, mendsOf } from "./mending.js";
 
 const START = "    joint 1/16\n    across tile centred on wall\n    up full course from bottom\n";
 const PLAN = wallPlan(START);
@@ -43,5 +43,18 @@ describe("a soft joint", () => {
   it("has the width that the plan's own limit asks for", () => {
     const text = `rules { movement 1/4 }\n${PLAN.replace("top ceiling movement 1/8", "top ceiling")}`;
     assert.ok(mend(text, "movement/missing", /Add/).text.includes("top ceiling movement 1/4\n"));
+  });
+
+  it("is widened between lays", () => {
+    const lay = `${START}    covers bottom to 20\n    between movement 1/16\n  }\n  lay pressed {\n    bond stack\n${START}`;
+    const mended = mend(wallPlan(lay), "movement/narrow", /Widen the movement joint to 1\/8 in/);
+    assert.ok(mended.text.includes("    between movement 1/8\n"));
+    assert.ok(!mended.codes.includes("movement/narrow"));
+  });
+
+  it("in a lay has the width of the lay's joints: no mend leaves them as they are", () => {
+    const lay = `${START}    movement joint over course 3\n`;
+    const mends = mendsOf(wallPlan(lay), "movement/narrow").map(({ title }) => title);
+    assert.deepEqual(mends, ["Allow movement/narrow here"]);
   });
 });
