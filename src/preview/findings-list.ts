@@ -1,6 +1,7 @@
 /// <reference lib="dom" />
 import type { PictureFinding } from "../service/index.js";
 import { make } from "./elements.js";
+import { quoted } from "./quoted.js";
 import { countWords } from "./wall-strip.js";
 
 /** A list longer than this helps nobody; the editor's own list of problems has them all. */
@@ -61,7 +62,7 @@ export class FindingsList {
           make("code", {}, code),
           ...(where === null ? [] : [make("span", {}, where)]),
         ),
-        make("span", { class: "finding-message" }, message),
+        make("span", { class: "finding-message" }, ...quoted(message)),
         ...(source === null ? [] : [make("span", { class: "quiet" }, source)]),
         ...(allowed === null ? [] : [make("span", { class: "quiet" }, `Allowed: ${allowed}`)]),
       ),

@@ -2,6 +2,7 @@
 import type { Place } from "../drawing/index.js";
 import type { PictureFinding, SpotReading } from "../service/index.js";
 import { make } from "./elements.js";
+import { quoted } from "./quoted.js";
 
 /** What stands under the pointer, in a corner where it covers little. */
 export class ReadingCard {
@@ -24,7 +25,11 @@ export class ReadingCard {
   showFinding({ code, message, source }: PictureFinding): void {
     this.element.hidden = false;
     const quiet = source === null ? [] : [make("p", { class: "quiet" }, source)];
-    this.element.replaceChildren(make("strong", {}, code), make("p", {}, message), ...quiet);
+    this.element.replaceChildren(
+      make("strong", {}, code),
+      make("p", {}, ...quoted(message)),
+      ...quiet,
+    );
   }
 
   /** At the left, or at the right while what it tells of is there; shares of the stage. */

@@ -15,15 +15,24 @@ export function smallPicture(wall: WallScene): SVGSVGElement {
   const svg = makeSvg("svg", { viewBox: viewBoxOf(box), class: "small", "aria-hidden": "true" });
   svg.append(makeSvg("path", { class: "small-ground", d: rings([wall.bare]) }));
   svg.append(makeSvg("path", { class: "small-tiles", d: tilesPath(wall) }));
-  const openings = wall.openings.map((opening) => boxRing(opening.box));
-  const holes = wall.holes.map(({ middle, radius }) => circleRing(middle, radius));
-  svg.append(makeSvg("path", { class: "small-openings", d: rings([...openings, ...holes]) }));
+  svg.append(...openingPaths(wall));
   for (const severity of ["information", "warning", "error"] as const) {
     const marked = wall.marks.filter((mark) => mark.severity === severity).map(({ ring }) => ring);
     if (marked.length === 0) continue;
     svg.append(makeSvg("path", { class: `small-marks ${severity}`, d: rings(marked) }));
   }
   return svg;
+}
+
+/** What is open in a wall, or stands in or before it, in the tones of the large picture. */
+export function openingPaths(wall: WallScene): SVGPathElement[] {
+  const holes = wall.holes.map(({ middle, radius }) => circleRing(middle, radius));
+  const openings = wall.openings.map(({ kind, box }) => {
+    const tone = kind === "window" || kind === "niche" || kind === "door" ? kind : "build";
+    return makeSvg("path", { class: `small-openings ${tone}`, d: rings([boxRing(box)]) });
+  });
+  if (holes.length === 0) return openings;
+  return [...openings, makeSvg("path", { class: "small-openings", d: rings(holes) })];
 }
 
 function tilesPath(wall: WallScene): string {

@@ -1,4 +1,4 @@
-import { buildRoomScene, type WallScene } from "../drawing/index.js";
+import { buildRoomScene, type PieceGroup, type WallScene } from "../drawing/index.js";
 import { leftWords, type OptionCard, roomCards, wallCards } from "../sheets/index.js";
 import {
   type RoomChoice,
@@ -86,7 +86,10 @@ function wallGroup(
     options: found.options.map((option, i): PlanOption => {
       const alone = { plan: solved.plan, walls: [option.wall] };
       const start = option.had ? ownStart(wall, laid) : option;
-      return optionOf(cards[i]!, option.had, alone, writeOption(state, laid, start));
+      return {
+        ...optionOf(cards[i]!, option.had, alone, writeOption(state, laid, start)),
+        beside: besideLay(solved, option.wall, option.lay),
+      };
     }),
   };
 }
@@ -100,7 +103,14 @@ function optionOf(
   edits: PlanOption["edits"] | null,
 ): PlanOption {
   const walls = buildRoomScene(solved).walls.map(plainWall);
-  return { ...card, had, walls, edits: edits ?? [] };
+  return { ...card, had, walls, beside: [], edits: edits ?? [] };
+}
+
+/** The tile of a wall's lays of other blocks. */
+function besideLay(solved: SolvedPlan, wall: SolvedWall, lay: SolvedLay): readonly PieceGroup[] {
+  const lays = wall.lays.filter((each) => each.lay.origin !== lay.lay.origin);
+  const others = { plan: solved.plan, walls: [{ ...wall, lays }] };
+  return lays.length === 0 ? [] : buildRoomScene(others).walls[0]!.pieces;
 }
 
 /** What a small picture shows of a wall: no words, and no lines over it. */

@@ -1,4 +1,4 @@
-import type { WallScene } from "../drawing/index.js";
+import type { PieceGroup, WallScene } from "../drawing/index.js";
 import type { OptionCard } from "../sheets/index.js";
 import type { TextEdit } from "./edits.js";
 
@@ -8,6 +8,8 @@ export interface PlanOption extends OptionCard {
   readonly had: boolean;
   /** Its walls bare of dimensions and findings; those of a room in their order round it. */
   readonly walls: readonly WallScene[];
+  /** Where a lay of several is meant: the tile of its wall's lays of other blocks. */
+  readonly beside: readonly PieceGroup[];
   /** One edit of the document; empty where nothing is left to write, or its blocks aren't to be found. */
   readonly edits: readonly TextEdit[];
 }

@@ -35,6 +35,21 @@ describe("a wall's small picture", function () {
     assert.equal(marked?.match(/M/g)?.length ?? 0, errors);
   });
 
+  it("has windows, niches, doors and what stands before it in tones of their own", async () => {
+    const wall = twoWalls(1).scene.walls[0]!;
+    const [sash] = wall.openings;
+    const openings = (["window", "niche", "door", "bench"] as const).map((kind, i) => {
+      const box = { ...sash!.box, left: i, right: i + 1 };
+      return { ...sash!, kind, box };
+    });
+    const tones = ["window", "niche", "door", "build"];
+    for (const [i, tone] of tones.entries())
+      assert.match(
+        (await pathOf({ ...wall, openings }, `small-openings.${tone}`))!,
+        RegExp(`^M${i} `),
+      );
+  });
+
   it("has no single tiles where there are too many to be seen", async () => {
     const wall = twoWalls(1).scene.walls[0]!;
     const boxes = Array.from({ length: 1501 }, (_, i) => [i, -1, i + 0.9, 0]).flat();

@@ -1,4 +1,5 @@
 import assert from "node:assert/strict";
+import type { PieceGroup } from "../../src/drawing/index.js";
 import { optionsOf, roomOptions, type SolvedWall, startedLays } from "../../src/solver/index.js";
 import type { PlanOptions } from "../../src/service/index.js";
 import { collidingRoom } from "../rooms/colliding-room.js";
@@ -9,6 +10,11 @@ import { stateOf } from "./state-of.js";
 async function optionsIn(text: string, wall: string | null = null): Promise<PlanOptions> {
   const plans = new Plans();
   return (await plans.service.options(plans.open(text), wall, TURNS))!;
+}
+
+/** How many pieces a picture shows. */
+function drawnIn(groups: readonly PieceGroup[]): number {
+  return groups.reduce((sum, { boxes, shapes }) => sum + boxes.length / 4 + shapes.length, 0);
 }
 
 const STATED = wallPlan(
@@ -31,11 +37,7 @@ describe("the layouts side by side", () => {
     );
     for (const [i, { walls, letter }] of group!.options.entries()) {
       assert.equal(letter, String.fromCharCode(65 + i));
-      const drawn = walls[0]!.pieces.reduce(
-        (sum, { boxes, shapes }) => sum + boxes.length / 4 + shapes.length,
-        0,
-      );
-      assert.equal(drawn, found[i]!.lay.pieces.count);
+      assert.equal(drawnIn(walls[0]!.pieces), found[i]!.lay.pieces.count);
       assert.deepEqual([walls.length, walls[0]!.dimensions, walls[0]!.labels], [1, [], []]);
     }
   });
@@ -69,7 +71,9 @@ describe("the layouts side by side", () => {
       const [wall] = solved.walls;
       for (const [k, laid] of startedLays(wall!).entries()) {
         const found = optionsOf(plan, wall!, laid)!.options;
-        for (const [i, { edits }] of groups[k]!.options.entries()) {
+        for (const [i, { edits, beside }] of groups[k]!.options.entries()) {
+          const others = found[i]!.wall.lays.filter(({ lay }) => lay.name !== laid.lay.name);
+          assert.equal(drawnIn(beside), others[0]!.pieces.count, "the other lay is told apart");
           const [taken] = stateOf(edited(text, edits)).outcome.solved.walls;
           const bounds = ({ lays }: SolvedWall) => lays.map(({ pieces }) => [...pieces.bounds]);
           assert.deepEqual(bounds(taken!), bounds(found[i]!.wall), `${k} ${i}`);

@@ -1,6 +1,7 @@
 /// <reference lib="dom" />
 import type { PlanComparison } from "../../service/index.js";
 import { make } from "../elements.js";
+import { quoted } from "../quoted.js";
 
 /** Cutting: OSHA 29 CFR 1926.1153, Table 1. */
 const CAUTION =
@@ -21,7 +22,7 @@ export class SummaryList {
   show(sections: PlanComparison["sections"]): void {
     const told = sections.flatMap(({ title, lines }) => [
       make("h2", {}, title),
-      make("ul", {}, ...lines.map((line) => make("li", {}, line))),
+      make("ul", {}, ...lines.map((line) => make("li", {}, ...quoted(line)))),
     ]);
     const all = told.length > 0 ? [...told, make("p", { class: "quiet" }, CAUTION)] : [];
     this.element.replaceChildren(...(all.length > 0 ? all : [make("p", {}, TEXT_ONLY)]));

@@ -1,6 +1,7 @@
 /// <reference lib="dom" />
 import type { PlanOption } from "../../service/index.js";
 import { make } from "../elements.js";
+import { quoted } from "../quoted.js";
 import { optionPicture } from "./option-picture.js";
 
 /**
@@ -8,12 +9,12 @@ import { optionPicture } from "./option-picture.js";
  * wishes, and its figures. Each part is one row of the card, so that cards beside each other line up.
  */
 export function optionCard(option: PlanOption, take: () => void): HTMLElement {
-  const { letter, had, standing, walls } = option;
+  const { letter, had, standing, walls, beside } = option;
   const heading = make("h4", {}, letter, ...(had ? [make("span", {}, "in the plan")] : []));
   return make(
     "li",
     { class: "option", ...(had && { "data-had": "" }) },
-    optionPicture(walls),
+    optionPicture(walls, beside),
     make("div", { class: "option-head" }, heading, takePart(option, take)),
     make("p", {}, ...quoted(standing)),
     startsPart(option),
@@ -60,9 +61,4 @@ function wishesPart({ wishes }: PlanOption): HTMLElement {
 
 function figureParts([name, figure]: PlanOption["figures"][number]): HTMLElement[] {
   return [make("dt", {}, name), make("dd", {}, figure)];
-}
-
-/** What the plan would state stands between backticks. */
-function quoted(words: string): (Node | string)[] {
-  return words.split("`").map((part, i) => (i % 2 === 0 ? part : make("code", {}, part)));
 }

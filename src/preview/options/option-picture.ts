@@ -2,12 +2,12 @@
 import {
   boundsOfPoints,
   type PictureBox,
+  type PieceGroup,
   type PieceKind,
   type WallScene,
 } from "../../drawing/index.js";
 import { make, makeSvg } from "../elements.js";
-import { boxRing, circleRing } from "../find-spot.js";
-import { groupPath, rings } from "../small-picture.js";
+import { groupPath, openingPaths, rings } from "../small-picture.js";
 import { viewBoxOf } from "../stage.js";
 
 /** The room that one wall's picture may take, in ems of the page's text. */
@@ -23,8 +23,14 @@ const TONES: Readonly<Record<"whole" | "cut" | "sliver", readonly PieceKind[]>> 
   sliver: ["sliver"],
 };
 
-/** Walls as small pictures of one scale: whole tiles, cut ones and slivers told apart, openings left open. */
-export function optionPicture(walls: readonly WallScene[]): HTMLElement {
+/**
+ * Walls as small pictures of one scale: whole tiles, cut ones and slivers told apart, openings left open. What is
+ * `beside` is paler: the tile of lays that aren't spoken of.
+ */
+export function optionPicture(
+  walls: readonly WallScene[],
+  beside: readonly PieceGroup[],
+): HTMLElement {
   const boxes = walls.map(({ bare }) => boundsOfPoints(bare));
   const across = walls.length > 1 ? MOST_ACROSS_OF_ROOM : MOST_ACROSS;
   // Millimetres of wall to an em of the page.
@@ -35,11 +41,16 @@ export function optionPicture(walls: readonly WallScene[]): HTMLElement {
   return make(
     "div",
     { class: "option-walls", "aria-hidden": "true" },
-    ...walls.map((wall, i) => wallPicture(wall, boxes[i]!, scale)),
+    ...walls.map((wall, i) => wallPicture(wall, beside, boxes[i]!, scale)),
   );
 }
 
-function wallPicture(wall: WallScene, box: PictureBox, scale: number): SVGSVGElement {
+function wallPicture(
+  wall: WallScene,
+  beside: readonly PieceGroup[],
+  box: PictureBox,
+  scale: number,
+): SVGSVGElement {
   const svg = makeSvg("svg", {
     viewBox: viewBoxOf(box),
     width: `${(box.right - box.left) / scale}em`,
@@ -53,9 +64,8 @@ function wallPicture(wall: WallScene, box: PictureBox, scale: number): SVGSVGEle
     const groups = wall.pieces.filter(({ kind }) => kinds.includes(kind));
     add(`option-${name}`, groups.map(groupPath).join(""));
   }
+  add("option-beside", beside.map(groupPath).join(""));
   add("option-whole", wall.trims.map(({ pieces, cut }) => rings([...pieces, ...cut])).join(""));
-  const openings = wall.openings.map((opening) => boxRing(opening.box));
-  const holes = wall.holes.map(({ middle, radius }) => circleRing(middle, radius));
-  add("small-openings", rings([...openings, ...holes]));
+  svg.append(...openingPaths(wall));
   return svg;
 }

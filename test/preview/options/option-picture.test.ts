@@ -11,7 +11,9 @@ describe("a layout's small walls", function () {
 
   before(async () => {
     page = await openModule("src/preview/options/option-picture.ts");
-    await page.evaluate(`document.body.append(subject.optionPicture(${JSON.stringify(walls)}))`);
+    await page.evaluate(
+      `document.body.append(subject.optionPicture(${JSON.stringify(walls)}, []))`,
+    );
   });
 
   after(() => page.context().close());
@@ -46,5 +48,16 @@ describe("a layout's small walls", function () {
     assert.ok(Math.abs(sizes[0]![0]! / sizes[1]![0]! - 60 / 36) < 1e-3);
     assert.equal(sizes[0]![1], sizes[1]![1]);
     assert.equal(sizes[0]![0], 8, "the widest has the room of one of several");
+  });
+
+  it("have a veil over the tile of lays that aren't spoken of", async () => {
+    const [wall] = walls;
+    const beside = wall!.pieces.slice(0, 1);
+    const picture = `subject.optionPicture([${JSON.stringify(wall)}], ${JSON.stringify(beside)})`;
+    const veiled = await page.evaluate<string | null>(
+      `${picture}.querySelector(".option-beside")?.getAttribute("d") ?? null`,
+    );
+    assert.equal(veiled!.match(/M/g)!.length, count({ ...wall!, pieces: beside }, beside[0]!.kind));
+    assert.equal(await page.locator(".option-beside").count(), 0, "none without such lays");
   });
 });
