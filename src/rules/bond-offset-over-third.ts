@@ -1,3 +1,4 @@
+import type { Lay, Limits } from "../model/index.js";
 import type { Rule } from "./rule.js";
 import { OFFSET, ratioLimit, smallerOffset } from "./trade.js";
 import { length, ratio } from "./words.js";
@@ -15,10 +16,10 @@ export const bondOffsetOverThird: Rule = {
   insides: "own lay",
   check: (wall, plan) =>
     wall.lays.flatMap(({ lay }) => {
-      if (lay.bond.kind !== "running" || lay.tile.face.across <= OFFSET.sideOver) return [];
+      const { limits } = plan.plan;
+      if (lay.bond.kind !== "running" || !isOffsetTooWide(limits, lay)) return [];
       const offset = smallerOffset(lay.bond);
-      const most = ratioLimit(plan.plan.limits, "offset", OFFSET.most);
-      if (offset.p * most.q <= most.p * offset.q) return [];
+      const most = ratioLimit(limits, "offset", OFFSET.most);
       return [
         {
           origin: lay.origin,
@@ -30,3 +31,15 @@ export const bondOffsetOverThird: Rule = {
       ];
     }),
 };
+
+/** Whether a bond offsets tile so long that its ends may not stand so near its neighbours' middles. */
+export function isOffsetTooWide(
+  limits: Limits,
+  { tile, bond }: Pick<Lay, "tile" | "bond">,
+): boolean {
+  if (limits.offset?.kind === "off") return false;
+  if (bond.kind !== "running" || tile.face.across <= OFFSET.sideOver) return false;
+  const offset = smallerOffset(bond);
+  const most = ratioLimit(limits, "offset", OFFSET.most);
+  return offset.p * most.q > most.p * offset.q;
+}

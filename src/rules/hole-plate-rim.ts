@@ -1,4 +1,5 @@
-import { type Hole, plateReach, plateSize } from "../model/index.js";
+import type { Nm } from "../measure/index.js";
+import { type Hole, plateReach, plateSize, type Side } from "../model/index.js";
 import {
   type Box,
   courseBottom,
@@ -50,31 +51,48 @@ function findAlong(hole: Hole, lay: SolvedLay, wall: SolvedWall, plan: SolvedPla
   ];
 }
 
+/** A joint in which a side of a plate's rim lies. */
+export interface RimJoint {
+  readonly side: Side;
+  /** The joint's two sides: x beside the plate, y under and over it. */
+  readonly from: Nm;
+  readonly to: Nm;
+}
+
 /** The sides at which the plate's outermost line lies in a joint, its edges with it. */
-export function sidesInJoints(hole: Hole, { lattice, region }: SolvedLay): string[] {
+export function sidesInJoints(hole: Hole, lay: SolvedLay): Side[] {
+  return rimJoints(hole, lay).map(({ side }) => side);
+}
+
+/** The joints in which the plate's outermost line lies, their edges with them, side by side. */
+export function rimJoints(hole: Hole, { lattice, region }: SolvedLay): RimJoint[] {
   if (!hole.plate) return [];
   const { across, up } = plateReach(hole);
   const { x, y } = hole.at;
   const isRound = hole.plate.kind === "round";
   const beside = isRound ? { bottom: y, top: y } : { bottom: y - up, top: y + up };
   const rows = [rowAt(beside.bottom), rowAt(beside.top)] as const;
-  const inHead = (at: number): boolean => {
-    if (at <= region.bounds.left || at >= region.bounds.right) return false;
+  const { face } = lattice;
+  const headAt = (side: Side, at: number): RimJoint[] => {
+    if (at <= region.bounds.left || at >= region.bounds.right) return [];
     for (let row = rows[0]; row <= rows[1]; row++) {
-      const from = at - lattice.x - courseShift(lattice, row);
-      if (restOf(from, moduleAcross(lattice)) >= lattice.face.across) return true;
+      const past = restOf(at - lattice.x - courseShift(lattice, row), moduleAcross(lattice));
+      const from = at - past + face.across;
+      if (past >= face.across) return [{ side, from, to: from + lattice.joint }];
     }
-    return false;
+    return [];
   };
-  const inBed = (at: number): boolean =>
-    at > region.bounds.bottom &&
-    at < region.bounds.top &&
-    restOf(at - lattice.y, moduleUp(lattice)) >= lattice.face.up;
+  const bedAt = (side: Side, at: number): RimJoint[] => {
+    if (at <= region.bounds.bottom || at >= region.bounds.top) return [];
+    const past = restOf(at - lattice.y, moduleUp(lattice));
+    const from = at - past + face.up;
+    return past >= face.up ? [{ side, from, to: at - past + moduleUp(lattice) }] : [];
+  };
   return [
-    ...(inHead(x - across) ? ["left"] : []),
-    ...(inHead(x + across) ? ["right"] : []),
-    ...(inBed(y - up) ? ["bottom"] : []),
-    ...(inBed(y + up) ? ["top"] : []),
+    ...headAt("left", x - across),
+    ...headAt("right", x + across),
+    ...bedAt("bottom", y - up),
+    ...bedAt("top", y + up),
   ];
 
   function rowAt(at: number): number {

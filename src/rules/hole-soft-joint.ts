@@ -15,7 +15,7 @@ export const holeSoftJoint: Rule = {
   check: (wall, plan) =>
     softJoints(wall).runs.flatMap((run) =>
       wall.region.roundHoles
-        .filter(({ hole, box }) => overlaps(covered(hole, box), softBox(run)))
+        .filter(({ hole, box }) => overlaps(coveredBox(hole, box), softBox(run)))
         .map(({ hole, box }) => {
           const what = overlaps(box, softBox(run)) ? hole.name : `the plate of ${hole.name}`;
           return {
@@ -30,7 +30,7 @@ export const holeSoftJoint: Rule = {
 };
 
 /** The box of a hole and of what covers it. */
-function covered(hole: Hole, box: Box): Box {
+export function coveredBox(hole: Hole, box: Box): Box {
   const { across, up } = plateReach(hole);
   return {
     left: Math.min(box.left, hole.at.x - across),

@@ -1,4 +1,5 @@
 import { divideRounded } from "../measure/index.js";
+import type { Limits } from "../model/index.js";
 import {
   moduleAcross,
   pieceId,
@@ -9,7 +10,7 @@ import {
 } from "../solver/index.js";
 import { cornerGaps, type PassingWhere } from "./opening-corners.js";
 import type { Finding, Rule } from "./rule.js";
-import { COMMON_PRACTICE, ratioLimit, smallerOffset, STACKED } from "./trade.js";
+import { COMMON_PRACTICE, type Ratio, ratioLimit, smallerOffset, STACKED } from "./trade.js";
 import { length, lengthOff, openingName, ratio } from "./words.js";
 
 /**
@@ -42,7 +43,7 @@ function findBond(wall: SolvedWall, plan: SolvedPlan, solved: SolvedLay): Findin
   const { lay, lattice, courses } = solved;
   const limit = ratioLimit(plan.plan.limits, "stacked", STACKED);
   const offset = smallerOffset(lattice);
-  if (courses.length < 2 || offset.p * limit.q >= limit.p * offset.q) return [];
+  if (courses.length < 2 || !isOffsetTooSmall(plan.plan.limits, offset)) return [];
   const found = divideRounded(offset.p * moduleAcross(lattice), offset.q);
   return [
     {
@@ -53,6 +54,14 @@ function findBond(wall: SolvedWall, plan: SolvedPlan, solved: SolvedLay): Findin
         `${ratio(offset)} of a module; at least ${ratio(limit)} is wanted`,
     },
   ];
+}
+
+/** Whether a bond's offset brings head joints of adjacent courses too near to each other. */
+export function isOffsetTooSmall(limits: Limits, bond: Ratio): boolean {
+  if (limits.stacked?.kind === "off") return false;
+  const limit = ratioLimit(limits, "stacked", STACKED);
+  const offset = smallerOffset(bond);
+  return offset.p * limit.q < limit.p * offset.q;
 }
 
 /** The course that passes under or over an opening. */

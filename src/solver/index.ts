@@ -41,7 +41,7 @@ export type { JointsMet } from "./whole-tiles/joints-met.js";
 export type { OpeningFit, OpeningFits, WholeSize } from "./whole-tiles/opening-fits.js";
 export type { RestHeights } from "./whole-tiles/rest-heights.js";
 export type { StopHeights } from "./whole-tiles/stop-heights.js";
-export { grown, overlaps } from "./box.js";
+export { encloses, grown, overlaps } from "./box.js";
 export { isStraight, rangeBetween, valueAfter, valueAt } from "./chain.js";
 export { sideDrawnIn } from "./draw-in.js";
 export { visibleExtent } from "./extent.js";

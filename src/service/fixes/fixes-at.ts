@@ -5,6 +5,7 @@ import { answerCorner } from "./answer-corner.js";
 import { calmBond } from "./calm-bond.js";
 import { carryBond } from "./carry-bond.js";
 import { centreOnOpening } from "./centre-on-opening.js";
+import { clearHole } from "./clear-hole.js";
 import { closeBlock } from "./close-block.js";
 import { coverHole } from "./cover-hole.js";
 import { didYouMean } from "./did-you-mean.js";
@@ -20,11 +21,15 @@ import { moveStart } from "./move-start.js";
 import { offBand } from "./off-band.js";
 import { ontoJoints, windowOntoJoints } from "./onto-joints.js";
 import { plainCharacter } from "./plain-character.js";
+import { saidOnce } from "./said-once.js";
+import { setAsLaid } from "./set-as-laid.js";
 import { softJoint } from "./soft-joint.js";
 import { softenJoints } from "./soften-joints.js";
+import { soundOffset } from "./sound-offset.js";
 import { swapTrim } from "./swap-trim.js";
 import { takeOption } from "./take-option.js";
 import { takeRoomOption } from "./take-room-option.js";
+import { trimEdge } from "./trim-edge.js";
 import { wholeTiles } from "./whole-tiles.js";
 import { widenJoint } from "./widen-joint.js";
 import { writeSetStart } from "./write-set-start.js";
@@ -40,9 +45,13 @@ const FIXERS: readonly Fixer[] = [
   answerCorner,
   widenJoint,
   calmBond,
+  soundOffset,
+  trimEdge,
   swapTrim,
   softJoint,
   softenJoints,
+  saidOnce,
+  setAsLaid,
   moveStart,
   meetCourses,
   carryBond,
@@ -54,6 +63,7 @@ const FIXERS: readonly Fixer[] = [
   moveHole,
   offBand,
   coverHole,
+  clearHole,
   dropAllow,
   allowFinding,
 ];

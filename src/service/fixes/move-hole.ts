@@ -1,11 +1,10 @@
-import { exactLength, formatLength, type Nm } from "../../measure/index.js";
+import { formatLength, type Nm } from "../../measure/index.js";
 import type { Hole } from "../../model/index.js";
 import { bandsOf, clearHeights, plateOvers } from "../../rules/index.js";
 import type { SolvedWall } from "../../solver/index.js";
 import type { DocumentState } from "../document-state.js";
-import type { TextEdit } from "../edits.js";
-import { statementFrom } from "../statement-from.js";
 import type { Fix, Fixer } from "./fix.js";
+import { holePlaceEdits } from "./hole-place-edits.js";
 import { isAtHead } from "./statement-at-head.js";
 
 /** Moves a hole's middle off a band that it goes through, or its plate off what it runs over. */
@@ -17,7 +16,7 @@ export const moveHole: Fixer = (state, diagnostic) => {
   if (!wall || !hole) return [];
   const places = code === "hole/plate-over" ? offOthers(wall, hole) : offBands(state, wall, hole);
   return places.flatMap(({ at, words }): Fix[] => {
-    const edits = placeEdits(state, hole, at);
+    const edits = holePlaceEdits(state, hole, at);
     const { units } = state.outcome.plan;
     const title = `Move ${hole.name} ${words}: ${formatLength(at.x, units)}, ${formatLength(at.y, units)}`;
     return edits ? [{ title, mends: diagnostic, preferred: false, edits }] : [];
@@ -54,21 +53,4 @@ function offOthers(wall: SolvedWall, hole: Hole): Offer[] {
   const at = { x: hole.at.x + x, y: hole.at.y + y };
   if (plateOvers(wall, { ...hole, at }).length > 0) return [];
   return [{ at, words: "so that its plate lies on tile" }];
-}
-
-/** Only what changes is written anew, so that a named length stays one. */
-function placeEdits(state: DocumentState, hole: Hole, at: Hole["at"]): TextEdit[] | null {
-  const statement = statementFrom(state, hole.origin);
-  if (statement?.kind !== "hole") return null;
-  const { units } = state.outcome.plan;
-  const wanted = [
-    [statement.x, hole.at.x, at.x],
-    [statement.y, hole.at.y, at.y],
-  ] as const;
-  return wanted
-    .filter(([, before, after]) => before !== after)
-    .map(([written, , after]) => ({
-      range: state.tree.lines.range(written),
-      text: exactLength(after, units),
-    }));
 }

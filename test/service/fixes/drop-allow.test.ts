@@ -16,4 +16,10 @@ describe("an allow that silences nothing", () => {
     const text = wallPlan(`${START}    allow hole/near-edge "none" # keep me\n`);
     assert.ok(mend(text, "allow/unused", /away/).text.includes("# keep me"));
   });
+
+  it("that names no rule is taken away, too", () => {
+    const text = wallPlan(`${START}    allow hole/wide "what is it"\n`);
+    const mended = mend(text, "allow/unknown", /away/);
+    assert.equal(mended.text, wallPlan(START));
+  });
 });
