@@ -115,7 +115,7 @@ export interface Hidden {
 }
 
 export interface RuledLine {
-  readonly kind: "level" | "centre" | "leader";
+  readonly kind: "level" | "centre" | "set" | "leader";
   readonly points: Points;
 }
 
@@ -167,7 +167,7 @@ export interface Label {
 }
 
 export type SwatchKind =
-  PieceKind | Fate | "grout" | "soft" | "hidden" | "build" | "trim" | "level" | "centre";
+  PieceKind | Fate | "grout" | "soft" | "hidden" | "build" | "trim" | "level" | "centre" | "set";
 
 /** What became of a piece between two plans; one that was kept is drawn as a whole tile. */
 export type Fate = "moved" | "recut" | "fresh" | "gone";

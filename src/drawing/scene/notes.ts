@@ -21,6 +21,7 @@ const LEGEND_WORDS: readonly (readonly [SwatchKind, string])[] = [
   ["build", "the next wall's tile and bed, on end"],
   ["level", "level line (datum)"],
   ["centre", "centre line of the bare wall"],
+  ["set", "top of what is set already"],
 ];
 
 /** The samples of what occurs in these walls, and nothing else. */

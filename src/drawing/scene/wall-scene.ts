@@ -8,6 +8,7 @@ import { wallHeadings } from "./headings.js";
 import { wallMargins } from "./margins.js";
 import { findingMarks } from "./marks.js";
 import { holeRoom, holeScenes, namedThings, openingScenes } from "./openings.js";
+import { setLines } from "./set-lines.js";
 import type { Setting } from "./setting.js";
 import { surfaceScene } from "./surface-scene.js";
 import { trimScenes } from "./trims.js";
@@ -40,7 +41,7 @@ export function wallScene(
     trims: trimScenes(solved.trims),
     openings,
     holes: holeScenes(solved),
-    lines: [...margins.lines, ...inner.leaders],
+    lines: [...margins.lines, ...setLines(solved), ...inner.leaders],
     dimensions: margins.dimensions,
     marks,
     badges: inner.badges,

@@ -11,12 +11,13 @@ export const LINE_STYLE: Readonly<
 > = {
   level: { tone: "level", weight: 0.08, dash: [1.6, 0.3, 0.3, 0.3] },
   centre: { tone: "centre", weight: 0.06, dash: [1, 0.25, 0.15, 0.25] },
+  set: { tone: "ink", weight: 0.14, dash: [0.5, 0.2] },
   leader: { tone: "muted", weight: 0.05, dash: [] },
 };
 
-/** The level line, the centre line and the leaders of labels that stand apart. */
+/** The level line, the centre line, the top of what is set and the leaders of labels that stand apart. */
 export function drawLines(into: Dom, wall: WallScene, em: number): void {
-  for (const kind of ["centre", "level", "leader"] as const) {
+  for (const kind of ["centre", "level", "set", "leader"] as const) {
     const lines = wall.lines.filter((line) => line.kind === kind);
     if (lines.length === 0) continue;
     add(into, "path", {

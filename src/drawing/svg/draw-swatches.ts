@@ -23,6 +23,7 @@ function drawSwatch(into: Dom, kind: SwatchKind, box: PictureBox, em: number): v
   switch (kind) {
     case "level":
     case "centre":
+    case "set":
       add(into, "path", {
         ...lineStyle(kind, em),
         d: linePath([box.left, middle, box.right, middle]),
