@@ -1,7 +1,7 @@
 import type { Nm } from "../measure/index.js";
 import type { Side } from "../model/index.js";
 import type { Box } from "./box.js";
-import { type Chain, rangeBetween, valueAt } from "./chain.js";
+import { type Chain, rangeBetween, valueAfter, valueAt } from "./chain.js";
 import { tidyRing } from "./clip/ring.js";
 import type { Ring } from "./shape.js";
 import type { Region } from "./solved.js";
@@ -99,7 +99,7 @@ export function scribed(box: Box, { side, line }: Slope): Ring | null {
 
 /** The chain's points from one place to another, ends included: place and value. */
 function pointsBetween(chain: Chain, from: Nm, to: Nm): (readonly [Nm, Nm])[] {
-  const points: (readonly [Nm, Nm])[] = [[from, valueAt(chain, from)]];
+  const points: (readonly [Nm, Nm])[] = [[from, valueAfter(chain, from)]];
   chain.at.forEach((at, i) => {
     if (at > from && at < to) points.push([at, chain.value[i]!]);
   });

@@ -192,7 +192,7 @@ export interface TrimRun {
   readonly pieces: readonly TrimPiece[];
   /** From one end of its pieces to the other, long points and joints included. */
   readonly length: Nm;
-  /** The joints between its pieces, same order. */
+  /** The joints between its pieces, same order; then, of a slope, its halves of those in its mitres. */
   readonly joints: readonly Ring[];
 }
 

@@ -6,6 +6,7 @@ import {
   valueAt,
   visibleBounds,
   type Box,
+  type Chain,
   type Region,
   type SolvedLay,
   type SolvedWall,
@@ -168,7 +169,7 @@ function courseHeights(solved: SolvedWall, setting: Setting): Stretch[] {
   });
 }
 
-/** How high a course's pieces are at the two ends of the region. */
+/** How high a course's pieces are at the two ends of the region; at neither, how high they are where the bottom or the top is level. */
 function endHeight(
   lay: SolvedLay,
   course: SolvedLay["courses"][number] | undefined,
@@ -176,9 +177,9 @@ function endHeight(
 ): { left: Stretch | null; right: Stretch | null } | null {
   if (!course) return null;
   const { region } = lay;
-  const at = (x: Nm): Stretch | null => {
-    const bottom = Math.max(course.bottom, valueAt(region.bottom, x));
-    const top = Math.min(course.top, valueAt(region.top, x));
+  const between = (low: Nm, high: Nm): Stretch | null => {
+    const bottom = Math.max(course.bottom, low);
+    const top = Math.min(course.top, high);
     if (bottom >= top) return null;
     return {
       from: down(bottom),
@@ -186,7 +187,17 @@ function endHeight(
       text: `course ${lay.below + course.number}: ${length(top - bottom)}`,
     };
   };
-  return { left: at(region.bounds.left), right: at(region.bounds.right) };
+  const at = (x: Nm) => between(valueAt(region.bottom, x), valueAt(region.top, x));
+  const [left, right] = [at(region.bounds.left), at(region.bounds.right)];
+  if (left ?? right) return { left, right };
+  const { bottom, top } = region.bounds;
+  const isLevel = isLevelAt(region.top, top) && isLevelAt(region.bottom, bottom);
+  return { left, right: isLevel ? between(bottom, top) : null };
+}
+
+/** Whether a side runs level at this height for a part. */
+function isLevelAt({ at, value }: Chain, height: Nm): boolean {
+  return value.some((v, i) => v === height && (at.length === 1 || (i > 0 && value[i - 1] === v)));
 }
 
 /** What is left of the course under an opening and of the one over it; none past the tile. */

@@ -1,8 +1,9 @@
 import type { Nm } from "../../measure/index.js";
 import { formatLength } from "../../measure/index.js";
-import type { Hole, Opening, Plate, Wall } from "../../model/index.js";
+import type { Hole, Opening, Plate } from "../../model/index.js";
 import type { HoleStatement, WrittenPlate } from "../syntax.js";
 import { lengthOf } from "./lengths.js";
+import { isInStep } from "./outline.js";
 import { Names } from "./names.js";
 import type { ResolvedOpenings } from "./openings.js";
 import type { PlanCode } from "./plan-code.js";
@@ -12,18 +13,14 @@ import type { WallDraft } from "./wall-draft.js";
 import { withinCount } from "./within-count.js";
 
 /** The round holes of a wall; one outside the wall, in an opening or over another hole is left out. */
-export function resolveHoles(
-  draft: WallDraft,
-  steps: Wall["steps"],
-  openings: ResolvedOpenings,
-): Hole[] {
+export function resolveHoles(draft: WallDraft, openings: ResolvedOpenings): Hole[] {
   const names = new Names<Hole>("a hole");
   const kept: Hole[] = [];
   for (const statement of withinCount(draft.parts.all("hole"), "holes", draft)) {
     const hole = resolveHole(statement, draft);
     const fits =
       hole !== null &&
-      isOffSteps(hole, statement, steps, draft) &&
+      isOffSteps(hole, statement, draft) &&
       stands(hole, statement, openings.kept, kept, draft);
     const { report } = draft.scope;
     const origin = report.origin(statement);
@@ -62,15 +59,12 @@ function resolvePlate({ across, up }: WrittenPlate, scope: Scope, wall: string):
 function isOffSteps(
   { at: { x, y }, across }: Hole,
   { head }: HoleStatement,
-  steps: Wall["steps"],
   { outline, scope, name: wall }: WallDraft,
 ): boolean {
-  const isIn = (step: Wall["steps"][number]): boolean =>
-    2 * step.left <= 2 * x - across &&
-    2 * x + across <= 2 * step.right &&
-    2 * step.bottom <= 2 * y - across &&
-    2 * y + across <= 2 * step.top;
-  if (!outline || !steps.some(isIn)) return true;
+  if (!outline) return true;
+  const half = Math.ceil(across / 2);
+  const box = { left: x - half, bottom: y - half, right: x + half, top: y + half };
+  if (!isInStep(outline.corners, box)) return true;
   const message =
     "found the hole in a step of the outline, where no wall is, wanted it in the wall";
   scope.report.tell("plan/hole-outside", head, message, { wall });

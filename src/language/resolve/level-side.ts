@@ -36,9 +36,9 @@ interface Reach {
 type Run = readonly Corner[];
 
 /**
- * The line, the steps and the risers of a bottom or a top, whose corners run rightwards. A level that is stepped up to
- * (of a top: down to) is a rectangle on the line; where a slope ends over what is beside it no rectangle can stand, and
- * the line itself has a riser.
+ * The line, the steps and the risers of a bottom or a top, whose corners run rightwards. Of levels beside each other the
+ * lowest (of a top: the highest) is the line, the others are rectangles on it; beside a slope the line itself has a riser, but
+ * where such a rectangle stands that has it.
  */
 export function levelSide(
   corners: readonly Corner[],
@@ -49,14 +49,14 @@ export function levelSide(
   const up = side === "bottom" ? 1 : -1;
   const runs = runsOf(corners.map(({ x, y }) => ({ x, y: up * y })));
   const parts = partsOf(runs);
-  const lines = parts.map((part) => (parts.length === 1 ? lineOf(part) : wholeLine(part)));
-  const line = lines.flat();
+  const line = parts.flatMap(lineOf);
   const past = 2 * lowest(line) - highest(runs.flat()) - 1;
+  const isStep = (run: Run, part: readonly Run[]) => run[0]!.y > lowest(part.flat());
   const steps = runs.flatMap((run, i): OutlineStep[] => {
     const [before, after] = [runs[i - 1], runs[i + 1]];
     const { y } = run[0]!;
-    const under = lines[parts.findIndex((part) => part.includes(run))]!;
-    if (!isLevel(run) || runs.length === 1 || !reachesUnder(under, run)) return [];
+    const part = parts.find((each) => each.includes(run))!;
+    if (!isLevel(run) || !isStep(run, part)) return [];
     const inner = { low: past, high: y };
     return [
       {
@@ -73,11 +73,16 @@ export function levelSide(
       },
     ];
   });
-  const risers = parts.slice(1).map((part, i): OutlineRiser => {
-    const [end, start] = [parts[i]!.at(-1)!.at(-1)!, part[0]![0]!];
+  const risers = parts.slice(1).flatMap((part, i): OutlineRiser[] => {
+    const before = parts[i]!;
+    const [run, next] = [before.at(-1)!, part[0]!];
+    const [end, start] = [run.at(-1)!, next[0]!];
+    const hasStep =
+      end.y > start.y ? isLevel(run) && isStep(run, before) : isLevel(next) && isStep(next, part);
+    if (hasStep) return [];
     const ends = [up * end.y, up * start.y];
     const solid = end.y > start.y ? "left" : "right";
-    return { x: end.x, low: Math.min(...ends), high: Math.max(...ends), solid };
+    return [{ x: end.x, low: Math.min(...ends), high: Math.max(...ends), solid }];
   });
   return { line: line.map(({ x, y }) => ({ x, y: up * y })), steps, risers };
 }
@@ -87,26 +92,19 @@ function partsOf(runs: readonly Run[]): Run[][] {
   const parts: Run[][] = [];
   runs.forEach((run, i) => {
     const before = runs[i - 1];
-    if (!before || endsOver(before, run)) parts.push([run]);
+    if (!before || !isLevel(before) || !isLevel(run)) parts.push([run]);
     else parts.at(-1)!.push(run);
   });
   return parts;
 }
 
-/** Whether the higher one of two runs at an upright step is a slope, which ends there. */
-function endsOver(run: Run, next: Run): boolean {
-  const higher = run.at(-1)!.y > next[0]!.y ? run : next;
-  return !isLevel(higher);
-}
-
-/** The line of a part of a side, from end to end. */
-function wholeLine(part: readonly Run[]): Corner[] {
-  const line = lineOf(part);
-  const [from, to] = [part[0]![0]!.x, part.at(-1)!.at(-1)!.x];
+/** The line of a part of a side, from end to end: a slope's own, or the lowest of its levels. */
+function lineOf(part: readonly Run[]): Corner[] {
+  if (part.length === 1) return [...part[0]!];
+  const y = lowest(part.flat());
   return [
-    ...(line[0]!.x > from ? [{ x: from, y: line[0]!.y }] : []),
-    ...line,
-    ...(line.at(-1)!.x < to ? [{ x: to, y: line.at(-1)!.y }] : []),
+    { x: part[0]![0]!.x, y },
+    { x: part.at(-1)!.at(-1)!.x, y },
   ];
 }
 
@@ -124,32 +122,6 @@ function runsOf(corners: readonly Corner[]): Run[] {
 
 function isLevel(run: Run): boolean {
   return run.every(({ y }) => y === run[0]!.y);
-}
-
-/** One line under all runs, along those that slope. */
-function lineOf(runs: readonly Run[]): Corner[] {
-  if (runs.length === 1) return [...runs[0]!];
-  if (runs.every(isLevel)) return [{ x: runs[0]![0]!.x, y: lowest(runs.flat()) }];
-  const line: Corner[] = [];
-  runs.forEach((run, i) => {
-    if (!isLevel(run)) return void line.push(...run);
-    const next = runs[i + 1];
-    if (next && isLevel(next)) {
-      line.push({ x: next[0]!.x, y: Math.min(run[0]!.y, next[0]!.y) });
-    }
-  });
-  return line;
-}
-
-/** Whether the line lies under a level run anywhere. */
-function reachesUnder(line: readonly Corner[], run: Run): boolean {
-  const { x: from, y } = run[0]!;
-  const { x: to } = run.at(-1)!;
-  const beyond = (corner: Corner | undefined) => corner !== undefined && corner.y < y;
-  const inside = line.filter(({ x }) => x >= from && x <= to);
-  if (inside.length > 0) return inside.some(beyond);
-  const before = line.filter(({ x }) => x < from).at(-1);
-  return beyond(before ?? line[0]) || beyond(line.find(({ x }) => x > to));
 }
 
 function lowest(corners: readonly Corner[]): Nm {

@@ -16,7 +16,7 @@ import { findTrim } from "./edges.js";
 import { resolveInside } from "./insides.js";
 import { lengthOf } from "./lengths.js";
 import { Names } from "./names.js";
-import { holdsMiddle, slopeCuts } from "./outline.js";
+import { holdsMiddle, isInStep, slopeCuts, stepCuts } from "./outline.js";
 import { Parts } from "./parts.js";
 import { type Ranged, rangeOf } from "./range.js";
 import { placeOf } from "./report.js";
@@ -34,7 +34,7 @@ export interface ResolvedOpenings {
 /** One outside its wall or over another is told and left out, so that the rest can be laid. */
 export function resolveOpenings(
   draft: WallDraft,
-  { edges, steps }: Pick<Wall, "edges" | "steps">,
+  { edges }: Pick<Wall, "edges">,
 ): ResolvedOpenings {
   const names = new Names<Opening>("an opening");
   const kept: Opening[] = [];
@@ -50,8 +50,8 @@ export function resolveOpenings(
     const isIn =
       found !== null &&
       isInWall(found, statement, edges, draft) &&
-      isOffSteps(found, statement, steps, draft);
-    if (isIn) tellOverSlope(found, statement, steps, draft);
+      isOffSteps(found, statement, draft);
+    if (isIn) tellOverSlope(found, statement, draft);
     const fitting = isIn ? apartFrom(found, statement, kept, draft) : null;
     const isFirst = names.declare(name, { value: fitting, origin }, draft.scope.report);
     if (fitting && isFirst) kept.push(fitting);
@@ -227,15 +227,11 @@ function isInWall(
 function isOffSteps(
   { at, free, size, kind }: Opening,
   { head }: OpeningStatement,
-  steps: Wall["steps"],
   { outline, scope, name: wall }: WallDraft,
 ): boolean {
   if (!outline || free.x || free.y) return true;
-  const [right, top] = [at.x + size.across, at.y + size.up];
-  const isIn = steps.some(
-    (step) => step.left <= at.x && right <= step.right && step.bottom <= at.y && top <= step.top,
-  );
-  if (!isIn) return true;
+  const box = { left: at.x, bottom: at.y, right: at.x + size.across, top: at.y + size.up };
+  if (!isInStep(outline.corners, box)) return true;
   const message = `found the ${kind} in a step of the outline, where no wall is, wanted it in the wall`;
   scope.report.tell("plan/opening-outside", head, message, { wall });
   return false;
@@ -248,20 +244,12 @@ function isOffSteps(
 function tellOverSlope(
   { at, free, size, kind }: Opening,
   { head }: OpeningStatement,
-  steps: Wall["steps"],
   { outline, scope, name: wall }: WallDraft,
 ): void {
   if (!outline || free.x || free.y || isSolid({ kind })) return;
   const box = { left: at.x, bottom: at.y, right: at.x + size.across, top: at.y + size.up };
   const isCut = slopeCuts(outline.corners, box);
-  const isInStep = steps.some(
-    (step) =>
-      step.left < box.right &&
-      box.left < step.right &&
-      step.bottom < box.top &&
-      box.bottom < step.top,
-  );
-  if (!isCut && isInStep) return;
+  if (!isCut && stepCuts(outline.corners, box)) return;
   if (!isCut && holdsMiddle(outline.corners, box)) return;
   const message =
     `found the ${kind} ${isCut ? "over a slope of the outline" : "outside the outline"}, wanted it inside: ` +

@@ -87,6 +87,29 @@ export function slopeCuts(corners: readonly Corner[], box: Rectangle): boolean {
   });
 }
 
+/** Whether a level or an upright edge of an outline runs through a rectangle. */
+export function stepCuts(corners: readonly Corner[], box: Rectangle): boolean {
+  return corners.some((from, i) => {
+    const to = corners[(i + 1) % corners.length]!;
+    if (from.x !== to.x && from.y !== to.y) return false;
+    const isThrough = (one: Nm, other: Nm, low: Nm, high: Nm): boolean =>
+      Math.min(one, other) < high && Math.max(one, other) > low;
+    return (
+      isThrough(from.x, to.x, box.left, box.right) && isThrough(from.y, to.y, box.bottom, box.top)
+    );
+  });
+}
+
+/** Whether a rectangle lies where an upright step leaves no wall: off it, and no slope beside it. */
+export function isInStep(corners: readonly Corner[], box: Rectangle): boolean {
+  const isBesideSlope = corners.some((from, i) => {
+    const to = corners[(i + 1) % corners.length]!;
+    const [low, high] = [Math.min(from.x, to.x), Math.max(from.x, to.x)];
+    return from.x !== to.x && from.y !== to.y && low < box.right && high > box.left;
+  });
+  return !isBesideSlope && !stepCuts(corners, box) && !holdsMiddle(corners, box);
+}
+
 /** Whether the middle of a rectangle lies in an outline; a middle on an edge may fall either way. */
 export function holdsMiddle(corners: readonly Corner[], box: Rectangle): boolean {
   const middle = { x: (box.left + box.right) / 2, y: (box.bottom + box.top) / 2 };

@@ -42,7 +42,7 @@ function resolveWall(draft: WallDraft, all: WallDrafts): Wall {
     stop: stopOf(draft, edges.top),
     ...shape,
     openings: openings.kept,
-    holes: resolveHoles(draft, shape.steps, openings),
+    holes: resolveHoles(draft, openings),
     lays: resolveLays(draft, all, openings),
     allows: resolveAllows(statement.body, scope.report),
     origin,

@@ -62,6 +62,8 @@ function stripOf(opening: Opening, frame: Frame, side: Side, outer: Box, joint: 
     mitreStart: isMitred && (hasSill || !isUpright) ? width : 0,
     mitreEnd: isMitred ? width : 0,
     bends: [],
+    overrun: 0,
+    mitreJoints: [],
     cuts: [],
     direction: isUpright ? [0, 1] : [1, 0],
     place: placeOn(side, outer, start),

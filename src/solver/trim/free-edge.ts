@@ -54,6 +54,8 @@ function stripsOf(wall: Wall, region: Region<Opening>, side: Side, joint: Nm): S
     joint,
     mitreStart: 0,
     mitreEnd: 0,
+    overrun: 0,
+    mitreJoints: [],
     bends: isStraight(outer) ? [] : outer.at.map((at) => at - from),
     cuts: slopeCuts(
       wall,

@@ -30,7 +30,7 @@ export function openingGaps(
 }
 
 /** The opening with its frame and no joint round it, down to the floor or up to the ceiling where it goes on so far. */
-function solidBox({ opening, box }: Takeaway<Opening>): Box {
+export function solidBox({ opening, box }: Takeaway<Opening>): Box {
   const solid = frameOuter(opening) ?? openingBox(opening);
   if (opening.reaches === "floor") return { ...solid, bottom: box.bottom };
   return opening.reaches === "ceiling" ? { ...solid, top: box.top } : solid;

@@ -1,9 +1,10 @@
 import type { Nm } from "../../measure/index.js";
 import { edgeTrim, type Opening, type Riser, type Wall } from "../../model/index.js";
 import { type Box, grown } from "../box.js";
-import { rangeBetween } from "../chain.js";
+import { rangeBetween, valueAfter, valueAt } from "../chain.js";
 import { sideDrawnIn } from "../draw-in.js";
 import { beyond, slopeOf } from "../slope.js";
+import { stepInset } from "../region.js";
 import type { Region, TrimRun } from "../solved.js";
 import { outerLine, slopeCuts, uprightReach } from "./end-lines.js";
 import { openingGaps } from "./opening-gaps.js";
@@ -21,7 +22,7 @@ export function layRiserTrims(wall: Wall, region: Region<Opening>, joint: Nm): r
 function runsOn(riser: Riser, wall: Wall, region: Region<Opening>, joint: Nm): TrimRun[] {
   const { edge, of, x } = riser;
   const trim = edgeTrim(edge.meets);
-  if (!trim) return [];
+  if (!trim || !isLeft(riser, region, joint)) return [];
   const side = edge.side;
   const width = trim.face.across;
   const away = side === "left" ? 1 : -1;
@@ -51,6 +52,8 @@ function runsOn(riser: Riser, wall: Wall, region: Region<Opening>, joint: Nm): T
       mitreStart: 0,
       mitreEnd: 0,
       bends: [],
+      overrun: 0,
+      mitreJoints: [],
       cuts: [
         ...slopeCuts(wall, { [of]: lines[of] }, box),
         beyond(wide, { ...past, side: of === "bottom" ? "top" : "bottom" }),
@@ -59,6 +62,12 @@ function runsOn(riser: Riser, wall: Wall, region: Region<Opening>, joint: Nm): T
       place: (along, inside) => [x + away * inside, from + along],
     });
   });
+}
+
+/** Whether tile really stands beside the riser: one that is lower than its joint is wide may be gone. */
+function isLeft({ edge, of, x }: Riser, region: Region, joint: Nm): boolean {
+  const at = x + (edge.side === "left" ? 1 : -1) * stepInset(edge, joint);
+  return valueAt(region[of], at) !== valueAfter(region[of], at);
 }
 
 function longOnes(runs: readonly Stretch[]): Stretch[] {

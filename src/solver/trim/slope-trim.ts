@@ -1,70 +1,46 @@
 import { divideRounded, type Nm, rootRounded } from "../../measure/index.js";
-import { edgeTrim, type Side, type Wall } from "../../model/index.js";
+import { edgeTrim, type Opening, type Side, type Wall } from "../../model/index.js";
 import { type Box, grown } from "../box.js";
-import { boundsOf, ringOf, type Ring } from "../shape.js";
 import { tidyRing } from "../clip/ring.js";
 import { subtract } from "../clip/subtract.js";
+import { boundsOf, ringOf, type Ring } from "../shape.js";
 import { beyond, slopeOf } from "../slope.js";
-import { stepInset } from "../region.js";
-import type { Region } from "../solved.js";
+import type { Region, Takeaway } from "../solved.js";
 import { outerLine, trimOver } from "./end-lines.js";
-import { mitreRings, type Strip, wholeOf } from "./strip.js";
+import { solidBox } from "./opening-gaps.js";
+import { sharedReach } from "./shared-reach.js";
+import {
+  inwardOf,
+  isUprightSide,
+  type Part,
+  partsOf,
+  pastEnds,
+  type SlopedSide,
+} from "./slope-parts.js";
+import { mitreJoints, mitreRings, type Strip, wholeOf } from "./strip.js";
 
 /** At its ends a strip is laid out longer by so many of its widths, and then cut by what it meets. */
 const OVERRUN = 3;
-
-/** What is shorter is left by rounding. */
-const LEAST: Nm = 3;
-
-interface Ground {
-  readonly wall: Wall;
-  readonly region: Region;
-  readonly joint: Nm;
-}
-
-/** A straight part of the trim's outer edge, in the side's own direction: place along it, and value. A riser has no run. */
-interface Part {
-  readonly at: Nm;
-  readonly value: Nm;
-  readonly run: Nm;
-  readonly rise: Nm;
-}
 
 /**
  * The trim along a side of an outline that slopes, part by part: mitred where it bends; at an upright side or a riser it
  * is cut plumb and stands between, as level trim does (common practice).
  */
-export function slopeStrips(wall: Wall, region: Region, side: Side, joint: Nm): Strip[] {
-  const ground: Ground = { wall, region, joint };
-  const width = edgeTrim(wall.edges[side].meets)?.face.across ?? 0;
-  const parts = partsOf(ground, side, width);
-  return parts.flatMap(({ run }, i) => (run === 0 ? [] : stripsOn(ground, side, parts, i)));
-}
-
-/** Where the region goes on past the wall's own end, round an outside corner, the trim goes on level. */
-function partsOf({ wall, region, joint }: Ground, side: Side, width: Nm): Part[] {
-  const { at, value } = outerLine(wall, region, side, joint);
-  const { left, right } = region.bounds;
-  const isLevel = !isUprightSide(side);
-  const before = isLevel && left < 0 && at[0] === 0 ? [[left - width, value[0]!] as const] : [];
-  const past = isLevel && right > wall.size.across && at.at(-1) === wall.size.across;
-  const after = past ? [[right + width, value.at(-1)!] as const] : [];
-  const points = [...before, ...at.map((place, i) => [place, value[i]!] as const), ...after];
-  return points.slice(1).map(([end, high], i) => {
-    const [start, low] = points[i]!;
-    return { at: start, value: low, run: end - start, rise: high - low };
-  });
-}
-
-function stripsOn(ground: Ground, side: Side, parts: readonly Part[], i: number): Strip[] {
-  const { wall, joint } = ground;
+export function slopeStrips(wall: Wall, region: Region<Opening>, side: Side, joint: Nm): Strip[] {
   const trim = edgeTrim(wall.edges[side].meets);
   if (!trim) return [];
-  const { across: width, along: piece } = trim.face;
-  const part = parts[i]!;
-  const [before, after] = [parts[i - 1], parts[i + 1]].map((each) =>
-    each && each.run > 0 ? each : undefined,
+  const ground: SlopedSide = { wall, region, joint, side, width: trim.face.across };
+  const parts = partsOf(ground);
+  return parts.flatMap(({ run }, i) =>
+    run === 0 ? [] : stripsOn(ground, parts, i, trim.face.along),
   );
+}
+
+function stripsOn(ground: SlopedSide, parts: readonly Part[], i: number, piece: Nm): Strip[] {
+  const { wall, joint, side, width } = ground;
+  const part = parts[i]!;
+  const beside = [parts[i - 1], parts[i + 1]] as const;
+  const [before, after] = beside.map((each) => (each && each.run > 0 ? each : undefined));
   const mitreStart = before ? leanOf(before, part, side, width) : 0;
   const mitreEnd = after ? leanOf(part, after, side, width) : 0;
   const start = before ? Math.max(0, -mitreStart) : OVERRUN * width;
@@ -81,23 +57,29 @@ function stripsOn(ground: Ground, side: Side, parts: readonly Part[], i: number)
     mitreEnd,
     bends: [],
     cuts: [],
+    overrun: width,
+    mitreJoints: [],
     direction: isUprightSide(side) ? [rise, run] : [run, rise],
     place: placeOn(part, side, start),
   };
   const outline = tidyRing(wholeOf(whole));
   if (!outline) return [];
   const box = boundsOf(outline);
-  const cuts = [
-    ...mitreRings(whole),
-    ...inTheWay(ground, side, box),
-    ...pastRisers(ground, side, [parts[i - 1], parts[i + 1]], box),
-  ];
-  return subtract({ outline, holes: [] }, cuts).flatMap((shape) => {
+  const ends = [...inTheWay(ground, outline), ...pastEnds(ground, beside, box)];
+  const cuts = [...mitreRings(whole), ...ends];
+  const joints = mitreJoints(whole).flatMap((ring) => leftOf(ring, ends));
+  return subtract({ outline, holes: [] }, cuts).map((shape, k) => {
     const { from, to } = reachAlong(whole, shape.outline);
-    if (to - from <= LEAST) return [];
     const place: Strip["place"] = (along, inward) => whole.place(from + along, inward);
-    return [{ ...whole, length: to - from, mitreStart: 0, mitreEnd: 0, cuts, place }];
+    const own = { mitreStart: 0, mitreEnd: 0, mitreJoints: k === 0 ? joints : [] };
+    return { ...whole, ...own, length: to - from, cuts, place };
   });
+}
+
+/** What of a joint in a mitre is not in the way of something. */
+function leftOf(ring: Ring, cuts: readonly Ring[]): Ring[] {
+  const outline = tidyRing(ring);
+  return outline ? subtract({ outline, holes: [] }, cuts).map((shape) => shape.outline) : [];
 }
 
 /** The tangent of half the turn from one part to the next, times the width; less than nothing round the tile. */
@@ -124,8 +106,10 @@ function placeOn({ at, value, run, rise }: Part, side: Side, start: Nm): Strip["
   };
 }
 
-/** What ends the trim of a side: the tile's sides beside it, or the outer edges over and under it, and steps. */
-function inTheWay({ wall, region, joint }: Ground, side: Side, box: Box): Ring[] {
+/** What ends the trim of a side: the tile's sides beside it, or the outer edges over and under it, steps and openings. */
+function inTheWay(ground: SlopedSide, strip: Ring): Ring[] {
+  const { wall, region, joint, side } = ground;
+  const box: Box = boundsOf(strip);
   const ends = isUprightSide(side) ? (["bottom", "top"] as const) : (["left", "right"] as const);
   const sides = ends.map((end) => {
     const line = isUprightSide(side) ? outerLine(wall, region, end, joint) : region[end];
@@ -140,36 +124,27 @@ function inTheWay({ wall, region, joint }: Ground, side: Side, box: Box): Ring[]
     const bottom = grown.bottom + (meets.bottom ? trimOver(wall, "top", joint) : 0);
     return [ringOf({ ...grown, bottom, top })];
   });
-  // What runs straight through an opening, or behind what stands before the wall, ends where the tile does.
-  const openings = region.takeaways.map((taken) => ringOf(taken.box));
+  const openings = region.takeaways.flatMap((taken) => gapAt(strip, taken, side));
   return [...sides, ...steps, ...openings];
 }
 
 /**
- * What lies past the risers at a part's ends. At the foot of one trim ends where tile does; over one it stands behind the
- * riser's own trim, a joint off it, or as far off the tile beside the riser.
+ * As along a straight side, an opening that comes into a strip ends it where it ends the tile, over its whole width: cut
+ * plumb, or level along an upright side. One whose soft joint alone comes into it leaves it be.
  */
-function pastRisers(
-  { wall, joint }: Ground,
-  side: Side,
-  [before, after]: readonly [Part | undefined, Part | undefined],
-  box: Box,
-): Ring[] {
-  const endOf = ({ at, rise }: Part, isAfter: boolean): Nm => {
-    const isFalling = rise * inwardOf(side) < 0;
-    const riser = wall.risers.find(({ of, x }) => of === side && x === at);
-    const inset = riser ? stepInset(riser.edge, joint) : 0;
-    const isOver = isFalling === isAfter;
-    const behind = (riser && edgeTrim(riser.edge.meets) ? 0 : inset) - joint;
-    return at + (isFalling ? 1 : -1) * (isOver ? behind : inset);
-  };
-  const wide = grown(box, 1);
+function gapAt(strip: Ring, taken: Takeaway<Opening>, side: Side): Ring[] {
+  const axis = isUprightSide(side) ? 1 : 0;
+  if (!sharedReach(strip, solidBox(taken), axis)) return [];
+  const gap = sharedReach(strip, taken.box, axis);
+  if (!gap) return [];
+  const wide = grown(boundsOf(strip), 1);
   return [
-    ...(before?.run === 0 ? [{ ...wide, right: endOf(before, false) }] : []),
-    ...(after?.run === 0 ? [{ ...wide, left: endOf(after, true) }] : []),
-  ]
-    .filter(({ left, right }) => left < right)
-    .map(ringOf);
+    ringOf(
+      axis === 0
+        ? { ...wide, left: gap.from, right: gap.to }
+        : { ...wide, bottom: gap.from, top: gap.to },
+    ),
+  ];
 }
 
 /** From where to where along a strip a shape of it reaches, rounded outwards. */
@@ -179,12 +154,4 @@ function reachAlong({ direction: [dx, dy], place }: Strip, ring: Ring): { from: 
     i % 2 === 0 ? [((x - x0) * dx + (ring[i + 1]! - y0) * dy) / Math.hypot(dx, dy)] : [],
   );
   return { from: Math.floor(Math.min(...along)), to: Math.ceil(Math.max(...along)) };
-}
-
-function inwardOf(side: Side): 1 | -1 {
-  return side === "left" || side === "bottom" ? 1 : -1;
-}
-
-function isUprightSide(side: Side): side is "left" | "right" {
-  return side === "left" || side === "right";
 }

@@ -45,6 +45,8 @@ export function layStepTrims(wall: Wall, region: Region<Opening>, joint: Nm): re
           mitreStart: 0,
           mitreEnd: 0,
           bends: [],
+          overrun: 0,
+          mitreJoints: [],
           cuts: isRiser ? slopesOver(at, ground, { from, to }) : [],
           direction: isRiser ? [0, 1] : [1, 0],
           place: placeOn(step, side, from),

@@ -2,7 +2,7 @@ import { divideRounded, type Nm } from "../../measure/index.js";
 import type { Side } from "../../model/index.js";
 import { tidyRing } from "../clip/ring.js";
 import { subtract } from "../clip/subtract.js";
-import { doubleArea, doubleShapeArea, type Ring } from "../shape.js";
+import { doubleShapeArea, type Ring } from "../shape.js";
 import type { TrimPiece, TrimRun } from "../solved.js";
 import { splitRun, type Stretch } from "./split-run.js";
 
@@ -26,6 +26,13 @@ export interface Strip {
   readonly bends: readonly Nm[];
   /** What is in the way of it, as anticlockwise rings on the wall. */
   readonly cuts: readonly Ring[];
+  /**
+   * By how much further it is laid out at its ends, where something cuts it: rounded along a slope, a cut through its very
+   * corner could miss it.
+   */
+  readonly overrun: Nm;
+  /** The joints in the mitres at its ends, this run's half of each, as rings on the wall. */
+  readonly mitreJoints: readonly Ring[];
   /** Where the run goes: rightwards and up, of any length. */
   readonly direction: readonly [Nm, Nm];
   /** A place in the run (along it, in from its outer edge) as a place on the wall. */
@@ -43,7 +50,7 @@ export function layStrip(strip: Strip): TrimRun {
     side: strip.side,
     pieces,
     length: ends.length === 0 ? 0 : spanOf(ends),
-    joints: gaps.map((gap) => ringAt(strip, rectangle(strip, gap))),
+    joints: [...gaps.map((gap) => ringAt(strip, rectangle(strip, gap))), ...strip.mitreJoints],
   };
 }
 
@@ -58,8 +65,9 @@ function piecesOf(strip: Strip, stretch: Stretch): TrimPiece[] {
       ? [ringAt(strip, endMitre(strip))]
       : [];
   const cuts = [...mitreStart, ...mitreEnd, ...strip.cuts];
-  const outline = tidyRing(ringAt(strip, rectangle(strip, stretch)));
+  const outline = tidyRing(ringAt(strip, rectangle(strip, laidOut(strip, stretch))));
   if (!outline) return [];
+  const full = 2n * BigInt(stretch.to - stretch.from) * BigInt(strip.width);
   const subject = { outline, holes: [] };
   const shapes = cuts.length > 0 ? subtract(subject, cuts) : [subject];
   const isFull = stretch.to - stretch.from === strip.piece;
@@ -67,13 +75,18 @@ function piecesOf(strip: Strip, stretch: Stretch): TrimPiece[] {
     shape,
     length: spanOf(placesAlong(strip, shape.outline)),
     mitre: slantedEnds(strip, shape.outline),
-    whole: isFull && doubleShapeArea(shape) === doubleArea(outline),
+    whole: isFull && doubleShapeArea(shape) === full,
   }));
 }
 
 /** A strip as far as it goes, before anything is cut off it. */
 export function wholeOf(strip: Strip): Ring {
-  return ringAt(strip, rectangle(strip, { from: 0, to: strip.length }));
+  return ringAt(strip, rectangle(strip, laidOut(strip, { from: 0, to: strip.length })));
+}
+
+/** A stretch with what it is laid out further at the strip's ends. */
+function laidOut({ length, overrun }: Strip, { from, to }: Stretch): Stretch {
+  return { from: from === 0 ? -overrun : from, to: to === length ? to + overrun : to };
 }
 
 /** What the mitres at a strip's ends leave out. */
@@ -142,18 +155,49 @@ function rectangle({ width, bends }: Strip, { from, to }: Stretch): Ring {
   return [...outer, ...inner];
 }
 
+/**
+ * What a mitre leaves out, past both edges of the strip, so that it never runs along one of them: along a slope both are
+ * rounded.
+ */
 function startMitre(strip: Strip): Ring {
   const { width, mitreStart: lean } = strip;
-  const back = mitreGap(strip, lean);
-  const [outer, inner] = [back + Math.max(0, -lean), back + Math.max(0, lean)];
-  return [-width, 0, outer, 0, inner, width, -width, width];
+  const { outer, inner } = mitreLine(lean, mitreGap(strip, lean));
+  const further = inner - outer;
+  const far = -width - Math.abs(further);
+  return [far, -width, outer - further, -width, inner + further, 2 * width, far, 2 * width];
 }
 
 function endMitre(strip: Strip): Ring {
   const { length, width, mitreEnd: lean } = strip;
-  const back = mitreGap(strip, lean);
-  const [outer, inner] = [back + Math.max(0, -lean), back + Math.max(0, lean)];
-  return [length - outer, 0, length + width, 0, length + width, width, length - inner, width];
+  const { outer, inner } = mitreLine(lean, mitreGap(strip, lean));
+  const further = inner - outer;
+  const far = length + width + Math.abs(further);
+  const [low, high] = [length - outer + further, length - inner - further];
+  return [low, -width, far, -width, far, 2 * width, high, 2 * width];
+}
+
+/** How far before a strip's end a mitre is at its outer and at its inner edge, so far back from the mitre itself. */
+function mitreLine(lean: Nm, back: Nm): { outer: Nm; inner: Nm } {
+  return { outer: back + Math.max(0, -lean), inner: back + Math.max(0, lean) };
+}
+
+/** This strip's half of the joints in the mitres at its ends, on the wall. */
+export function mitreJoints(strip: Strip): Ring[] {
+  const { length, width, mitreStart, mitreEnd } = strip;
+  const half = (lean: Nm, place: (from: Nm) => Nm): Ring => {
+    const [line, end] = [mitreLine(lean, 0), mitreLine(lean, mitreGap(strip, lean))];
+    const at = (from: Nm, inward: Nm): Ring => [place(from), inward];
+    return [
+      ...at(line.outer, 0),
+      ...at(end.outer, 0),
+      ...at(end.inner, width),
+      ...at(line.inner, width),
+    ];
+  };
+  return [
+    ...(mitreStart === 0 ? [] : [half(mitreStart, (from) => from)]),
+    ...(mitreEnd === 0 ? [] : [turned(half(mitreEnd, (from) => length - from))]),
+  ].map((ring) => ringAt(strip, ring));
 }
 
 /** A ring of the run on the wall, anticlockwise whichever way the side turns it. */
@@ -162,4 +206,10 @@ function ringAt(strip: Strip, ring: Ring): Ring {
   for (let i = 0; i < ring.length; i += 2) points.push(strip.place(ring[i]!, ring[i + 1]!));
   const turnsOver = strip.side === "left" || strip.side === "top";
   return (turnsOver ? points.reverse() : points).flat();
+}
+
+function turned(ring: Ring): Ring {
+  const points: Nm[] = [];
+  for (let i = ring.length - 2; i >= 0; i -= 2) points.push(ring[i]!, ring[i + 1]!);
+  return points;
 }

@@ -13,7 +13,7 @@ describe("a bottom or a top", () => {
   it("that steps is level at its outermost, with a step over each other level", () => {
     // A half wall: 40 high up to 20, then 90.
     const side = levelSide(corners([0, 40], [20, 40], [20, 90], [60, 90]), "top", REACH);
-    assert.deepEqual(side.line, corners([0, 90]));
+    assert.deepEqual(side.line, corners([0, 90], [60, 90]));
     const [step, ...more] = side.steps;
     assert.deepEqual([step!.right, step!.bottom, more.length], [20, 40, 0]);
     assert.ok(step!.left < 0 && step!.top > 90);
@@ -28,15 +28,16 @@ describe("a bottom or a top", () => {
     assert.deepEqual(step!.meets, { left: "right", right: null, bottom: null, top: "bottom" });
   });
 
-  it("has a riser where a slope ends at a step beyond it, and a step on its line elsewhere", () => {
-    const inside = levelSide(corners([0, 40], [20, 40], [20, 60], [60, 90]), "top", REACH);
-    assert.deepEqual([inside.steps.length, inside.risers], [1, []]);
-    const beyond = levelSide(corners([0, 40], [20, 60], [20, 90], [60, 90]), "top", REACH);
-    assert.deepEqual(beyond, {
+  it("has a riser where a slope ends at a step, whichever way that goes", () => {
+    const up = levelSide(corners([0, 40], [20, 60], [20, 90], [60, 90]), "top", REACH);
+    assert.deepEqual(up, {
       line: corners([0, 40], [20, 60], [20, 90], [60, 90]),
       steps: [],
       risers: [{ x: 20, low: 60, high: 90, solid: "left" }],
     });
+    const down = levelSide(corners([0, 40], [20, 40], [20, 60], [60, 90]), "top", REACH);
+    assert.deepEqual(down.risers, [{ x: 20, low: 40, high: 60, solid: "left" }]);
+    assert.deepEqual(down.steps, []);
   });
 
   it("of a bottom has the solid under a slope left of a riser that faces left", () => {
@@ -46,14 +47,30 @@ describe("a bottom or a top", () => {
     assert.deepEqual(other, { x: 20, low: 0, high: 5, solid: "right" });
   });
 
-  it("may have a step at the foot of a riser, on a line that goes on under it", () => {
-    const path = corners([0, 0], [10, 30], [10, 20], [30, 20], [30, 4], [60, 8]);
+  it("has no riser where a step beside the slope has it", () => {
+    const side = levelSide(
+      corners([0, 0], [20, 4], [20, 9], [30, 9], [30, 6], [60, 6]),
+      "bottom",
+      REACH,
+    );
+    assert.deepEqual(side.risers, []);
+    assert.deepEqual(
+      side.steps.map(({ left, right, top, meets }) => [left, right, top, meets.left, meets.right]),
+      [[20, 30, 9, "right", "left"]],
+    );
+  });
+
+  it("has a step where one level stands on another, beside a riser too, on a line as low as the lower one", () => {
+    const path = corners([0, 0], [10, 30], [10, 20], [30, 20], [30, 4], [40, 4], [40, 5], [60, 8]);
     const { line, steps, risers } = levelSide(path, "bottom", REACH);
-    assert.deepEqual(line, corners([0, 0], [10, 30], [10, 4], [30, 4], [60, 8]));
+    assert.deepEqual(line, corners([0, 0], [10, 30], [10, 4], [40, 4], [40, 5], [60, 8]));
     assert.deepEqual(
       steps.map(({ left, right, top }) => [left, right, top]),
       [[10, 30, 20]],
     );
-    assert.deepEqual(risers, [{ x: 10, low: 20, high: 30, solid: "left" }]);
+    assert.deepEqual(risers, [
+      { x: 10, low: 20, high: 30, solid: "left" },
+      { x: 40, low: 4, high: 5, solid: "right" },
+    ]);
   });
 });

@@ -1,4 +1,9 @@
-import { holdsMiddle, slopeCuts } from "../../../src/language/resolve/outline.js";
+import {
+  holdsMiddle,
+  isInStep,
+  slopeCuts,
+  stepCuts,
+} from "../../../src/language/resolve/outline.js";
 import assert from "node:assert/strict";
 import { INCH, planOf, told, wallText } from "../telling.js";
 
@@ -105,6 +110,23 @@ describe("an outline and a rectangle on its wall", () => {
     assert.equal(slopeCuts(gable, box(20, 41)), true);
     assert.equal(slopeCuts(gable, box(20, 60)), false);
     assert.equal(slopeCuts(gable, box(-5, -5)), false, "a corner of level and upright edges");
+  });
+
+  it("say whether it lies in a step, or an edge of one runs through it", () => {
+    const post = [
+      { x: 0, y: 0 },
+      { x: 90, y: 0 },
+      { x: 90, y: 40 },
+      { x: 60, y: 30 },
+      { x: 60, y: 90 },
+      { x: 30, y: 90 },
+      { x: 30, y: 30 },
+      { x: 0, y: 30 },
+    ];
+    assert.deepEqual([isInStep(post, box(20, 30)), stepCuts(post, box(20, 30))], [true, false]);
+    assert.deepEqual([isInStep(post, box(21, 30)), stepCuts(post, box(21, 30))], [false, true]);
+    assert.equal(isInStep(post, box(40, 50)), false, "on the wall");
+    assert.equal(isInStep(post, box(70, 60)), false, "over a slope");
   });
 
   it("say whether its middle is on the wall", () => {

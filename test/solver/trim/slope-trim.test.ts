@@ -69,6 +69,26 @@ describe("trim along a slope", () => {
     assert.equal(boundsOf(right!.pieces[0]!.shape.outline).top, 600 * MM);
   });
 
+  it("stops at an opening that comes into it, as tile does, and leaves be one whose soft joint alone does", () => {
+    // The window's upper left corner is the nearest to the slope: 25 or 15 square to it, which are 31.25 or 18.75 up.
+    const tops = (y: number) =>
+      runsOf(
+        "0, 0 to 800, 0 to 800, 900 to 0, 300",
+        "left wall movement 3",
+        "right wall movement 3",
+        "top free trim edging",
+        `window sash {\n at 300, ${y - 100}\n size 100 x 100\n movement 10\n}`,
+      ).filter(({ side }) => side === "top");
+    assert.equal(tops(525 - 31.25).length, 1);
+    const [before, after] = tops(525 - 18.75).map(({ pieces }) =>
+      boundsOf(pieces[0]!.shape.outline),
+    );
+    // Tile, and so the trim, ends 10 before the window's left side. It goes on, plumb again, where its inner edge is past
+    // the top of the window's joint: that is 25 under the slope, at 516.25 where the slope is at 541.25.
+    assert.equal(before!.right, 290 * MM);
+    assert.ok(Math.abs(after!.left - (241.25 / 0.75) * MM) < 5);
+  });
+
   it("is counted by its true length, with the hands of its slanted ends", () => {
     const { solved } = outlinedWall("0, 0 to 800, 0 to 800, 900 to 0, 300", ...ALL);
     const [trim] = takeoff(solved).trims;

@@ -11,6 +11,8 @@ const strip: Strip = {
   mitreStart: 0,
   mitreEnd: 0,
   bends: [],
+  overrun: 0,
+  mitreJoints: [],
   cuts: [],
   direction: [1, 0],
   place: (along, inward) => [1000 + along, 500 + inward],

@@ -5,6 +5,7 @@ import { boxRing, ringsOf, subtract } from "../../support/clipping.js";
 import { printSketch } from "../../support/print-sketch.js";
 import { randomSketch, SQUARE } from "../../support/random-sketch.js";
 import { outsideRings, referenceWall } from "../../support/reference-wall.js";
+import { outlinedWall } from "../../solver/trim/outlined-wall.js";
 import { firstWall, solveClean } from "../../support/solve-text.js";
 
 const PLANS = 150;
@@ -131,5 +132,25 @@ describe("what covers a wall", () => {
     const [hard, soft] = [areas("between 1/4"), areas("between movement 1/4")];
     assert.equal(hard[1], soft[1]);
     assert.equal(hard[0]! - soft[0]!, 36 / 4);
+  });
+
+  it("has the joints in the mitres of trim along slopes", () => {
+    const areasAlong = (outline: string) => {
+      const sides = ["left wall movement 3", "right wall movement 3", "top free trim edging"];
+      const { wall, laid } = firstWall(outlinedWall(outline, ...sides));
+      return setAreas(wall, laid).trimJoints.map((joint) => Number(joint.doubleArea) / 2e12);
+    };
+    const total = (areas: readonly number[]) => areas.reduce((sum, each) => sum + each, 0);
+    // 3 in 4 up and down: the mitre at the ridge is plumb, 20 x 5/4 long; a joint of 2, half of it with each slope.
+    const ridge = areasAlong("0, 0 to 800, 0 to 800, 300 to 400, 600 to 0, 300");
+    assert.equal(ridge.length, 2);
+    assert.ok(Math.abs(total(ridge) - 2 * 25) < 0.001, `${total(ridge)}`);
+    // In a valley the same, round the tile.
+    const valley = areasAlong("0, 0 to 800, 0 to 800, 600 to 400, 300 to 0, 600");
+    assert.ok(Math.abs(total(valley) - 2 * 25) < 0.001, `${total(valley)}`);
+    // Level, then 3 down on 4: half of the turn has the tangent 1/3, so that the mitre is 20 x √(1 + 1/9) long.
+    const bend = areasAlong("0, 0 to 800, 0 to 800, 300 to 400, 600 to 0, 600");
+    assert.ok(Math.abs(total(bend) - 2 * 20 * Math.hypot(1, 1 / 3)) < 0.001, `${total(bend)}`);
+    assert.deepEqual(areasAlong("0, 0 to 600, 0 to 600, 750 to 0, 300"), []);
   });
 });
