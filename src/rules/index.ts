@@ -21,6 +21,8 @@ export { clearOfEdges, clearOfSoftJoints, rimsOnTile } from "./clear-hole.js";
 export { leastLap, twiceLap } from "./hole-plate-small.js";
 export { expectedLippage, mostLippage } from "./lippage-expected.js";
 export { mostProud } from "./trim-too-thin.js";
+export { stepsUnder } from "./opening-over-step.js";
+export { overreaches } from "./trim-past-end.js";
 export { plateOvers } from "./plate-overs.js";
 export { cornersOver } from "./corner.js";
 export { cornerCourses } from "./corner-bond.js";

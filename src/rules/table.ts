@@ -30,11 +30,13 @@ import { openingBackSlope } from "./opening-back-slope.js";
 import { openingFlatSill } from "./opening-flat-sill.js";
 import { openingOffCentre } from "./opening-off-centre.js";
 import { openingOffJoint } from "./opening-off-joint.js";
+import { openingOverStep } from "./opening-over-step.js";
 import type { Rule, RuleEntry } from "./rule.js";
 import { setNoCourse } from "./set-no-course.js";
 import { setOutOfLevel } from "./set-out-of-level.js";
 import { setTopOff } from "./set-top-off.js";
 import { tileNominal } from "./tile-nominal.js";
+import { trimPastEnd } from "./trim-past-end.js";
 import { trimTooThin } from "./trim-too-thin.js";
 import { wallTooLarge } from "./wall-too-large.js";
 import { wallUnsettled } from "./wall-unsettled.js";
@@ -70,9 +72,11 @@ export const TRADE_RULES: readonly Rule[] = [
   edgeBare,
   edgeRake,
   trimTooThin,
+  trimPastEnd,
   openingOffJoint,
   openingBackOffJoint,
   openingOffCentre,
+  openingOverStep,
   openingFlatSill,
   openingBackSlope,
   setTopOff,

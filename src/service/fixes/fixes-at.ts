@@ -17,6 +17,7 @@ import { meetBands } from "./meet-bands.js";
 import { meetCourses } from "./meet-courses.js";
 import { missingStatement } from "./missing-statement.js";
 import { moveHole } from "./move-hole.js";
+import { moveOpening } from "./move-opening.js";
 import { moveStart } from "./move-start.js";
 import { offBand } from "./off-band.js";
 import { ontoJoints, windowOntoJoints } from "./onto-joints.js";
@@ -61,6 +62,7 @@ const FIXERS: readonly Fixer[] = [
   letFall,
   meetBands,
   moveHole,
+  moveOpening,
   offBand,
   coverHole,
   clearHole,
