@@ -1,5 +1,5 @@
 import { softPlace } from "../rules/index.js";
-import { softJoints, type SoftRun, type SolvedWall } from "../solver/index.js";
+import { softJoints, softLength, type SoftRun, type SolvedWall } from "../solver/index.js";
 import type { Figures } from "./figures.js";
 import { heading, lines, paragraphs } from "./markdown.js";
 
@@ -12,15 +12,9 @@ export function hoverSoft(
   const runs = softJoints(wall).runs.filter(isStated);
   const [first] = runs;
   if (!first) return null;
-  const length = runs.reduce((sum, run) => sum + lengthOf(run), 0);
+  const length = runs.reduce((sum, run) => sum + softLength(run), 0);
   return paragraphs([
     heading("soft joint", softPlace(first.name, figures.unit)),
     lines([`${figures.length(first.to - first.from)} wide, ${figures.length(length)} long`]),
   ]);
-}
-
-function lengthOf({ way, parts }: SoftRun): number {
-  return parts.reduce((sum, { bounds: { left, right, bottom, top } }) => {
-    return sum + (way === "upright" ? top - bottom : right - left);
-  }, 0);
 }

@@ -16,6 +16,7 @@ import {
 import type { DocumentState } from "./document-state.js";
 import { Figures } from "./figures.js";
 import type { SpotQuestion, SpotReading } from "./picture.js";
+import { readSoftJoint } from "./read-soft-joint.js";
 import { readPiece } from "./read-piece.js";
 
 const NM_PER_MM = 1_000_000;
@@ -95,6 +96,7 @@ function findOther(wall: SolvedWall, spot: Spot, figures: Figures): Read | null 
     readHole(wall, spot, figures) ??
     readTrim(wall, spot, figures) ??
     readOpening(wall, spot, figures) ??
+    readSoftJoint(wall, (shape) => contains(shape, spot), figures) ??
     readJoint(wall, spot, figures)
   );
 }

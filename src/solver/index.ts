@@ -89,7 +89,7 @@ export {
   stepInset,
 } from "./region.js";
 export { headJointNear } from "./soft/head-joint.js";
-export { softBox, softJoints } from "./soft/soft-joints.js";
+export { softBox, softJoints, softLength } from "./soft/soft-joints.js";
 export { isSetCourse } from "./set-stand.js";
 export { doubleRegionArea } from "./region-area.js";
 export { boundsOf, doubleArea, doubleShapeArea, ringOf } from "./shape.js";

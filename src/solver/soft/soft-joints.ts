@@ -1,3 +1,4 @@
+import type { Nm } from "../../measure/index.js";
 import type { FieldJoint, Lay } from "../../model/index.js";
 import type { Box } from "../box.js";
 import { goesStraightOn } from "../lay-order.js";
@@ -143,6 +144,13 @@ function filled(solved: SolvedWall, runs: readonly Unfilled[]): SoftRun[] {
     ...run,
     parts: partsOf(solved, run, ordered.slice(0, i).map(softBox)),
   }));
+}
+
+/** How long what is filled of a soft joint is; where a sloped side ends it, to the longer of its two edges. */
+export function softLength({ way, parts }: Pick<SoftRun, "way" | "parts">): Nm {
+  return parts.reduce((sum, { bounds: { left, right, bottom, top } }) => {
+    return sum + (way === "upright" ? top - bottom : right - left);
+  }, 0);
 }
 
 /** The box of a soft joint, openings and what crosses it not taken away. */

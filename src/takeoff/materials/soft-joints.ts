@@ -10,7 +10,7 @@ import {
   openingBox,
   rangeBetween,
   softJoints,
-  type SoftRun,
+  softLength,
   type SolvedWall,
   valueAfter,
   valueAt,
@@ -53,7 +53,7 @@ export function softJointsOf(solved: SolvedWall, walls: readonly Wall[], units: 
 function jointsInTile(solved: SolvedWall, units: Unit): SoftJoint[] {
   const joints = softJoints(solved).runs.map((run) => ({
     along: softPlace(run.name, units),
-    length: filledLength(run),
+    length: softLength(run),
     width: run.to - run.from,
   }));
   return joints.flatMap((joint, i) => {
@@ -62,13 +62,6 @@ function jointsInTile(solved: SolvedWall, units: Unit): SoftJoint[] {
     const length = joints.filter(isSame).reduce((sum, each) => sum + each.length, 0);
     return [{ ...joint, length }];
   });
-}
-
-/** Where a sloped side ends it, to the longer of its two edges. */
-function filledLength({ way, parts }: SoftRun): Nm {
-  return parts.reduce((sum, { bounds: { left, right, bottom, top } }) => {
-    return sum + (way === "upright" ? top - bottom : right - left);
-  }, 0);
 }
 
 /**

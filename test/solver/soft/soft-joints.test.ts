@@ -5,6 +5,7 @@ import {
   overlaps,
   softBox,
   softJoints,
+  softLength,
 } from "../../../src/solver/index.js";
 import { randomFrom } from "../../support/random.js";
 import { firstWall, solveClean } from "../../support/solve-text.js";
@@ -178,5 +179,13 @@ describe("soft joints in the tile", () => {
         }
       }
     }
+  });
+
+  it("are as long as what is filled of them", () => {
+    const wall = "window sash {\n at 40, 20\n size 20 x 10\n movement 1/8\n}";
+    const { wall: solved } = firstWall(
+      solveClean(planOf("movement joint over course 2", { wall })),
+    );
+    assert.equal(softLength(softJoints(solved).runs[0]!) / INCH, 100 - 20.25);
   });
 });
