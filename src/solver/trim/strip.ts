@@ -2,7 +2,7 @@ import { divideRounded, type Nm } from "../../measure/index.js";
 import type { Side } from "../../model/index.js";
 import { tidyRing } from "../clip/ring.js";
 import { subtract } from "../clip/subtract.js";
-import { doubleShapeArea, type Ring } from "../shape.js";
+import { doubleArea, doubleShapeArea, type Ring } from "../shape.js";
 import type { TrimPiece, TrimRun } from "../solved.js";
 import { splitRun, type Stretch } from "./split-run.js";
 
@@ -67,7 +67,8 @@ function piecesOf(strip: Strip, stretch: Stretch): TrimPiece[] {
   const cuts = [...mitreStart, ...mitreEnd, ...strip.cuts];
   const outline = tidyRing(ringAt(strip, rectangle(strip, laidOut(strip, stretch))));
   if (!outline) return [];
-  const full = 2n * BigInt(stretch.to - stretch.from) * BigInt(strip.width);
+  // Along a slope corners are rounded, so that a length that nothing cuts isn't quite its size either.
+  const uncut = doubleArea(ringAt(strip, rectangle(strip, stretch)));
   const subject = { outline, holes: [] };
   const shapes = cuts.length > 0 ? subtract(subject, cuts) : [subject];
   const isFull = stretch.to - stretch.from === strip.piece;
@@ -75,7 +76,7 @@ function piecesOf(strip: Strip, stretch: Stretch): TrimPiece[] {
     shape,
     length: spanOf(placesAlong(strip, shape.outline)),
     mitre: slantedEnds(strip, shape.outline),
-    whole: isFull && doubleShapeArea(shape) === full,
+    whole: isFull && doubleShapeArea(shape) === uncut,
   }));
 }
 

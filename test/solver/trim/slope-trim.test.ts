@@ -89,6 +89,18 @@ describe("trim along a slope", () => {
     assert.ok(Math.abs(after!.left - (241.25 / 0.75) * MM) < 5);
   });
 
+  it("is whole in each length that nothing cuts", () => {
+    // 8 across on 3: the corners along such a slope are no whole nanometres.
+    const runs = runsOf("0, 0 to 4000, 0 to 4000, 3000 to 0, 1500", ...ALL);
+    const top = runs.find(({ side }) => side === "top")!;
+    const full = Math.max(...top.pieces.map(({ length }) => Math.round(length / MM)));
+    assert.ok(top.pieces.length > 3);
+    assert.deepEqual(
+      top.pieces.map(({ whole }) => whole),
+      top.pieces.map(({ length, mitre }) => mitre.length === 0 && Math.round(length / MM) === full),
+    );
+  });
+
   it("is counted by its true length, with the hands of its slanted ends", () => {
     const { solved } = outlinedWall("0, 0 to 800, 0 to 800, 900 to 0, 300", ...ALL);
     const [trim] = takeoff(solved).trims;
