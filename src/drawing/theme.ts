@@ -55,9 +55,17 @@ export const FONTS = "DejaVu Sans, Helvetica, Arial, sans-serif";
  * A joint in its true width is a hair on paper, and printers that round shapes outwards lose it
  * between two white tiles: there, each piece has the finest line round it.
  */
-const PRINTED_JOINTS =
-  ".gaugelath :is([data-kind=whole],[data-kind=cut],[data-kind=notch],[data-kind=scribe]," +
-  "[data-kind=hole]) path{stroke:#555555;stroke-width:0.25px;vector-effect:non-scaling-stroke}";
+const PRINTED_JOINTS = linesRoundPieces("#555555", "0.25px");
+
+/** Where tile is as white, or as black, as the paper, its edge would be lost where nothing is beside it. */
+const SEEN_EDGES = linesRoundPieces("var(--gaugelath-grout,var(--gl-grout))", "0.5px");
+
+function linesRoundPieces(stroke: string, width: string): string {
+  return (
+    ".gaugelath :is([data-kind=whole],[data-kind=cut],[data-kind=notch],[data-kind=scribe]," +
+    `[data-kind=hole]) path{stroke:${stroke};stroke-width:${width};vector-effect:non-scaling-stroke}`
+  );
+}
 
 /**
  * The picture's style sheet. Every rule stands in an at-rule: a rasteriser that knows no custom
@@ -72,10 +80,11 @@ export function styleSheet(): string {
     "",
     atRule("@media all", [tonesAs("light"), ...uses]),
     atRule("@media (prefers-color-scheme:dark)", [tonesAs("dark")]),
-    atRule("@media (prefers-contrast:more)", [tonesAs("plain")]),
+    atRule("@media (prefers-contrast:more)", [tonesAs("plain"), SEEN_EDGES]),
     atRule("@media print", [tonesAs("plain"), PRINTED_JOINTS]),
     atRule("@media (forced-colors:active)", [
       tonesAs("forced"),
+      SEEN_EDGES,
       ".gaugelath{forced-color-adjust:none}",
     ]),
     "",

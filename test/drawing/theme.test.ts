@@ -55,6 +55,21 @@ describe("the picture's palette", () => {
     });
   }
 
+  it("has a line round each piece where tile is of the paper's colour: at a free edge nothing else shows it", () => {
+    const ways = styleSheet().split("@media ");
+    const linesIn = (query: string): boolean =>
+      ways.some((way) => way.startsWith(query) && /kind=whole.*path\{stroke:/.test(way));
+    for (const [query, kind] of [
+      ["(prefers-contrast:more)", "plain"],
+      ["print", "plain"],
+      ["(forced-colors:active)", "forced"],
+    ] as const) {
+      assert.equal(TONES.tile[kind], TONES.paper[kind]);
+      assert.ok(linesIn(query), query);
+    }
+    assert.ok(!linesIn("(prefers-color-scheme:dark)"));
+  });
+
   it("can be overridden tone by tone", () => {
     const sheet = styleSheet();
     for (const name of names) {
