@@ -53,7 +53,9 @@ describe("trim along a riser at which a slope ends", () => {
 describe("trim along random risers", () => {
   it("never lies on tile or on other trim", () => {
     let runs = 0;
-    for (let seed = 0; seed < 60; seed++) {
+    // The last ones had trim over trim, or over tile, once.
+    const seeds = [...Array(60).keys(), 74, 96, 128, 221, 329, 367, 380, 708];
+    for (const seed of seeds) {
       const random = randomFrom(seed);
       const corners = randomOutline(random, "risers").map(({ x, y }) => `${x}, ${y}`);
       const kinds = ["free trim edging", "free", "wall movement 3"];

@@ -115,6 +115,18 @@ describe("trim along a slope", () => {
     );
   });
 
+  it("is cut by a mitre that runs, rounded, through the corner of what is laid", () => {
+    const tops = [
+      "0, 0 to 600, 0 to 600, 454 to 300, 531 to 0, 349",
+      "0, 0 to 600, 0 to 600, 307 to 400, 475 to 200, 440 to 0, 538",
+      "0, 0 to 600, 0 to 600, 335 to 400, 510 to 200, 489 to 0, 559",
+    ].map((outline) => runsOf(outline, ...ALL).filter(({ side }) => side === "top"));
+    assert.deepEqual(
+      tops.map((runs) => runs.length),
+      [2, 3, 3],
+    );
+  });
+
   it("never lies on tile or on other trim, whatever the slopes", () => {
     const random = randomFrom(20261126);
     let runs = 0;
