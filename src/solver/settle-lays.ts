@@ -37,18 +37,20 @@ export interface LaysSettled {
 /**
  * Chooses for the lays of these walls together, each as a wall of the room that has it alone, and settles what they leave
  * free. A lay that begins past one of which the joint is left open waits until that one has its joint: it is
- * chosen in a later round, beside those that are laid by then.
+ * chosen in a later round, beside those that are laid by then. `share` is what part of all looks may be taken.
  */
 export function settleLays(
   plan: Plan,
   walls: readonly Wall[],
   wishes: readonly Wish[],
+  share = 1,
 ): LaysSettled {
-  const first = settleOnce(plan, walls, wishes);
-  const spans = first.room.unsettled.filter(
-    ({ opening, why }) => opening !== null && why === "spans",
-  );
-  if (spans.length === 0) return first;
+  const lone = walls.map((wall) => loneLays(plan, wall));
+  const spans = lone
+    .flatMap(({ unsettled }) => unsettled)
+    .filter(({ opening, why }) => opening !== null && why === "spans");
+  if (spans.length === 0) return settleOnce(plan, walls, wishes, share);
+  const first = settleOnce(plan, walls, wishes, share / 2);
   // What lies over the edge between lays is placed for the tiles of all of them, and their starts are chosen again for it.
   const placed = walls.map((wall) => {
     const names = spans.filter((each) => each.wall === wall.name).map(({ opening }) => opening!);
@@ -58,6 +60,7 @@ export function settleLays(
     plan,
     placed.map(({ wall }) => wall),
     wishes,
+    share / 2,
   );
   const isPlaced = ({ wall, opening, why }: Unsettled) =>
     why === "spans" &&
@@ -72,12 +75,18 @@ export function settleLays(
   };
 }
 
-function settleOnce(plan: Plan, walls: readonly Wall[], wishes: readonly Wish[]): LaysSettled {
+function settleOnce(
+  plan: Plan,
+  walls: readonly Wall[],
+  wishes: readonly Wish[],
+  share: number,
+): LaysSettled {
   const lone = walls.map((wall) => loneLays(plan, wall));
   const rounds = new Rounds(
     plan,
     wishes,
     lone.flatMap(({ lays }) => lays),
+    share,
   );
   rounds.run();
   const settled = walls.map((wall) => [wall, rounds.settled(wall)] as const);
@@ -94,6 +103,7 @@ class Rounds {
     private readonly plan: Plan,
     private readonly wishes: readonly Wish[],
     private readonly all: readonly LoneLay[],
+    private readonly share: number,
   ) {
     this.grounds = new LayGrounds(plan, all);
   }
@@ -155,6 +165,7 @@ class Rounds {
       pairs: pairs
         .filter(({ a, b }) => isIn[a] && isIn[b])
         .map((pair) => ({ ...pair, a: numbers.get(pair.a)!, b: numbers.get(pair.b)! })),
+      share: this.share,
     });
     lays.forEach((lone, i) => {
       if (!ready.includes(lone)) return;

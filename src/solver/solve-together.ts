@@ -10,14 +10,14 @@ import type { SolvedPlan } from "./solved.js";
 import { asSettled } from "./start.js";
 import { solveInOrder } from "./start-order.js";
 
-/** Lays all walls of a plan together, for these wishes in this order. */
-export function solveTogether(asked: Plan, wishes: readonly Wish[]): SolvedPlan {
+/** Lays all walls of a plan together, for these wishes in this order; `share` is what part of all looks may be taken. */
+export function solveTogether(asked: Plan, wishes: readonly Wish[], share = 1): SolvedPlan {
   const refused = refusals(asked);
   // Without wishes, free places and shared joints the lays of a wall are chosen one by one, as everywhere.
   const isTogether = (wall: Wall) =>
     wishes.length > 0 || isLaidWhole(wall) || isFree(wall) || isSharingJoint(wall);
   const laid = asked.walls.filter((wall, i) => !refused[i] && wall.lays.length > 0);
-  const { walls: settled, room } = settleLays(asked, laid.filter(isTogether), wishes);
+  const { walls: settled, room } = settleLays(asked, laid.filter(isTogether), wishes, share);
   const plan = { ...asked, walls: asked.walls.map((wall) => settled.get(wall)?.wall ?? wall) };
   const walls = solveInOrder(plan.walls, (wall, i, solved) => {
     if (refused[i] || wall.lays.length === 0) return bareWall(plan, wall, refused[i] ?? null);

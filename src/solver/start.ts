@@ -74,14 +74,21 @@ export function doubledCentre(wall: Wall, centre: Centre): Nm {
   }
 }
 
+const LOWEST = new WeakMap<Region, Nm>();
+const HIGHEST = new WeakMap<Region, Nm>();
+
 /** The lowest point of the region; what a door takes from the bottom doesn't count, nor do legs. */
 export function lowestPoint(region: Region): Nm {
-  return Math.min(...lineRuns(region, "bottom").map(({ low }) => low));
+  const known = LOWEST.get(region) ?? Math.min(...lineRuns(region, "bottom").map(({ low }) => low));
+  LOWEST.set(region, known);
+  return known;
 }
 
 /** The highest point of the region; what an opening takes from the top doesn't count. */
 export function highestPoint(region: Region): Nm {
-  return Math.max(...lineRuns(region, "top").map(({ high }) => high));
+  const known = HIGHEST.get(region) ?? Math.max(...lineRuns(region, "top").map(({ high }) => high));
+  HIGHEST.set(region, known);
+  return known;
 }
 
 /** How low and high the bottom or the top runs in each stretch that no opening takes, along its steps too. */

@@ -7,32 +7,45 @@ import type { TakenRooms } from "../support/take-random-rooms.js";
 /** `GAUGELATH_ROOMS=10000 npx mocha test/properties/random-rooms.test.ts` takes more, `GAUGELATH_ROOMS_FROM` others. */
 const ROOMS = Number(process.env.GAUGELATH_ROOMS ?? 200);
 const FROM = Number(process.env.GAUGELATH_ROOMS_FROM ?? 0);
+/** Wishes take longer: one in five as many. */
+const WISHED = Math.ceil(ROOMS / 5);
 const WORKER = fileURLToPath(new URL("../support/take-random-rooms.ts", import.meta.url));
 
 describe(`${ROOMS} random rooms`, () => {
   it("are solved, checked, drawn and taken off: no crash, no overlap, nothing outside, none over three seconds", async () => {
-    const workers = Math.min(4, availableParallelism());
-    const taken = await Promise.all(
-      Array.from({ length: workers }, (_, worker) =>
-        takeRooms(
-          FROM + Math.round((ROOMS * worker) / workers),
-          FROM + Math.round((ROOMS * (worker + 1)) / workers),
-        ),
-      ),
-    );
-    if (process.env.GAUGELATH_ROOMS) tell(taken);
-    assert.deepEqual(
-      taken.flatMap(({ faults }) => faults),
-      [],
-    );
-    assert.equal(
-      sumOver(taken, ({ rooms }) => rooms),
-      ROOMS,
-    );
-    const clean = sumOver(taken, (share) => share.clean);
-    assert.ok(clean > 0.98 * ROOMS, `${clean} of ${ROOMS} without an error in the text`);
+    await takeAll(ROOMS, "plain");
   }).timeout(Math.max(600_000, 5000 * ROOMS));
 });
+
+describe(`${WISHED} random rooms with wishes, lays and places left to them`, () => {
+  it("are so too: no crash, no overlap, nothing outside", async () => {
+    await takeAll(WISHED, "wished");
+  }).timeout(Math.max(600_000, 20_000 * WISHED));
+});
+
+async function takeAll(rooms: number, kind: "plain" | "wished"): Promise<void> {
+  const workers = Math.min(4, availableParallelism());
+  const taken = await Promise.all(
+    Array.from({ length: workers }, (_, worker) =>
+      takeRooms(
+        FROM + Math.round((rooms * worker) / workers),
+        FROM + Math.round((rooms * (worker + 1)) / workers),
+        kind,
+      ),
+    ),
+  );
+  if (process.env.GAUGELATH_ROOMS) tell(taken);
+  assert.deepEqual(
+    taken.flatMap(({ faults }) => faults),
+    [],
+  );
+  assert.equal(
+    sumOver(taken, (share) => share.rooms),
+    rooms,
+  );
+  const clean = sumOver(taken, (share) => share.clean);
+  assert.ok(clean > 0.98 * rooms, `${clean} of ${rooms} without an error in the text`);
+}
 
 /** Says how the rooms went, whether or not something was wrong with any. */
 function tell(taken: readonly TakenRooms[]): void {
@@ -52,9 +65,11 @@ function sumOver(taken: readonly TakenRooms[], of: (share: TakenRooms) => number
 }
 
 /** Takes a share of the rooms in a process of its own, so that its processor time is its own. */
-function takeRooms(from: number, to: number): Promise<TakenRooms> {
+function takeRooms(from: number, to: number, kind: "plain" | "wished"): Promise<TakenRooms> {
   return new Promise((resolve, reject) => {
-    const worker = fork(WORKER, [String(from), String(to)], { execArgv: ["--import", "tsx"] });
+    const worker = fork(WORKER, [String(from), String(to), kind], {
+      execArgv: ["--import", "tsx"],
+    });
     worker.once("message", (taken: TakenRooms) => resolve(taken));
     worker.once("error", reject);
     worker.once("exit", (code) => {

@@ -7,6 +7,7 @@ import type {
   SideSketch,
   Sketch,
   WallSketch,
+  WishSketch,
 } from "./sketch.js";
 
 type Print = (length: Nm) => string;
@@ -32,8 +33,16 @@ export function sketchBlocks(sketch: Sketch, units: "inch" | "mm"): string[] {
       `  thickness ${print(tile.thickness)}`,
       "}",
     ].join("\n"),
+    ...(sketch.wishes ? [preferLines(sketch.wishes, print).join("\n")] : []),
     ...sketch.walls.map((wall) => wallLines(wall, print).join("\n")),
   ];
+}
+
+function preferLines(wishes: readonly WishSketch[], print: Print): string[] {
+  const words = wishes.map((wish) =>
+    typeof wish === "string" ? wish : `no cut under ${print(wish.noCutUnder)}`,
+  );
+  return ["prefer {", ...words.map((line) => `  ${line}`), "}"];
 }
 
 function tileBlock(name: string, tile: Sketch["tile"], print: Print): string {
@@ -60,7 +69,8 @@ function wallLines(wall: WallSketch, print: Print): string[] {
         `  hole ${name} at ${print(x)}, ${print(y)} across ${print(across)}`,
     ),
     ...(wall.second ? secondLines(wall.second, print) : []),
-    ...layLines("field", wall.lay, fieldPlace(wall.second), print),
+    ...layLines("field", wall.lay, fieldPlace(wall), print),
+    ...(wall.wishes ? preferLines(wall.wishes, print).map((line) => `  ${line}`) : []),
     "}",
   ];
 }
@@ -86,7 +96,8 @@ function placeLines(place: SecondLay["place"], print: Print): string[] {
 }
 
 /** A lay over one that counts its courses has to say so; over any other place it has the rest. */
-function fieldPlace(second: SecondLay | undefined): string[] {
+function fieldPlace({ second, list }: WallSketch): string[] {
+  if (list !== undefined) return [`    courses ${list}, 1 of accent, rest of field`];
   return second && "courses" in second.place ? ["    over accent"] : [];
 }
 
@@ -99,9 +110,11 @@ function sideText(side: SideSketch, print: Print): string {
 }
 
 function openingLines(opening: OpeningSketch, print: Print): string[] {
+  const range = (from: Nm, more: Nm): string =>
+    more > 0 ? `${print(from)} to ${print(from + more)}` : print(from);
   const lines = [
     `  ${opening.kind} ${opening.name} {`,
-    `    at ${print(opening.x)}${opening.reaches ? "" : `, ${print(opening.y)}`}`,
+    `    at ${range(opening.x, opening.free?.across ?? 0)}${opening.reaches ? "" : `, ${range(opening.y, opening.free?.up ?? 0)}`}`,
     `    size ${print(opening.across)} x ${print(opening.up)}`,
   ];
   if (opening.frame) {

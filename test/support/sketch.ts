@@ -9,7 +9,12 @@ export interface Sketch {
   /** A second tile. */
   readonly accent?: Sketch["tile"];
   readonly walls: readonly WallSketch[];
+  /** What is wanted of all walls, the most wanted first. */
+  readonly wishes?: readonly WishSketch[];
 }
+
+/** As the language writes it, or no cut under a size. */
+export type WishSketch = string | { readonly noCutUnder: Nm };
 
 export interface WallSketch {
   readonly name: string;
@@ -24,6 +29,10 @@ export interface WallSketch {
   readonly legs?: readonly LegSketch[];
   /** A second lay, of the accent; the other one has the rest. */
   readonly second?: SecondLay;
+  /** So many courses of the field, then one of the accent, then the field again, in one block. */
+  readonly list?: number;
+  /** What is wanted of this wall, before what is of all. */
+  readonly wishes?: readonly WishSketch[];
 }
 
 export interface LegSketch {
@@ -56,6 +65,8 @@ export interface OpeningSketch {
   readonly up: Nm;
   readonly movement: Nm | null;
   readonly frame: { readonly join: "mitre" | "butt"; readonly inset: Nm } | null;
+  /** How far it may stand further right and up. */
+  readonly free?: { readonly across: Nm; readonly up: Nm };
   /** Whether its height is left out: a bench and a curb then stand on the floor, a soffit hangs. */
   readonly reaches?: boolean;
 }

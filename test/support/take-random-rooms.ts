@@ -8,6 +8,7 @@ import { checkLays } from "./check-lays.js";
 import { checkTiles } from "./check-tiles.js";
 import { printSketch } from "./print-sketch.js";
 import { randomRoom } from "./random-room.js";
+import { withWishes } from "./random-wishes.js";
 import { ALONE } from "./solve-text.js";
 import { validate } from "./validate.js";
 
@@ -29,7 +30,8 @@ const WANTED_MS = 1000;
 /** So many faults are enough to tell. */
 const MOST_FAULTS = 10;
 
-const [from, to] = process.argv.slice(2).map(Number);
+const [from, to] = process.argv.slice(2, 4).map(Number);
+const isWished = process.argv[4] === "wished";
 const faults: string[] = [];
 const overSecond: number[] = [];
 let [clean, slowest, seed] = [0, { seed: -1, ms: 0 }, from!];
@@ -38,13 +40,17 @@ const taken: TakenRooms = { rooms: seed - from!, clean, faults, overSecond, slow
 process.send?.(taken);
 
 function takeRoom(of: number): void {
-  const text = printSketch(randomRoom(of), of % 2 === 0 ? "mm" : "inch");
+  const text = printSketch(
+    isWished ? withWishes(randomRoom(of), of) : randomRoom(of),
+    of % 2 === 0 ? "mm" : "inch",
+  );
   const blame = (words: string) => faults.push(`seed ${of}: ${words}\n${text}`);
   try {
     const first = timed(text);
     // The machine may have been busy with collecting: a room is slow only if it is slow again.
     const ms = first.ms > WANTED_MS ? timed(text).ms : first.ms;
-    if (ms > MOST_MS) blame(`took ${Math.round(ms)} ms`);
+    // How long wishes may take is no law yet: rooms over a second are told.
+    if (ms > MOST_MS && !isWished) blame(`took ${Math.round(ms)} ms`);
     if (ms > WANTED_MS) overSecond.push(of);
     if (ms > slowest.ms) slowest = { seed: of, ms };
     const { solved, diagnostics } = first.outcome;

@@ -6,6 +6,7 @@ import { classify, classifyBox } from "../classify.js";
 import { circleMeets } from "../clip/circle.js";
 import { cutTile } from "../cut-tile.js";
 import { CUTS } from "../piece-table.js";
+import type { Region } from "../solved.js";
 import { LOOKS } from "./budget.js";
 import type { Effort } from "./effort.js";
 import { type Field, isFlat } from "./field.js";
@@ -171,12 +172,26 @@ function stretchesClear(
   return stretches;
 }
 
-function cutParts({ region, boxes, circles }: Field, box: Box, effort: Effort): Part[] {
-  effort.cells += LOOKS.cut;
-  return cutTile(box, region, { boxes, circles }).map((part) => ({
+/** What was cut already of the tiles of a region: openings that may move leave most of them as they were. */
+const CUT = new WeakMap<Region, Map<string, readonly Part[]>>();
+
+function cutParts({ region, boxes, circles }: Field, box: Box, effort: Effort): readonly Part[] {
+  const met = boxes.filter((other) => overlaps(other, box));
+  const key = [box, ...met]
+    .map(({ left, bottom, right, top }) => [left, bottom, right, top])
+    .join();
+  const cut = CUT.get(region) ?? new Map<string, readonly Part[]>();
+  CUT.set(region, cut);
+  const known = cut.get(key);
+  if (known) return known;
+  const round = circles.filter((circle) => circleMeets(circle, box));
+  effort.cells += LOOKS.cut + (effort.round ?? 0) * round.length;
+  const parts = cutTile(box, region, { boxes: met, circles: round }).map((part) => ({
     bounds: part.bounds,
     cut: classify(part, box),
   }));
+  cut.set(key, parts);
+  return parts;
 }
 
 function plainCut(part: Box, box: Box): number {

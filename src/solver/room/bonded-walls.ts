@@ -3,6 +3,7 @@ import type { CarriedStart } from "../../model/index.js";
 import { startOrder } from "../start-order.js";
 import { type BondLink, type BondTables, type Beside, otherOf } from "./bond-tables.js";
 import type { Carried } from "./carried-starts.js";
+import { ROOM_LOOKS } from "./budget.js";
 import { compareCosts, type Cost, isUnder, lessBy, sumOf } from "./cost.js";
 import type { WallAt, WallFound } from "./wall-at.js";
 import type { AcrossWay } from "./ways-across.js";
@@ -82,7 +83,7 @@ export class BondedWalls {
     for (const candidate of this.candidates(i, taken, before)) {
       const { missed, least, way } = candidate;
       if (this.isOver(before, least)) return;
-      if (this.best && this.walls[i]!.isSpent()) return;
+      if (this.bar && this.walls[i]!.isSpent()) return;
       const most = this.bar && lessBy(lessBy(this.bar, before), missed);
       const found = this.weigh(i, candidate, most);
       if (!found || this.isOver(before, sumOf(missed, found.cost))) continue;
@@ -140,6 +141,7 @@ export class BondedWalls {
     const ways = this.mayMiss(corners, before, least)
       ? this.waysOf(i, carried)
       : this.misslessOf(i, corners);
+    wall.spend(ROOM_LOOKS.start * ways.length);
     const stated = this.statedFrom(i, taken);
     const found = (stated ? ways.filter(({ x }) => isSaid(saidAt.get(x), stated)) : ways).flatMap(
       (way): Candidate[] => {
@@ -203,5 +205,15 @@ export class BondedWalls {
 }
 
 function isSaid(said: CarriedStart | undefined, stated: CarriedStart): boolean {
-  return JSON.stringify(said) === JSON.stringify(stated);
+  return (
+    said?.kind === stated.kind &&
+    said.wall === stated.wall &&
+    said.corner === stated.corner &&
+    jointOf(said) === jointOf(stated)
+  );
+}
+
+/** Where the corner's joint comes from; null where the bond is mirrored. */
+function jointOf(start: CarriedStart): "added" | "swallowed" | null {
+  return start.kind === "wrapped" ? start.joint : null;
 }

@@ -32,6 +32,15 @@ export function shareOf(all: number, walls: number): number {
 
 /**
  * What takes longer than a look at a tile, in such looks: to make a field, to bound a start at each
- * obstacle, to find the critical places of an opening along one tile, to compare the bonds of two walls at their corner.
+ * obstacle, to find the critical places of an opening along one tile, to compare the bonds of two walls at their corner, to
+ * rank a height among others, or a start, to cut a round hole out of a tile besides cutting that.
  */
-export const ROOM_LOOKS = { field: 40, bound: 2, places: 4, corner: 1 } as const;
+export const ROOM_LOOKS = {
+  field: 40,
+  bound: 2,
+  places: 4,
+  corner: 1,
+  height: 4,
+  start: 1,
+  round: 500,
+} as const;

@@ -1,6 +1,7 @@
 import type { Nm } from "../../measure/index.js";
 import { type BondLink, BondTables } from "./bond-tables.js";
 import { BondedWalls } from "./bonded-walls.js";
+import { ROOM_LOOKS } from "./budget.js";
 import { compareCosts, type Cost, isUnder, lessBy, sumOf } from "./cost.js";
 import { heightsMeeting } from "./course-heights.js";
 import { coursesMiss } from "./misses.js";
@@ -129,7 +130,7 @@ export class LinkedWalls {
     levels.sort((a, b) => compareCosts(a.least, b.least));
     for (const { heights, least } of levels) {
       if (this.bar && compareCosts(least, this.bar) >= 0) return;
-      if (this.best && this.walls[0]!.isSpent()) return;
+      if (this.bar && this.walls[0]!.isSpent()) return;
       this.weigh(heights, least);
     }
   }
@@ -261,9 +262,10 @@ export class LinkedWalls {
       return { y, cost: sumOf(cost, missed) };
     });
     ways.sort((a, b) => compareCosts(a.cost, b.cost));
+    wall.spend(ROOM_LOOKS.height * ways.length);
     for (const way of ways) {
       if (this.bar && !isUnder(way.cost, rest, this.bar)) return;
-      if (this.best && wall.isSpent()) return;
+      if (this.bar && wall.isSpent()) return;
       this.go(i + 1, [...heights, way.y], way.cost);
     }
   }

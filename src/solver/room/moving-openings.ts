@@ -31,6 +31,7 @@ export class MovingOpenings {
   private readonly weighing: WeighPlaces;
   private knownLeast: Cost | null = null;
   private readonly kinds = new Map<string, number>();
+  private readonly knownClassed = new Map<Fields, Map<string, readonly Classed[]>>();
 
   constructor(
     private readonly fields: WallFields,
@@ -84,7 +85,7 @@ export class MovingOpenings {
     for (const ways of this.waysOf(group, base, standing)) {
       const cost = this.weighing.weigh(ways, base, standing, best?.cost ?? most);
       if (cost && (!best || compareCosts(cost, best.cost) < 0)) best = { cost, ways };
-      if (this.fields.isSpent(best ? 1 : 0)) break;
+      if (this.fields.isSpent(best || most ? 1 : 0)) break;
     }
     return best;
   }
@@ -133,8 +134,25 @@ export class MovingOpenings {
     return this.wayOf(i, find(this.places.x.of(i, x), at.x), find(this.places.y.of(i, y), at.y));
   }
 
-  /** The places of an opening in a direction; of those that cut whole tiles alike and miss as much, the first. */
+  /** The places of an opening in a direction, worked out once for all starts that are alike in it; beside another that moves, each time. */
   private classed(
+    i: number,
+    group: readonly number[],
+    base: Fields,
+    standing: Standing,
+    direction: "x" | "y",
+  ): readonly Classed[] {
+    if (group.length > 1) return this.classify(i, group, base, standing, direction);
+    const known = this.knownClassed.get(base) ?? new Map<string, readonly Classed[]>();
+    this.knownClassed.set(base, known);
+    const key = `${i} ${direction} ${standing[direction]} ${direction === "y" ? standing.first : ""}`;
+    const found = known.get(key) ?? this.classify(i, group, base, standing, direction);
+    known.set(key, found);
+    return found;
+  }
+
+  /** Of places that cut whole tiles alike and miss as much, the first. */
+  private classify(
     i: number,
     group: readonly number[],
     base: Fields,
@@ -144,6 +162,7 @@ export class MovingOpenings {
     const places = this.placesOf(i, group, standing, direction);
     const round = this.fields.roundOf(i, direction, base.own);
     if (round === "other") return places.map((place) => ({ ...place, kind: null }));
+    this.fields.effort.cells += places.length * base.own.shifts.length;
     const first = new Map<string, Classed>();
     for (const place of places) {
       const kind = this.kindOf(i, place.at, base, standing, direction, round === "ends");

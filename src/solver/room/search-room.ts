@@ -4,7 +4,7 @@ import { thinned } from "../choose/budget.js";
 import type { Effort } from "../choose/effort.js";
 import { hasSlopes } from "../choose/sloped-origins.js";
 import { isOneTile } from "./bond-miss.js";
-import { ROOM_MOST } from "./budget.js";
+import { ROOM_LOOKS, ROOM_MOST } from "./budget.js";
 import { type Cluster, clustersOf, partsOf } from "./clusters.js";
 import { type LayPair, wholePairs } from "./corners.js";
 import { compareCosts, type Cost, lessBy, sumOf } from "./cost.js";
@@ -56,6 +56,8 @@ export interface RoomGround {
   readonly tiledAt?: TiledAt;
   /** Where they meet; by default at all corners. */
   readonly pairs?: readonly LayPair[];
+  /** What part of all looks the search may take; by default all. */
+  readonly share?: number;
 }
 
 /** Finds the best layout of walls together for these wishes, the most wanted first. */
@@ -63,13 +65,14 @@ export function searchRoom(
   plan: Plan,
   walls: readonly Wall[],
   wishes: readonly Wish[],
-  { tiledAt, pairs = wholePairs(walls) }: RoomGround = {},
+  { tiledAt, pairs = wholePairs(walls), share = 1 }: RoomGround = {},
 ): RoomFound {
-  return new RoomSearch(wantingOf(plan, wishes, tiledAt), walls, pairs).run();
+  return new RoomSearch(wantingOf(plan, wishes, tiledAt), walls, pairs, share).run();
 }
 
 class RoomSearch {
-  private readonly effort: Effort = { cells: 0 };
+  /** What isn't this search's share counts as spent. */
+  private readonly effort: Effort;
   private readonly links: readonly Link[];
   private readonly found = new Map<number, WallFound>();
   private weighed = 0;
@@ -81,7 +84,12 @@ class RoomSearch {
     private readonly wanting: Wanting,
     private readonly walls: readonly Wall[],
     pairs: readonly LayPair[],
+    share: number,
   ) {
+    this.effort = {
+      cells: Math.round(ROOM_MOST.cells * (1 - share)),
+      round: ROOM_LOOKS.round,
+    };
     this.links = wanting.wishes.flatMap(({ wish, place }) => {
       const { kind: wanted } = wish.wanted;
       if (wanted !== "courses-meet" && wanted !== "bond-goes-on") return [];
@@ -102,10 +110,11 @@ class RoomSearch {
 
   run(): RoomFound {
     const clusters = clustersOf(this.walls, this.links);
+    const before = this.effort.cells;
+    const each = (ROOM_MOST.cells - before) / clusters.length;
     for (const [i, cluster] of clusters.entries()) {
       // Every cluster has its share of what is left.
-      const spent = this.effort.cells;
-      this.effort.cells = Math.max(spent, (ROOM_MOST.cells * i) / clusters.length);
+      this.effort.cells = Math.max(this.effort.cells, before + each * i);
       this.searchCluster(cluster);
     }
     this.capped ||= this.effort.cells > ROOM_MOST.cells;

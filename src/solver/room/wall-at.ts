@@ -189,7 +189,7 @@ export class WallAt {
       for (const across of starts) {
         const bar = best?.cost ?? most;
         if (bar && isOver(across.least, least, bar)) break;
-        if (best && this.isSpent()) break;
+        if (bar && this.isSpent()) break;
         const found = this.weigh(across, up, bar);
         if (found && (!best || compareCosts(found.cost, best.cost) < 0)) best = found;
       }
