@@ -1,16 +1,18 @@
 import type { Side } from "../../model/index.js";
 import { type Box, overlaps, pieceBounds, type SolvedLay } from "../../solver/index.js";
 import type { Notch } from "../takeoff.js";
+import { riserBites } from "./riser-bites.js";
 import { tileFrame, withinTile } from "./tile-frame.js";
 
 const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
 
-/** What openings and steps take out of a piece, as far as they reach into its bounds. */
+/** What openings, steps and risers take out of a piece, as far as they reach into its bounds. */
 export function notchesOf(lay: SolvedLay, i: number): Notch[] {
   if (!lay.pieces.shapes.has(i)) return [];
   const piece = pieceBounds(lay.pieces, i);
   const frame = tileFrame(lay, i);
-  return [...lay.region.takeaways.map(({ box }) => box), ...lay.region.steps]
+  const { takeaways, steps } = lay.region;
+  return [...takeaways.map(({ box }) => box), ...steps, ...riserBites(lay.region, piece)]
     .filter((box) => overlaps(box, piece))
     .map((box) => {
       const bite: Box = {

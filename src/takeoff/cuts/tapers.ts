@@ -4,6 +4,7 @@ import { type Box, overlaps, pieceBounds, type Ring, type SolvedLay } from "../.
 import type { Taper } from "../takeoff.js";
 import { alphabetical } from "../alphabetical.js";
 import { biting, isRim } from "./holes.js";
+import { riserBites } from "./riser-bites.js";
 
 type Place = readonly [x: Nm, y: Nm];
 
@@ -16,9 +17,11 @@ export function tapersOf(lay: SolvedLay, i: number): Taper[] {
   if (!shape) return [];
   const box = pieceBounds(lay.pieces, i);
   const rounds = biting(lay, i);
-  const openings = [...lay.region.takeaways.map((taken) => taken.box), ...lay.region.steps].filter(
-    (b) => overlaps(b, box),
-  );
+  const { takeaways, steps } = lay.region;
+  const openings = [
+    ...[...takeaways.map((taken) => taken.box), ...steps].filter((b) => overlaps(b, box)),
+    ...riserBites(lay.region, box),
+  ];
   const tapers: Taper[] = [];
   eachEdge(shape.outline, (k, from, to) => {
     if (isRim(rounds, shape.outline, k)) return;
