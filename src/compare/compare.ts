@@ -148,7 +148,7 @@ function isOfBoth(openings: readonly Change<Opening>[], when: "before" | "after"
 
 function readingOf(wall: SolvedWall | null): WallReading | null {
   if (!wall || wall.lays.length === 0) return null;
-  const all = wall.lays.map(layReading);
+  const all = wall.lays.map((lay) => layReading(wall.wall, lay));
   const sum = (part: "courses" | "pieces" | "cuts") =>
     all.reduce((total, reading) => total + reading[part], 0);
   const sizes = all.flatMap(({ smallest }) => smallest ?? []);

@@ -21,7 +21,7 @@ function layLines(solved: SolvedWall, figures: Figures): string[] {
   }
   if (lays.length === 0) return ["no tile is laid on it"];
   return lays.flatMap((lay) => {
-    const { courses, pieces, cuts, smallest } = layReading(lay);
+    const { courses, pieces, cuts, smallest } = layReading(solved.wall, lay);
     return [
       `${counted(courses, "course")}, ${counted(pieces, "piece")}, ${counted(cuts, "cut")}`,
       cutsByKind(lay),

@@ -33,7 +33,7 @@ function* wallText(solved: SolvedWall, units: Unit): Generator<string> {
   }
   for (const lay of solved.lays) {
     const name = solved.lays.length > 1 ? `lay ${lay.lay.name}: ` : "";
-    yield `  ${name}${countsText(layReading(lay), units)}\n`;
+    yield `  ${name}${countsText(layReading(solved.wall, lay), units)}\n`;
     if (lay.stand) yield `  ${setText(lay, units)}\n`;
     yield* startText(lay, units);
   }
@@ -48,7 +48,7 @@ function* insideText({ wall, opening, face, lays }: SolvedInside, units: Unit): 
   const { across, up } = wall.size;
   const size = `${formatLength(across, units)} x ${formatLength(up, units)}`;
   const name = `${opening.kind} ${opening.name}, ${faceWords(face)}`;
-  const counts = lays.map((lay) => countsText(layReading(lay), units));
+  const counts = lays.map((lay) => countsText(layReading(wall, lay), units));
   yield `  ${name}: ${size}; ${counts.join("; ") || "no room for tile"}\n`;
 }
 

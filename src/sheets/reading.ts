@@ -1,7 +1,15 @@
 import type { Nm } from "../measure/index.js";
-import { cutOf, pieceBounds, pieceId, type SolvedLay, visibleExtent } from "../solver/index.js";
+import type { Wall } from "../model/index.js";
+import {
+  cutOf,
+  judgedRegion,
+  pieceBounds,
+  pieceId,
+  type SolvedLay,
+  visibleExtent,
+} from "../solver/index.js";
 
-/** The cut piece whose seen width or height is the smallest. */
+/** The cut piece whose seen width or height is the smallest, as the rules judge sizes. */
 export interface SmallestCut {
   readonly piece: string;
   readonly width: Nm;
@@ -17,8 +25,10 @@ export interface LayReading {
   readonly smallest: SmallestCut | null;
 }
 
-export function layReading(solved: SolvedLay): LayReading {
-  const { pieces, courses, lattice, region } = solved;
+/** The figures of a lay of a wall, or of a surface inside an opening. */
+export function layReading(wall: Wall, solved: SolvedLay): LayReading {
+  const { pieces, courses, lattice } = solved;
+  const region = judgedRegion(wall, solved.region);
   let cuts = 0;
   let smallest: SmallestCut | null = null;
   let least = Infinity;

@@ -90,7 +90,7 @@ function* layText(wall: SolvedWall, solved: SolvedLay, units: Unit): Generator<s
   yield `  joint ${exactLength(joint, units)}${chosen("joint")}\n`;
   yield `  ${acrossWords(solved.across, units)}${chosen("across")}\n`;
   yield `  ${upWords(solved.up, units)}${chosen("up")}\n`;
-  const { pieces, cuts, courses, smallest } = layReading(solved);
+  const { pieces, cuts, courses, smallest } = layReading(wall.wall, solved);
   yield `  ${counted(pieces, "piece")}, ${counted(cuts, "cut")}, ${counted(courses, "course")}\n`;
   if (smallest) yield `  smallest cut ${length(smallest.width)} x ${length(smallest.height)}\n`;
   yield `  courses from the bottom up\n`;

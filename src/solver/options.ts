@@ -77,7 +77,7 @@ export function optionsOf(
   const ways = [solved, ...others]
     .map((wall) => {
       const lay = named(wall.lays, laid);
-      return { wall, lay, score: scoreOf(lay, plan.limits) };
+      return { wall, lay, score: scoreOf(wall.wall, lay, plan.limits) };
     })
     .sort((a, b) => compareScores(a.score, b.score));
   const [best] = ways;

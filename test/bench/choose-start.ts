@@ -77,7 +77,7 @@ function timeBruteForce(
       region,
       subject.latticeOf(lay, lay.joint.min, x, y),
     );
-    sink.value = subject.scoreOf({ region, lay, lattice, pieces }, plan.limits);
+    sink.value = subject.scoreOf(wall, { region, lay, lattice, pieces }, plan.limits);
   }
   const spent = (performance.now() - begun) * (SAMPLE + 1);
   return { timing: summarise("  brute force, 1/64 in, scaled", [spent]), starts };

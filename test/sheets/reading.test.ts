@@ -16,9 +16,32 @@ const SIDE = `wall side "Side" {
 }
 `;
 
+/** Two columns of 4 in tiles under a slope, no joints at the sides. */
+const SLOPED = `plan "Sloped"
+units inch
+bed 1/8
+tile field "4 x 4" {
+  face 4 x 4
+  thickness 3/8
+}
+wall back "Back" {
+  outline 0, 0 to 8 1/8, 0 to 8 1/8, 8 1/8 to 0, 12
+  bottom free
+  left free
+  right free
+  top free
+  lay field {
+    bond stack
+    joint 1/8
+    across full tile from left
+    up full course from bottom
+  }
+}
+`;
+
 /** A bench of 4 in tiles, no joints at its sides, in a stack bond from the lower left. */
 function reading(size: string, more = "", left = "left free"): ReturnType<typeof layReading> {
-  const { laid } = firstWall(
+  const { wall, laid } = firstWall(
     solveClean(`plan "Bench"
 units inch
 bed 1/8
@@ -42,7 +65,7 @@ wall back "Back" {
 }
 ${left.includes("side") ? SIDE : ""}`),
   );
-  return layReading(laid);
+  return layReading(wall.wall, laid);
 }
 
 describe("layReading", () => {
@@ -70,6 +93,14 @@ describe("layReading", () => {
     // The side wall's tile and bed hide 1/2 in; the back wall's own soft joint is 1/8 in.
     const { smallest } = reading("8 1/4 x 4", "", "left corner side under movement 1/8");
     assert.deepEqual(smallest, null, "a whole tile that is partly hidden is not cut");
+  });
+
+  it("measures a piece along an outline's slope by its bounds, as the rules do", () => {
+    // The top falls from 12 to 8 1/8 in over 8 1/8 in: the corner of the left tile of course 3 stands 4 in high.
+    const { laid, wall } = firstWall(solveClean(SLOPED));
+    const { smallest } = layReading(wall.wall, laid);
+    assert.equal(smallest?.piece, "back/3/2");
+    assert.ok(smallest.height > inch && smallest.height < 2 * inch, `${smallest.height}`);
   });
 
   it("knows no smallest cut where only a notch is cut", () => {

@@ -37,7 +37,7 @@ function titleOf(option: LaidOption, units: Unit): string {
   const parts = ["across", "up"] as const;
   const isRange = option.lay.lay.joint.min < option.lay.lay.joint.max;
   const start = startWords(option, isRange ? [...parts, "joint"] : parts, units);
-  const { smallest } = layReading(option.lay);
+  const { smallest } = layReading(option.wall.wall, option.lay);
   if (!smallest) return `Start as ${start}: no cut`;
   const size = [smallest.width, smallest.height].map((nm) => formatLength(nm, units));
   return `Start as ${start}: smallest cut ${size.join(" x ")}`;

@@ -13,7 +13,7 @@ export interface OptionFigures {
 }
 
 export function optionFigures(plan: Plan, { wall, lay }: LaidOption): OptionFigures {
-  const { smallest, cuts } = layReading(lay);
+  const { smallest, cuts } = layReading(wall.wall, lay);
   const { tiles } = takeoff({ plan, walls: [wall] });
   const taken = tiles.find(({ tile }) => tile === lay.lay.tile);
   return { smallest, cutPieces: cuts, tilesNeeded: taken?.needed ?? 0 };

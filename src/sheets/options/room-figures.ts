@@ -14,7 +14,9 @@ export interface RoomFigures {
 }
 
 export function roomFigures(solved: SolvedPlan): RoomFigures {
-  const readings = solved.walls.flatMap((wall) => wall.lays.map(layReading));
+  const readings = solved.walls.flatMap((wall) =>
+    wall.lays.map((lay) => layReading(wall.wall, lay)),
+  );
   const sizes = readings.flatMap(({ smallest }) => smallest ?? []);
   const least = (sides: readonly Nm[]): Nm | null => (sides.length > 0 ? Math.min(...sides) : null);
   return {

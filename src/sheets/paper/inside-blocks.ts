@@ -71,7 +71,7 @@ function faceRow({ length }: Ground, { face, wall, lays }: SolvedInside): string
   const head = [faceWords(face), length(across), length(up)];
   const [lay] = lays;
   if (!lay) return [...head, "no room for tile", "", "", "", ""];
-  const { courses, pieces, cuts } = layReading(lay);
+  const { courses, pieces, cuts } = layReading(wall, lay);
   const tile = plainText(titleOf(lay.lay.tile));
   return [...head, tile, length(lay.joint), `${courses}`, `${pieces}`, `${cuts}`];
 }

@@ -1,7 +1,7 @@
 import type { Nm } from "../../measure/index.js";
 import type { Side } from "../../model/index.js";
 import { type Box, overlaps } from "../box.js";
-import { type Chain, hasRiser, rangeBetween } from "../chain.js";
+import { hasRiser, rangeBetween } from "../chain.js";
 import { classify } from "../classify.js";
 import { circleMeets } from "../clip/circle.js";
 import { cutTile } from "../cut-tile.js";
@@ -35,9 +35,10 @@ export interface Sure {
 }
 
 const NOTHING_SURE: Sure = { slivers: 0, cuts: 0 };
-/** A wedge is a sliver; a tile that reaches out of a hole's bounds has a piece with a bite in it. */
+/** A wedge that is judged at its narrow end is a sliver. */
 const WEDGE: Sure = { slivers: 1, cuts: 1 };
-const HOLED: Sure = { slivers: 0, cuts: 1 };
+/** Another wedge is cut at least, and so is a tile that reaches out of a hole's bounds. */
+const CUT: Sure = { slivers: 0, cuts: 1 };
 
 const SLIVER = FAULT.widthSliver | FAULT.heightSliver;
 const UNDER_HALF = FAULT.widthUnderHalf | FAULT.heightUnderHalf;
@@ -84,10 +85,11 @@ export function addCells(field: Field, cells: Cells, tally: Tally): Sure | null 
   for (const circle of field.circles) {
     if (!overlaps(box, circle) || !circleMeets(circle, box)) continue;
     if (met || trimmed !== "straight") return NOTHING_SURE;
-    if (!isWithin(circle, box)) return isWithin(box, circle) ? NOTHING_SURE : HOLED;
+    if (!isWithin(circle, box)) return isWithin(box, circle) ? NOTHING_SURE : CUT;
     holed = true;
   }
   if (trimmed === "wedge") return isWedgeSliver(field, tile) ? WEDGE : NOTHING_SURE;
+  if (trimmed === "outlined wedge") return CUT;
   if (!met) return add(box, holed ? 2 : trimmed === "scribed" ? 1 : -1);
   const spansUp = met.bottom <= box.bottom && met.top >= box.top;
   const spansAcross = met.left <= box.left && met.right >= box.right;
@@ -144,9 +146,10 @@ export function addCutCells(field: Field, cells: Cells, tally: Tally, effort: Ef
 
 /**
  * How the region's sides cut a box: straight, with a slope from one side to the opposite one, with
- * a slope that leaves a wedge, or in a way that takes real cutting to tell.
+ * a slope that leaves a wedge (which is judged by its bounds where the slope is an outline's), or in a way that
+ * takes real cutting to tell.
  */
-type Trimmed = "straight" | "scribed" | "wedge" | "tangled";
+type Trimmed = "straight" | "scribed" | "wedge" | "outlined wedge" | "tangled";
 
 /** Draws the box in to the region's sides. */
 function trimToSides(field: Field, box: Mutable): Trimmed {
@@ -161,11 +164,31 @@ function trimToSides(field: Field, box: Mutable): Trimmed {
   if (!isFlat(right) && right.low < box.right) sloping.push("right");
   if (!isFlat(bottom) && bottom.high > box.bottom) sloping.push("bottom");
   if (!isFlat(top) && top.low < box.top) sloping.push("top");
-  if (sloping.length === 0) return "straight";
-  return sloping.length > 1 ? "tangled" : trimToSlope(box, sloping[0]!, field.sides[sloping[0]!]);
+  // A side that slopes elsewhere may run clear of the box.
+  const cutting = sloping.length > 1 ? sloping.filter((side) => cuts(field, side, box)) : sloping;
+  if (cutting.length === 0) return "straight";
+  return cutting.length > 1 ? "tangled" : trimToSlope(box, cutting[0]!, field.sides[cutting[0]!]);
 }
 
-function trimToSlope(box: Mutable, side: Side, { chain }: Reach): Trimmed {
+function cuts({ region }: Field, side: Side, { left, bottom, right, top }: Box): boolean {
+  const isUpright = side === "left" || side === "right";
+  const { low, high } = isUpright
+    ? rangeBetween(region[side], bottom, top)
+    : rangeBetween(region[side], left, right);
+  switch (side) {
+    case "left":
+      return high > left;
+    case "right":
+      return low < right;
+    case "bottom":
+      return high > bottom;
+    case "top":
+      return low < top;
+  }
+}
+
+function trimToSlope(box: Mutable, side: Side, reach: Reach): Trimmed {
+  const { chain } = reach;
   const upright = side === "left" || side === "right";
   const [from, to] = upright ? [box.bottom, box.top] : [box.left, box.right];
   const range = rangeBetween(chain, from, to);
@@ -173,19 +196,20 @@ function trimToSlope(box: Mutable, side: Side, { chain }: Reach): Trimmed {
   const isLevel = range.low === range.high;
   if (side === "left" || side === "bottom") {
     if (range.high <= low) return "straight";
-    if (range.low < high && range.high >= high && !isLevel) return partedBy(chain, from, to);
+    if (range.low < high && range.high >= high && !isLevel) return partedBy(reach, from, to);
     box[side] = Math.max(low, range.low);
   } else {
     if (range.low >= high) return "straight";
-    if (range.high > low && range.low <= low && !isLevel) return partedBy(chain, from, to);
+    if (range.high > low && range.low <= low && !isLevel) return partedBy(reach, from, to);
     box[side] = Math.min(high, range.high);
   }
   return isLevel ? "straight" : "scribed";
 }
 
 /** A slope that leaves a box leaves a wedge of it; what a riser leaves may be any piece. */
-function partedBy(chain: Chain, from: Nm, to: Nm): Trimmed {
-  return hasRiser(chain, from, to) ? "tangled" : "wedge";
+function partedBy({ chain, outlined }: Reach, from: Nm, to: Nm): Trimmed {
+  if (hasRiser(chain, from, to)) return "tangled";
+  return outlined ? "outlined wedge" : "wedge";
 }
 
 /** A wedge runs out to nothing, so it is a sliver unless slivers don't count or it may be hidden. */

@@ -1,8 +1,9 @@
 import type { Nm } from "../../measure/index.js";
-import type { Lay, Limits, Plan, Wall } from "../../model/index.js";
+import type { Lay, Limits, Plan, Side, Wall } from "../../model/index.js";
 import type { Box } from "../box.js";
 import { rangeBetween, type Chain } from "../chain.js";
 import { judgeOf, type Judge } from "../judge.js";
+import { judgedRegion } from "../judged-region.js";
 import { courseShift, latticeOf } from "../lattice.js";
 import { regionOf } from "../region.js";
 import type { Region } from "../solved.js";
@@ -14,6 +15,8 @@ export interface Reach {
   readonly chain: Chain;
   readonly low: Nm;
   readonly high: Nm;
+  /** Whether the pieces that it cuts are judged by their bounds, and not at the narrow end (see `judgedRegion`). */
+  readonly outlined: boolean;
 }
 
 /** Where things stand in one direction: what the tiles of a row may meet. */
@@ -35,6 +38,7 @@ export interface Axis extends Row {
 /** All that the weighing of starts needs to know of a wall at one width of joint. */
 export interface Field {
   readonly ground: Ground & { readonly lay: SettledLay };
+  /** What cuts the tiles; the judge has a region of its own. */
   readonly region: Region;
   readonly judge: Judge;
   readonly balance: Balance;
@@ -57,23 +61,25 @@ export function fieldOf(
   joint: Nm,
   region: Region = regionOf(plan, wall, joint),
 ): Field {
-  const judge = judgeOf(region, lay, plan.limits);
+  const judge = judgeOf(judgedRegion(wall, region), lay, plan.limits);
   const lattice = latticeOf(lay, joint, 0, 0);
   const balance = balanceOf(region, lattice);
   const { left, right, bottom, top } = region.bounds;
-  const acrossIt = (chain: Chain) => reachOf(chain, left, right);
-  const upIt = (chain: Chain) => reachOf(chain, bottom, top);
+  const { edges } = wall;
+  const upright = (side: Side) => reachOf(region[side], bottom, top, edges[side].outlined);
+  const level = (side: Side) => reachOf(region[side], left, right, edges[side].outlined);
   const sides = {
-    left: upIt(region.left),
-    right: upIt(region.right),
-    bottom: acrossIt(region.bottom),
-    top: acrossIt(region.top),
+    left: upright("left"),
+    right: upright("right"),
+    bottom: level("bottom"),
+    top: level("top"),
   };
   const boxes = [...region.takeaways.map((takeaway) => takeaway.box), ...region.steps];
   const circles = region.roundHoles.map((round) => round.box);
   const obstacles = [...boxes, ...circles];
-  const hiddenTo = region.hiddenLeft && upIt(region.hiddenLeft);
-  const hiddenFrom = region.hiddenRight && upIt(region.hiddenRight);
+  const strip = (chain: Chain) => reachOf(chain, bottom, top, false);
+  const hiddenTo = region.hiddenLeft && strip(region.hiddenLeft);
+  const hiddenFrom = region.hiddenRight && strip(region.hiddenRight);
   const hidden = [hiddenTo, hiddenFrom].filter((reach) => reach !== null);
   const across: Axis = {
     ...balance.across,
@@ -108,7 +114,7 @@ export function fieldOf(
 
 /** The same field with other limits. */
 export function withLimits(field: Field, limits: Limits): Field {
-  const judge = judgeOf(field.region, field.ground.lay, limits);
+  const judge = judgeOf(field.judge.region, field.ground.lay, limits);
   return {
     ...field,
     judge,
@@ -126,8 +132,8 @@ function risersOf({ bottom, top }: Region): Nm[] {
   return [bottom, top].flatMap(({ at }) => at.filter((place, i) => i > 0 && place === at[i - 1]));
 }
 
-function reachOf(chain: Chain, from: Nm, to: Nm): Reach {
-  return { chain, ...rangeBetween(chain, from, to) };
+function reachOf(chain: Chain, from: Nm, to: Nm, outlined: boolean): Reach {
+  return { chain, ...rangeBetween(chain, from, to), outlined };
 }
 
 function edgesAndSlopes(

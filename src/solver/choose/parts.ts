@@ -51,15 +51,15 @@ export function partsWithoutCutting(
 ): readonly Part[] | null {
   effort.cells += LOOKS.parts;
   const trimmed = trimmedToSides(field, box);
-  if (trimmed === "empty") return [];
-  if (trimmed === "tangled") {
-    if (meetsAny(field, box)) return null;
+  if (!trimmed) return [];
+  const { bounds, slope, isTangled } = trimmed;
+  if (isTangled) {
+    if (meetsAny(field, bounds)) return null;
     return (
-      wedgesOf(field, box) ??
-      (bounding === "exact" ? cornerWithin(field, box) : cornerOf(field, box, bounding))
+      wedgesOf(field, bounds) ??
+      (bounding === "exact" ? cornerWithin(field, bounds) : cornerOf(field, bounds, bounding))
     );
   }
-  const { bounds, slope } = trimmed;
   const boxes = field.boxes.filter((other) => overlaps(other, bounds));
   const circles = field.region.roundHoles.filter(
     (round) => overlaps(round.box, bounds) && circleMeets(round.box, bounds),
@@ -230,46 +230,61 @@ interface Sloping {
   readonly clear: Nm;
 }
 
-/** The box drawn in to the region's sides; "tangled" where one runs out of it, or two slope. */
-function trimmedToSides(
-  { sides, region }: Field,
-  box: Box,
-): { readonly bounds: Box; readonly slope: Sloping | null } | "empty" | "tangled" {
+/** A box drawn in to the straight sides of the region, and to the one that slopes through it. */
+interface Trimmed {
+  readonly bounds: Box;
+  readonly slope: Sloping | null;
+  /** Whether a side runs out of it, or two slope through it: it is drawn in to the straight ones alone then. */
+  readonly isTangled: boolean;
+}
+
+/** How a side that slopes runs past a box, and in which direction it cuts. */
+interface Passing {
+  readonly side: Side;
+  readonly low: Nm;
+  readonly high: Nm;
+}
+
+/** The box drawn in to the region's sides; null where they leave nothing of it. */
+function trimmedToSides({ sides, region }: Field, box: Box): Trimmed | null {
   let { left, bottom, right, top } = box;
   if (isFlat(sides.left)) left = Math.max(left, sides.left.low);
   if (isFlat(sides.right)) right = Math.min(right, sides.right.low);
   if (isFlat(sides.bottom)) bottom = Math.max(bottom, sides.bottom.low);
   if (isFlat(sides.top)) top = Math.min(top, sides.top.low);
-  if (left >= right || bottom >= top) return "empty";
+  if (left >= right || bottom >= top) return null;
   const bounds = { left, bottom, right, top };
-  const atLeft = !isFlat(sides.left) && sides.left.high > left;
-  const atRight = !isFlat(sides.right) && sides.right.low < right;
-  const atBottom = !isFlat(sides.bottom) && sides.bottom.high > bottom;
-  const atTop = !isFlat(sides.top) && sides.top.low < top;
-  const many = Number(atLeft) + Number(atRight) + Number(atBottom) + Number(atTop);
-  if (many === 0) return { bounds, slope: null };
-  if (many > 1) return "tangled";
-  const upright = atLeft || atRight;
-  const side = atLeft ? "left" : atRight ? "right" : atBottom ? "bottom" : "top";
-  const { low, high } = upright
-    ? rangeBetween(region[side], bottom, top)
-    : rangeBetween(region[side], left, right);
-  const near = upright ? left : bottom;
-  const far = upright ? right : top;
-  if (atLeft || atBottom) {
-    if (high <= near) return { bounds, slope: null };
-    if (low >= far) return "empty";
-    if (high >= far) return "tangled";
-    return {
-      bounds: { ...bounds, [side]: Math.max(near, low) },
-      slope: low < high ? { side, clear: high } : null,
-    };
-  }
-  if (low >= far) return { bounds, slope: null };
-  if (high <= near) return "empty";
-  if (low <= near) return "tangled";
+  const cutting: Passing[] = [];
+  // A side that slopes elsewhere may run clear of the box.
+  const look = (side: Side, from: Nm, to: Nm, near: Nm, far: Nm): boolean => {
+    const isLower = near < far;
+    const { low, high } = rangeBetween(region[side], from, to);
+    if (isLower ? high > near : low < near) cutting.push({ side, low, high });
+    return isLower ? low < far : high > far;
+  };
+  if (!isFlat(sides.left) && sides.left.high > left && !look("left", bottom, top, left, right))
+    return null;
+  if (!isFlat(sides.right) && sides.right.low < right && !look("right", bottom, top, right, left))
+    return null;
+  if (
+    !isFlat(sides.bottom) &&
+    sides.bottom.high > bottom &&
+    !look("bottom", left, right, bottom, top)
+  )
+    return null;
+  if (!isFlat(sides.top) && sides.top.low < top && !look("top", left, right, top, bottom))
+    return null;
+  const one = cutting[0];
+  if (!one) return { bounds, slope: null, isTangled: false };
+  const { side, low, high } = one;
+  const isLower = side === "left" || side === "bottom";
+  const far = { left: right, right: left, bottom: top, top: bottom }[side];
+  const runsOut = isLower ? high >= far : low <= far;
+  if (cutting.length > 1 || runsOut) return { bounds, slope: null, isTangled: true };
+  const near = isLower ? Math.max(bounds[side], low) : Math.min(bounds[side], high);
   return {
-    bounds: { ...bounds, [side]: Math.min(far, high) },
-    slope: low < high ? { side, clear: low } : null,
+    bounds: { ...bounds, [side]: near },
+    slope: low < high ? { side, clear: isLower ? high : low } : null,
+    isTangled: false,
   };
 }

@@ -1,10 +1,11 @@
-import type { Lay, Limits } from "../../model/index.js";
+import type { Lay, Limits, Wall } from "../../model/index.js";
 import { FAULT, judgeOf, judgePiece, tileLeftOf } from "../judge.js";
+import { judgedRegion } from "../judged-region.js";
 import { cutOf, type PieceTable } from "../piece-table.js";
 import type { Lattice, Region, Score } from "../solved.js";
 import { balanceOf, imbalanceAcross, imbalanceUp } from "./balance.js";
 
-/** A laid wall to be scored; `lattice` has its course 1 found, as `layPieces` gives it back. */
+/** What is laid on a wall, to be scored; `lattice` has its course 1 found, as `layPieces` gives it back. */
 export interface Laid {
   readonly region: Region;
   readonly lay: Lay;
@@ -17,12 +18,12 @@ const UNDER_HALF = FAULT.widthUnderHalf | FAULT.heightUnderHalf;
 const CUT_TWICE: ReadonlySet<string> = new Set(["notch", "slot", "hole"]);
 
 /**
- * The score of a wall as it is laid, counted piece by piece. The choice of a start comes to the
+ * The score of a lay of a wall as it is laid, counted piece by piece, as the rules judge pieces. The choice of a start comes to the
  * same numbers without laying the pieces.
  */
-export function scoreOf(laid: Laid, limits: Limits): Score {
+export function scoreOf(wall: Wall, laid: Laid, limits: Limits): Score {
   const { region, lay, lattice, pieces } = laid;
-  const judge = judgeOf(region, lay, limits);
+  const judge = judgeOf(judgedRegion(wall, region), lay, limits);
   const balance = balanceOf(region, lattice);
   let slivers = 0;
   let underHalf = 0;

@@ -3,7 +3,7 @@ import type { Box } from "../box.js";
 import type { Chain } from "../chain.js";
 import { firstPast, lastBefore } from "../lattice.js";
 import type { Bound } from "./bounds.js";
-import { type Axis, type Field, isFlat } from "./field.js";
+import { type Axis, type Field, isFlat, type Reach } from "./field.js";
 import { movedSpan, type Span } from "./start-box.js";
 
 /** What pieces along measured sides cost at least; where they are no more slivers, so many are under half. */
@@ -62,20 +62,27 @@ export function scribedAcross(field: Field, x: Span): Scribed {
   return { slivers, underHalf };
 }
 
+/** Whether the pieces along a side are judged at a narrow end. Those along an outline's slope are told by no bound. */
+function narrows(side: Reach): boolean {
+  return !isFlat(side) && !side.outlined;
+}
+
 function scribed(axis: Axis, origin: Span, half: Nm, rowOf: (span: Span) => Row): Scribed {
   const { face, module, sliver, seenFrom, seenTo } = axis;
   const most = Math.max(half, sliver);
   let [slivers, underHalf] = [0, 0];
-  if (!isFlat(seenFrom)) {
+  if (narrows(seenFrom)) {
     const last = lastBefore(origin.to + face - most, module, seenFrom.high);
     for (let k = firstPast(origin.from, face, module, seenFrom.low); k <= last; k++) {
       const far = movedSpan(origin, k * module + face);
+      // The other side, sloping, may leave nothing of these tiles.
+      if (!isFlat(seenTo) && far.to > seenTo.low) break;
       const row = rowOf({ from: far.from - face, to: far.to });
       add(row, seenFrom.chain, far.to - sliver, far.to - most, far.from, "least");
     }
   }
   // A row may lie along one side only, or its tiles would be counted twice.
-  if (!isFlat(seenTo) && (isFlat(seenFrom) || seenTo.low - seenFrom.high > module)) {
+  if (narrows(seenTo) && (isFlat(seenFrom) || seenTo.low - seenFrom.high > module)) {
     const last = lastBefore(origin.to, module, seenTo.high);
     for (let k = firstPast(origin.from, most, module, seenTo.low); k <= last; k++) {
       const near = movedSpan(origin, k * module);

@@ -1,5 +1,5 @@
 import type { Nm } from "../../measure/index.js";
-import { type Chain, rangeBetween } from "../chain.js";
+import { type Chain, rangeBetween, valueAt } from "../chain.js";
 import { firstPast, lastBefore } from "../lattice.js";
 import { offsFrom, offsTo } from "./conditions.js";
 import { type Axis, type Field, isFlat, type Reach } from "./field.js";
@@ -11,6 +11,8 @@ interface Sloping {
   /** Where the near edge of a tile critically is, before the side's least and its greatest place along it. */
   readonly offsLow: readonly Nm[];
   readonly offsHigh: readonly Nm[];
+  /** Where a slope of an outline leaves a wedge of a tile that is judged by its bounds: the edge, off the near one. */
+  readonly wedgeAt: Nm | null;
 }
 
 /** Whether any side of the wall was measured out of level or out of plumb. */
@@ -42,10 +44,10 @@ export function criticalAcrossAt(field: Field, y: Nm): Nm[] {
       for (const shift of shifts) starts.add(within(start - shift, across.module, across.low));
     }
   }
-  for (const u of levelPlaces(field.up, y)) {
-    for (const shift of shifts) {
-      starts.add(within(u - shift, across.module, across.low));
-      starts.add(within(u - across.face - shift, across.module, across.low));
+  for (const { place, isWedge } of levelPlaces(field.up, y)) {
+    for (const off of isWedge ? wedgeOffs(across) : [0, across.face]) {
+      for (const shift of shifts)
+        starts.add(within(place - off - shift, across.module, across.low));
     }
   }
   return [...starts].sort((a, b) => a - b);
@@ -53,23 +55,37 @@ export function criticalAcrossAt(field: Field, y: Nm): Nm[] {
 
 function slopingOf(axis: Axis): Sloping[] {
   const sloping: Sloping[] = [];
-  if (!isFlat(axis.seenFrom)) {
-    sloping.push({ reach: axis.seenFrom, offsLow: [axis.face], offsHigh: offsFrom(axis) });
+  const { seenFrom, seenTo, face } = axis;
+  if (!isFlat(seenFrom)) {
+    sloping.push(
+      seenFrom.outlined
+        ? { reach: seenFrom, offsLow: offsFrom(axis), offsHigh: [0, face], wedgeAt: face }
+        : { reach: seenFrom, offsLow: [face], offsHigh: offsFrom(axis), wedgeAt: null },
+    );
   }
-  if (!isFlat(axis.seenTo)) {
-    sloping.push({ reach: axis.seenTo, offsLow: offsTo(axis), offsHigh: [0] });
+  if (!isFlat(seenTo)) {
+    sloping.push(
+      seenTo.outlined
+        ? { reach: seenTo, offsLow: [0, face], offsHigh: offsTo(axis), wedgeAt: 0 }
+        : { reach: seenTo, offsLow: offsTo(axis), offsHigh: [0], wedgeAt: null },
+    );
   }
   for (const reach of axis.slopes) {
-    if (reach.chain === axis.seenFrom.chain || reach.chain === axis.seenTo.chain) continue;
-    sloping.push({ reach, offsLow: [0, axis.face], offsHigh: [0, axis.face] });
+    if (reach.chain === seenFrom.chain || reach.chain === seenTo.chain) continue;
+    sloping.push({ reach, offsLow: [0, face], offsHigh: [0, face], wedgeAt: null });
   }
   return sloping;
+}
+
+/** Where along a row a wedge's point critically is, off the near edge of its tile. */
+function wedgeOffs(axis: Axis): ReadonlySet<Nm> {
+  return new Set([...offsFrom(axis), ...offsTo(axis)]);
 }
 
 /** Adds to `starts` those at which a tile of the row along the slope meets it critically. */
 function meetAlong(
   starts: Set<Nm>,
-  { reach, offsLow, offsHigh }: Sloping,
+  { reach, offsLow, offsHigh, wedgeAt }: Sloping,
   along: Axis,
   origin: Nm,
   axis: Axis,
@@ -83,20 +99,35 @@ function meetAlong(
     const range = rangeBetween(reach.chain, near, far);
     for (const off of offsLow) starts.add(within(range.low - off, axis.module, from));
     for (const off of offsHigh) starts.add(within(range.high - off, axis.module, from));
+    if (wedgeAt === null) continue;
+    for (const off of wedgeOffs(along)) {
+      const point = valueAt(reach.chain, origin + k * module + off) - wedgeAt;
+      // Rounded, it may leave a wedge a little less wide.
+      for (const by of [-1, 0, 1]) starts.add(within(point + by, axis.module, from));
+    }
   }
+}
+
+/** Such a place, and whether the slope of an outline leaves a tile there. */
+interface LevelPlace {
+  readonly place: Nm;
+  readonly isWedge: boolean;
 }
 
 /**
  * The places along sloping bottoms and tops that are as high as a critical line of some course, for
  * a start up: there a tile's edge across brings the tile just to the line.
  */
-function levelPlaces(axis: Axis, y: Nm): Nm[] {
-  const places: Nm[] = [];
-  for (const { reach, offsLow, offsHigh } of slopingOf(axis)) {
+function levelPlaces(axis: Axis, y: Nm): LevelPlace[] {
+  const places: LevelPlace[] = [];
+  for (const { reach, offsLow, offsHigh, wedgeAt } of slopingOf(axis)) {
     for (const off of new Set([...offsLow, ...offsHigh])) {
       const start = within(y + off, axis.module, reach.low - axis.module);
       for (let level = start; level <= reach.high; level += axis.module) {
-        if (level >= reach.low) places.push(...crossings(reach.chain, level));
+        if (level < reach.low) continue;
+        for (const place of crossings(reach.chain, level)) {
+          places.push({ place, isWedge: off === wedgeAt });
+        }
       }
     }
   }

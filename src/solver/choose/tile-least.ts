@@ -105,7 +105,9 @@ function isClear({ judge, sides, obstacles }: Field, reach: Box): boolean {
     bottom >= judge.clearBottom &&
     top <= judge.clearTop &&
     left >= sides.left.high &&
-    right <= sides.right.low
+    right <= sides.right.low &&
+    bottom >= sides.bottom.high &&
+    top <= sides.top.low
   );
 }
 
@@ -214,11 +216,11 @@ interface SeenAcross extends Between {
   readonly mayBeBothCut: boolean;
 }
 
-function seenAcross({ judge, region }: Field, { reach, core, most, sure }: Unsure): SeenAcross {
+function seenAcross({ judge }: Field, { reach, core, most, sure }: Unsure): SeenAcross {
   let [leftFrom, leftTo, rightFrom, rightTo] = [most.left, sure.left, sure.right, most.right];
   if (most.left < judge.clearLeft || most.right > judge.clearRight) {
-    const left = region.hiddenLeft ?? region.left;
-    const right = region.hiddenRight ?? region.right;
+    const left = judge.region.hiddenLeft ?? judge.region.left;
+    const right = judge.region.hiddenRight ?? judge.region.right;
     leftFrom = Math.max(leftFrom, rangeBetween(left, sure.bottom, sure.top).high);
     leftTo = Math.max(leftTo, rangeBetween(left, most.bottom, most.top).high);
     rightTo = Math.min(rightTo, rangeBetween(right, sure.bottom, sure.top).low);
@@ -238,9 +240,10 @@ function seenAcross({ judge, region }: Field, { reach, core, most, sure }: Unsur
   };
 }
 
-function seenUp({ judge, region }: Field, { reach, core, most, sure }: Unsure): Between {
+function seenUp({ judge }: Field, { reach, core, most, sure }: Unsure): Between {
   let [from, bottomTo, topFrom, to] = [most.bottom, sure.bottom, sure.top, most.top];
   if (most.bottom < judge.clearBottom || most.top > judge.clearTop) {
+    const { region } = judge;
     from = Math.max(from, rangeBetween(region.bottom, sure.left, sure.right).high);
     bottomTo = Math.max(bottomTo, rangeBetween(region.bottom, most.left, most.right).high);
     to = Math.min(to, rangeBetween(region.top, sure.left, sure.right).low);

@@ -24,7 +24,7 @@ export function measureRoom(
 ): Measured {
   const none = { slivers: 0, underHalf: 0, imbalance: 0, cuts: 0, tiles: 0, jointOver: 0 };
   const score = laidWalls(walls).reduce<Score>(
-    (sum, { lay }) => addScores(sum, scoreOf(lay, plan.limits)),
+    (sum, { wall, lay }) => addScores(sum, scoreOf(wall.wall, lay, plan.limits)),
     none,
   );
   return { misses: wishes.map((wish) => missOf(plan, walls, wish)), score };
@@ -118,9 +118,9 @@ function missAt(plan: Plan, { wall, lay }: LaidWall, wanted: Wish["wanted"]): nu
     case "equal-ends":
       return imbalanceAcross(balanceOf(region, lattice), lattice.x);
     case "no-cut":
-      return scoreOf(lay, limitsUnder(plan.limits, wanted.under)).slivers;
+      return scoreOf(wall.wall, lay, limitsUnder(plan.limits, wanted.under)).slivers;
     case "few-cuts":
-      return scoreOf(lay, plan.limits).cuts;
+      return scoreOf(wall.wall, lay, plan.limits).cuts;
   }
 }
 

@@ -57,4 +57,9 @@ describe("what a start costs at least", () => {
   it("is never more along measured sides", () => {
     assert.ok(neverTooHigh(80, { ...plain, openings: 1, measured: true }) > 0);
   });
+
+  it("is never more along the slopes of an outline, where pieces are judged by their bounds", () => {
+    const outlined = { ...plain, openings: 1, measured: true, outlined: true };
+    assert.ok(neverTooHigh(150, outlined) > 0);
+  });
 });

@@ -10,5 +10,5 @@ import type { OneWall } from "./model-plan.js";
 export function laidScore({ plan, wall, lay }: OneWall, joint: Nm, x: Nm, y: Nm): Score {
   const region = regionOf(plan, wall, joint);
   const { lattice, pieces } = layPieces(region, latticeOf(lay, joint, x, y));
-  return scoreOf({ region, lay, lattice, pieces }, plan.limits);
+  return scoreOf(wall, { region, lay, lattice, pieces }, plan.limits);
 }

@@ -180,6 +180,8 @@ export interface Variety {
   readonly corners: boolean;
   /** Columns and courses at most. */
   readonly most: number;
+  /** Whether sides may slope steeply, as an outline makes them. */
+  readonly outlined?: boolean;
 }
 
 /** A random wall of a few columns; lengths are whole sixty-fourths of an inch. */
@@ -197,7 +199,14 @@ export function randomGiven(random: Random, variety: Variety): Given {
     const opening = randomOpening(random, size, n);
     if (openings.every((other) => isClear(opening, other))) openings.push(opening);
   }
-  const side = (name: Side, length: Nm) => randomSide(random, variety, name, length);
+  const side = (name: Side, length: Nm) => {
+    const any = randomSide(random, variety, name, length);
+    const [across, up] = size;
+    const isLevel = name === "bottom" || name === "top";
+    return variety.outlined
+      ? { ...any, ...slope(random, name, length, isLevel ? up : across) }
+      : any;
+  };
   return {
     face,
     size,
@@ -245,6 +254,24 @@ function randomSide(random: Random, variety: Variety, side: Side, length: Nm): P
       : []),
   ]);
   return { meets, measured };
+}
+
+/** The slopes of an outline along a side, as far as half the wall's depth there; or none. */
+function slope(random: Random, side: Side, length: Nm, depth: Nm): Partial<Edge> {
+  if (!random.chance(0.45)) return {};
+  const inward = side === "left" || side === "bottom" ? 1 : -1;
+  const most = Math.floor((random.pick([0.05, 0.2, 0.5]) * depth) / STEP);
+  const places = [0, random.integer(4, 28) / 64, random.integer(32, 60) / 64, 1];
+  const kept = random.pick([
+    [0, 3],
+    [0, 1, 3],
+    [0, 1, 2, 3],
+  ]);
+  const measured = kept.map((i) => ({
+    at: Math.round(places[i]! * length),
+    off: inward * STEP * random.integer(0, most),
+  }));
+  return { measured, outlined: true };
 }
 
 function randomOpening(random: Random, size: readonly [Nm, Nm], n: number): Opening {

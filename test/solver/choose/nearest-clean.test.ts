@@ -2,6 +2,9 @@ import assert from "node:assert/strict";
 import type { Nm } from "../../../src/measure/index.js";
 import { nearestClean } from "../../../src/solver/choose/nearest-clean.js";
 import { fieldOf } from "../../../src/solver/choose/field.js";
+import { FAULT, judgedRegion, judgeOf, judgePiece, tileLeftOf } from "../../../src/solver/index.js";
+import { latticeOf } from "../../../src/solver/lattice.js";
+import { layPieces } from "../../../src/solver/pieces.js";
 import { acrossOrigin, upOrigin } from "../../../src/solver/start.js";
 import { inches } from "../../support/layout.js";
 import { firstWall, solveClean } from "../../support/solve-text.js";
@@ -24,6 +27,11 @@ ${sides.map((side) => `  ${side} movement 1/8\n`).join("")}  lay field {
 }
 `;
 }
+
+const GABLE = wallText("full tile from left", "full course from bottom").replace(
+  "size 60 x 48",
+  "outline 0, 0 to 60, 0 to 60, 30 to 25, 48 to 0, 40",
+);
 
 /** Where the lattice stands after the move, whole modules left out; null where there is none. */
 function movedTo(text: string, direction: "across" | "up"): Nm | null {
@@ -72,5 +80,35 @@ describe("the nearest start without a sliver", () => {
     const text = wallText("full tile from left", "full course from bottom", "1 1/4 x 48");
     assert.equal(movedTo(text, "across"), null);
     assert.equal(movedTo(text, "up"), 0);
+  });
+
+  it("is found along an outline's slopes, where pieces are judged by their bounds", () => {
+    for (const direction of ["across", "up"] as const) {
+      const answer = solveClean(GABLE);
+      const { wall, laid } = firstWall(answer);
+      const { lattice, joint, lay, region } = laid;
+      const judge = judgeOf(judgedRegion(wall.wall, region), lay, answer.plan.limits);
+      const isClean = (by: Nm): boolean => {
+        const [x, y] =
+          direction === "across" ? [lattice.x + by, lattice.y] : [lattice.x, lattice.y + by];
+        const moved = layPieces(region, latticeOf(lay, joint, x, y));
+        const sliver = direction === "across" ? FAULT.widthSliver : FAULT.heightSliver;
+        return Array.from({ length: moved.pieces.count }, (_, i) => {
+          const [l, b, r, t] = moved.pieces.bounds.subarray(4 * i, 4 * i + 4);
+          const tile = tileLeftOf(moved.lattice, moved.pieces.course[i]!, l!);
+          return judgePiece(judge, l!, b!, r!, t!, tile) & sliver;
+        }).every((fault) => fault === 0);
+      };
+      const module = direction === "across" ? inches(6 + 1 / 8) : inches(3 + 1 / 8);
+      const at = movedTo(GABLE, direction);
+      assert.ok(at !== null && !isClean(0), direction);
+      const from = direction === "across" ? lattice.x : lattice.y;
+      const by = (((at - from) % module) + module) % module;
+      assert.ok(isClean(by), direction);
+      const apart = Math.min(by, module - by);
+      for (let off = 0; off < apart; off += inches(1 / 64)) {
+        assert.ok(!isClean(off) && !isClean(-off), `${direction}: ${off} is nearer than ${apart}`);
+      }
+    }
   });
 });

@@ -1,9 +1,32 @@
 import assert from "node:assert/strict";
+import { check } from "../../../src/rules/index.js";
+import { scoreOf } from "../../../src/solver/choose/index.js";
+import { firstWall, solveClean } from "../../support/solve-text.js";
 import { laidScore } from "./laid-score.js";
 import { inches, oneWall, SIXTEENTH, window } from "./model-plan.js";
 
 const FREE = { meets: { kind: "free", trim: null } } as const;
 const SIDES = { left: FREE, right: FREE, bottom: FREE, top: FREE };
+
+const GABLE = `units inch
+tile field {
+  face 7 7/8 x 3 7/8
+  thickness 5/16
+}
+wall back {
+  outline 0, 0 to 60, 0 to 60, 70 to 40, 96 to 20, 90 to 0, 80
+  bottom floor movement 1/8
+  left wall movement 1/8
+  right wall movement 1/8
+  top ceiling movement 1/8
+  lay field {
+    bond running 1/2
+    joint 1/8
+    across START
+    up full course from bottom
+  }
+}
+`;
 
 describe("the score of a laid wall", () => {
   it("counts slivers, cuts under half, cut pieces and tiles, and how the ends differ", () => {
@@ -31,6 +54,35 @@ describe("the score of a laid wall", () => {
       laidScore(oneWall({ ...given, sides: SIDES, openings }), SIXTEENTH, 0, 0);
     assert.deepEqual([scoreWith([notched]).cuts, scoreWith([notched]).tiles], [2, 1]);
     assert.deepEqual([scoreWith([split]).cuts, scoreWith([split]).tiles], [2, 1]);
+  });
+
+  it("counts slivers along an outline's slope by their bounds, along a measured side at the narrow end", () => {
+    // One tile of 6 x 3 in under a top that falls from 3 in to 1/2 in over it.
+    const measured = [
+      { at: 0, off: 0 },
+      { at: inches(6), off: inches(-2.5) },
+    ];
+    const sliversUnder = (outlined: boolean) => {
+      const top = { ...FREE, measured, outlined };
+      const size = [inches(6), inches(3)] as const;
+      const one = oneWall({ face: size, size, sides: { ...SIDES, top } });
+      return laidScore(one, SIXTEENTH, 0, 0).slivers;
+    };
+    assert.deepEqual([sliversUnder(true), sliversUnder(false)], [0, 1]);
+  });
+
+  it("counts the slivers and the pieces under half that the rules tell of, under a gable too", () => {
+    for (const start of ["tile centred on wall", "joint centred on wall", "full tile from left"]) {
+      const answer = solveClean(GABLE.replace("START", start));
+      const { wall, laid } = firstWall(answer);
+      const told = (rule: string) =>
+        new Set(
+          check(answer.solved).flatMap(({ code, pieces }) => (code === rule ? (pieces ?? []) : [])),
+        ).size;
+      const { slivers, underHalf } = scoreOf(wall.wall, laid, answer.plan.limits);
+      assert.deepEqual([slivers, underHalf], [told("cut/sliver"), told("cut/under-half")], start);
+      assert.ok(slivers > 0);
+    }
   });
 
   it("tells how far the joint is over the least", () => {

@@ -1,4 +1,5 @@
 import assert from "node:assert/strict";
+import { valueAt } from "../../../src/solver/chain.js";
 import { fieldOf } from "../../../src/solver/choose/field.js";
 import { within } from "../../../src/solver/choose/origins.js";
 import {
@@ -30,6 +31,24 @@ describe("critical starts along a slope", () => {
     // A course's bottom at 1/2 in crosses the slope at (1/2 - 1/8) x 60 = 22 1/2 in.
     const starts = criticalAcrossAt(field, inches(0.5));
     assert.ok(starts.includes(within(inches(22.5), field.across.module, field.across.low)));
+  });
+
+  it("are where a piece that an outline's slope cuts is as high, or as wide, as a limit", () => {
+    const bottom = { measured, outlined: true };
+    const outlined = oneWall({ ...given, sides: { bottom } });
+    const sloped = fieldOf(outlined.plan, outlined.wall, outlined.lay, outlined.lay.joint.min);
+    const { chain } = sloped.sides.bottom;
+    // A tile from 12 to 18 in stands lowest at 12 in; half of it is 1 1/2 in.
+    const low = valueAt(chain, inches(12));
+    const ups = criticalUpAt(sloped, inches(12)).map((y) => within(y, module, 0));
+    assert.ok(ups.includes(within(low - inches(1.5), module, 0)));
+    // A wedge of it that is 3 in wide has its point at 15 in, at the tile's top.
+    assert.ok(ups.includes(within(valueAt(chain, inches(15)) - inches(3), module, 0)));
+    // A course whose top is as high as the slope is at 30 in has such a wedge of a tile that begins 3 in before.
+    const acrossAt = criticalAcrossAt(sloped, valueAt(chain, inches(30)) - inches(3));
+    const { across } = sloped;
+    const near = within(inches(27), across.module, across.low);
+    assert.ok(acrossAt.some((x) => Math.abs(x - near) < 100));
   });
 
   it("are none where every side is straight", () => {

@@ -25,6 +25,24 @@ describe("what a tile comes to at least, wherever in its place it is", () => {
     assert.deepEqual(least(-5, -3.5), { settled: false, counts: [0, 3, 3, 3] });
   });
 
+  it("is cut by a slope along which its pieces are judged by their bounds", () => {
+    // The top falls from 40 to 20 in: a tile at 30 in, up to 30 or 33 1/2 in, reaches through it.
+    const measured = [
+      { at: 0, off: 0 },
+      { at: inches(60), off: inches(-20) },
+    ];
+    const { plan, wall, lay } = oneWall({
+      face: [inches(6), inches(3)],
+      size: [inches(60), inches(40)],
+      sides: { top: { measured, outlined: true } },
+    });
+    const sloped = fieldOf(plan, wall, lay, SIXTEENTH);
+    const tally = { slivers: 0, underHalf: 0, cuts: 0, tiles: 0 };
+    const place = { left: at(30, 30), bottom: at(27, 27), many: 1 };
+    assert.equal(addLeast(sloped, place, tally, { cells: 0 }), true);
+    assert.deepEqual(tally, { slivers: 0, underHalf: 0, cuts: 1, tiles: 1 });
+  });
+
   it("is nothing outside", () => {
     assert.deepEqual(least(-8, -7), { settled: true, counts: [0, 0, 0, 0] });
   });

@@ -60,4 +60,8 @@ describe("weighing a start without laying its pieces", () => {
   it("comes to what the laid pieces count along measured sides", () => {
     compare(200, { ...plain, openings: 2, holes: true, measured: true });
   });
+
+  it("comes to what the laid pieces count along the slopes of an outline", () => {
+    compare(200, { ...plain, openings: 2, holes: true, measured: true, outlined: true });
+  });
 });
