@@ -3,4 +3,6 @@ export interface Effort {
   cells: number;
   /** What cutting a round hole out of a tile counts besides the cut; nothing where it isn't said. */
   readonly round?: number;
+  /** The part that a search has of what one may do; all of it where it isn't said. */
+  readonly share?: number;
 }

@@ -4,9 +4,9 @@
  */
 export const ROOM_MOST = {
   /** Looks at tiles (see LOOKS) for one ranking of the wishes. */
-  cells: 500_000,
+  cells: 300_000,
   /** Of these, looks for bounds at all joints. */
-  bounds: 400_000,
+  bounds: 240_000,
   /** Joints that are bounded. */
   joints: 1_500,
   /** Heights of all walls together. */

@@ -89,6 +89,7 @@ class RoomSearch {
     this.effort = {
       cells: Math.round(ROOM_MOST.cells * (1 - share)),
       round: ROOM_LOOKS.round,
+      share,
     };
     this.links = wanting.wishes.flatMap(({ wish, place }) => {
       const { kind: wanted } = wish.wanted;
@@ -142,7 +143,10 @@ class RoomSearch {
     const before = this.effort.cells;
     const bounds = this.bounded(cluster, ends, null);
     const each = Math.max(1, (this.effort.cells - before) / ends.length);
-    for (const { joints } of byLeast(bounds)) take(joints);
+    for (const { joints } of byLeast(bounds)) {
+      if (cost() && this.effort.cells > ROOM_MOST.cells) break;
+      take(joints);
+    }
     const most = Math.max(2, Math.floor(ROOM_MOST.bounds / each));
     const some = thinned(all.slice(1, -1), Math.min(most, ROOM_MOST.joints));
     if (some.length < all.length - 2) this.capped = true;

@@ -28,6 +28,9 @@ export interface Base {
   readonly loose: Fields;
 }
 
+/** A search that has only a part of the effort looks at so many places, heights or starts all the same. */
+const FEWEST = 64;
+
 /** A wall's fields at one joint, wherever its openings and its top come to stand, and what its wishes miss. */
 export class WallFields {
   readonly drawn: Settled;
@@ -98,10 +101,12 @@ export class WallFields {
     return this.some(heights, shareOf(ROOM_MOST.heights, this.sharers));
   }
 
-  /** At most so many of some places or ways, evenly taken. */
+  /** At most so many of some places or ways, evenly taken; a search with a part of the effort takes that part of them. */
   some<Each>(all: readonly Each[], most: number): readonly Each[] {
-    if (all.length > most) this.isThinned = true;
-    return thinned(all, most);
+    const part = Math.floor(most * (this.effort.share ?? 1));
+    const taken = Math.min(most, Math.max(FEWEST, part));
+    if (all.length > taken) this.isThinned = true;
+    return thinned(all, taken);
   }
 
   /** Whether no more may be looked for: one is enough to go on with, and the rest is left out. */

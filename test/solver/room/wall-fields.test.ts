@@ -4,10 +4,17 @@ import { WallFields } from "../../../src/solver/room/wall-fields.js";
 import { wantingOf } from "../../../src/solver/room/wanting.js";
 import { askedOf, MOVING, roomWall, SASH } from "./small-room.js";
 
-function fieldsOf(sash: string): WallFields {
+function fieldsOf(sash: string, share?: number): WallFields {
   const plan = askedOf(roomWall("back", sash, "across full tile from left"));
   const [wall] = plan.walls;
-  return new WallFields(wantingOf(plan, []), wall!, wall!.lays[0]!, 0, { cells: 0 }, 1);
+  return new WallFields(
+    wantingOf(plan, []),
+    wall!,
+    wall!.lays[0]!,
+    0,
+    { cells: 0, ...(share && { share }) },
+    1,
+  );
 }
 
 describe("a wall's fields", () => {
@@ -45,5 +52,14 @@ describe("a wall's fields", () => {
       [left, right, bottom, top].map((nm) => nm / NM_PER.inch),
       [12, 33, 13, 21],
     );
+  });
+
+  it("take as many places as a search may look at, and of a part of its effort that part", () => {
+    const all = Array.from({ length: 1000 }, (_, i) => i);
+    const taken = (share: number | undefined, most: number): number =>
+      fieldsOf(MOVING, share).some(all, most).length;
+    assert.deepEqual([taken(undefined, 400), taken(1, 400), taken(0.5, 400)], [400, 400, 200]);
+    // Some are looked at whatever the share, but never more than without it.
+    assert.deepEqual([taken(0.01, 400), taken(0.01, 15)], [64, 15]);
   });
 });
