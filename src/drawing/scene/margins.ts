@@ -36,7 +36,7 @@ export function wallMargins(
   const above = aboveOf(solved, bare, setting);
   const columns = boxRound([bare, ...left.labels.map(boxOf), ...right.labels.map(boxOf)])!;
   const below = belowOf(solved, { ...bare, bottom: columns.bottom }, bare, told, setting);
-  const parts = [left, right, above, below, levelLine(bare, columns, setting)];
+  const parts = [left, right, above, below, levelLine(bare, columns, below.labels, setting)];
   return {
     labels: parts.flatMap((part) => part.labels),
     lines: parts.flatMap((part) => part.lines),
@@ -154,17 +154,29 @@ function belowOf(
   };
 }
 
-/** The level line runs past everything beside the wall, so that its name stands clear. */
-function levelLine(bare: PictureBox, columns: PictureBox, { em }: Setting): Margins {
-  const to = columns.right + 0.6 * em;
-  const label = makeLabel({
-    text: "level line",
-    role: "caption",
-    x: to + 0.4 * em,
-    y: 0,
-    size: CAPTION_SIZE * em,
-    anchor: "start",
-  });
+/**
+ * The level line runs past everything beside the wall, so that its name stands clear; past the words below it, too,
+ * where they come that near.
+ */
+function levelLine(
+  bare: PictureBox,
+  columns: PictureBox,
+  below: readonly Label[],
+  { em }: Setting,
+): Margins {
+  const end = columns.right + 0.6 * em;
+  const nameFrom = (x: number): Label =>
+    makeLabel({
+      text: "level line",
+      role: "caption",
+      x: x + 0.4 * em,
+      y: 0,
+      size: CAPTION_SIZE * em,
+      anchor: "start",
+    });
+  const near = below.filter(({ box }) => boxesOverlap(box, nameFrom(end).box));
+  const to = Math.max(end, ...near.map(({ box }) => box.right + 0.6 * em));
+  const label = nameFrom(to);
   const points = [bare.left - 0.9 * em, 0, to, 0].map(rounded);
   return { labels: [label], lines: [{ kind: "level", points }], dimensions: [] };
 }

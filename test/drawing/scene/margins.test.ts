@@ -33,6 +33,16 @@ describe("what stands round a wall", () => {
     assert.ok(textsOf(margins).includes("centre line"));
   });
 
+  it("runs the level line past the words under a wall that is narrower than they are", () => {
+    const { solved, setting } = solvedWallOf(planOf(wallText()));
+    const narrow = { ...bare, right: 20, top: -20 };
+    const { labels } = wallMargins(solved, narrow, [], setting);
+    const [bottom] = labels.filter(({ box }) => box.left === 0 && box.top > 0);
+    const level = labels.find(({ text }) => text === "level line")!;
+    assert.ok(bottom!.box.right > 100 && bottom!.box.top < level.box.bottom);
+    assert.ok(level.box.left > bottom!.box.right);
+  });
+
   it("numbers the courses from 1 up at the right", () => {
     const numbers = marginsOf().labels.filter(({ role }) => role === "number");
     assert.deepEqual(
