@@ -14,7 +14,7 @@ export class KnownFiles implements Workspace {
   readonly #texts = new Map<string, string | null>();
   readonly #wanted = new Set<string>();
   /** Files that are being read; one that changes meanwhile is taken out, and read again. */
-  readonly #reading = new Set<string>();
+  readonly #reading = new Map<string, Promise<void>>();
   #folders: readonly string[] = [];
   /** Every plan of the workspace, once they were looked for. */
   #found: Set<string> | null = null;
@@ -83,11 +83,20 @@ export class KnownFiles implements Workspace {
     await Promise.all(wanted.map((file) => this.#load(file)));
   }
 
-  async #load(file: string): Promise<void> {
-    this.#reading.add(file);
-    const text = await this.system.read(uriOf(file));
-    if (this.#reading.delete(file)) this.#texts.set(file, text);
-    else this.#wanted.add(file);
+  /** One that is being read already isn't asked for again. */
+  #load(file: string): Promise<void> {
+    const known = this.#reading.get(file);
+    if (known) return known;
+    const reading = this.system.read(uriOf(file)).then((text) => {
+      if (this.#reading.get(file) !== reading) {
+        this.#wanted.add(file);
+        return;
+      }
+      this.#reading.delete(file);
+      this.#texts.set(file, text);
+    });
+    this.#reading.set(file, reading);
+    return reading;
   }
 
   /** Looks for all plans of the workspace and reads them, for what is asked of all of them. */

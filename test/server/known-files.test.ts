@@ -30,6 +30,16 @@ describe("known files", () => {
     assert.deepEqual(reads, [STOCK]);
   });
 
+  it("are read once, too, where they are wanted again while they are being read", async () => {
+    const { files, reads } = counting({ [STOCK]: "bed 1" });
+    files.read(FILE);
+    const first = files.settle();
+    files.read(FILE);
+    await Promise.all([first, files.settle()]);
+    assert.equal(files.read(FILE), "bed 1");
+    assert.deepEqual(reads, [STOCK]);
+  });
+
   it("are those of the editor while it has them open", async () => {
     const { files } = counting({ [STOCK]: "bed 1" });
     const document = { file: FILE, uri: STOCK, version: 1, text: "bed 2" };
