@@ -9,7 +9,7 @@ import { slopeStrips } from "./slope-trim.js";
 import { layRiserTrims } from "./riser-trim.js";
 import { layStepTrims } from "./step-trim.js";
 import { clearStretches } from "./stretches.js";
-import { layStrip, type Strip } from "./strip.js";
+import { layStrip, type Strip, SQUARE_ENDS } from "./strip.js";
 
 const SIDES = ["left", "right", "bottom", "top"] as const;
 
@@ -52,10 +52,7 @@ function stripsOf(wall: Wall, region: Region<Opening>, side: Side, joint: Nm): S
     width: face.across,
     piece: face.along,
     joint,
-    mitreStart: 0,
-    mitreEnd: 0,
-    overrun: 0,
-    mitreJoints: [],
+    ...SQUARE_ENDS,
     bends: isStraight(outer) ? [] : outer.at.map((at) => at - from),
     cuts: slopeCuts(
       wall,

@@ -9,7 +9,7 @@ import type { Region, TrimRun } from "../solved.js";
 import { outerLine, slopeCuts, uprightReach } from "./end-lines.js";
 import { openingGaps } from "./opening-gaps.js";
 import { clearStretches, type Stretch } from "./stretches.js";
-import { layStrip } from "./strip.js";
+import { layStrip, SQUARE_ENDS } from "./strip.js";
 
 /**
  * The trim along the risers at which a slope ends: as on the risers of steps it goes through, from the outer edge of what
@@ -49,11 +49,7 @@ function runsOn(riser: Riser, wall: Wall, region: Region<Opening>, joint: Nm): T
       width,
       piece: trim.face.along,
       joint,
-      mitreStart: 0,
-      mitreEnd: 0,
-      bends: [],
-      overrun: 0,
-      mitreJoints: [],
+      ...SQUARE_ENDS,
       cuts: [
         ...slopeCuts(wall, { [of]: lines[of] }, box),
         beyond(wide, { ...past, side: of === "bottom" ? "top" : "bottom" }),

@@ -14,7 +14,7 @@ import type { Region, TrimRun } from "../solved.js";
 import { openingGaps, type Width } from "./opening-gaps.js";
 import type { Ring } from "../shape.js";
 import { endAt, outerLine, slopeCuts, trimOver } from "./end-lines.js";
-import { layStrip } from "./strip.js";
+import { layStrip, SQUARE_ENDS } from "./strip.js";
 import { clearStretches, type Stretch } from "./stretches.js";
 
 /**
@@ -42,11 +42,7 @@ export function layStepTrims(wall: Wall, region: Region<Opening>, joint: Nm): re
           width,
           piece: trim.face.along,
           joint,
-          mitreStart: 0,
-          mitreEnd: 0,
-          bends: [],
-          overrun: 0,
-          mitreJoints: [],
+          ...SQUARE_ENDS,
           cuts: isRiser ? slopesOver(at, ground, { from, to }) : [],
           direction: isRiser ? [0, 1] : [1, 0],
           place: placeOn(step, side, from),

@@ -39,6 +39,15 @@ export interface Strip {
   readonly place: (along: Nm, inward: Nm) => readonly [Nm, Nm];
 }
 
+/** What a strip has that is cut square at both ends, and is straight unless it says otherwise. */
+export const SQUARE_ENDS = {
+  mitreStart: 0,
+  mitreEnd: 0,
+  bends: [],
+  overrun: 0,
+  mitreJoints: [],
+} as const satisfies Partial<Strip>;
+
 /** Divides a strip into pieces; mitred ends are cut back so that the joint's true width is between them. */
 export function layStrip(strip: Strip): TrimRun {
   const stretches = splitRun(strip.length, strip.piece, strip.joint);
