@@ -1,50 +1,78 @@
+import type { Syntax } from "../../language/index.js";
 import { exactLength, formatLength } from "../../measure/index.js";
-import type { Bond, Lay } from "../../model/index.js";
+import type { Diagnostic, Limits } from "../../model/index.js";
 import { expectedLippage, LIPPAGE, mostLippage } from "../../rules/index.js";
+import type { SolvedLay } from "../../solver/index.js";
+import type { DocumentState } from "../document-state.js";
+import { offsetEdit, offsetText, type Offset } from "./bond-offset.js";
 import type { Fix, Fixer } from "./fix.js";
-import { isAtHead, statementAtHead } from "./statement-at-head.js";
+import { laysAtHead } from "./lays-at-head.js";
+import { statementAtHead } from "./statement-at-head.js";
 
 /** The offsets of a running bond at which a bow shows less than at half, the largest first. */
-const OFFSETS = [
+const OFFSETS: readonly Offset[] = [
   { p: 1, q: 3 },
   { p: 1, q: 4 },
-] as const;
+];
 
 /** Bowed tile stands less proud at a smaller offset, and is allowed more beside a wide joint. */
 export const calmBond: Fixer = (state, diagnostic) => {
   if (diagnostic.code !== "lippage/expected") return [];
-  const { plan, solved } = state.outcome;
-  const wall = solved.walls.find(({ wall: { name } }) => name === diagnostic.wall);
-  const laid = wall?.lays.find(({ lay }) => isAtHead(lay.origin, diagnostic.range));
+  const lays = laysAtHead(state, diagnostic);
   const statement = statementAtHead(state, diagnostic.range);
-  if (!laid || statement?.kind !== "lay") return [];
-  const bond = statement.body.find((part) => part.kind === "bond");
-  const joint = statement.body.find((part) => part.kind === "joint");
-  const { lay } = laid;
-  const offset = OFFSETS.find((each) => {
-    return expectedLippage(inBond(lay, each)) <= mostLippage(plan.limits, laid.joint);
-  });
-  const fix = (title: string, written: { start: number; end: number }, text: string): Fix => ({
-    title,
-    mends: diagnostic,
-    preferred: false,
-    edits: [{ range: state.tree.lines.range(written), text }],
-  });
-  const fixes: Fix[] = [];
-  if (offset && bond?.offset) {
-    const text = `${offset.p}/${offset.q}`;
-    fixes.push(fix(`Lay the bond at an offset of ${text}`, bond.offset, text));
-  }
-  const wide = LIPPAGE.wideFrom;
-  if (joint && laid.joint < wide && expectedLippage(lay) <= mostLippage(plan.limits, wide)) {
-    const written = { start: joint.min.start, end: (joint.max ?? joint.min).end };
-    const title = `Widen the joint to ${formatLength(wide, plan.units)}`;
-    fixes.push(fix(title, written, exactLength(wide, plan.units)));
-  }
-  return fixes;
+  if (lays.length === 0 || !statement) return [];
+  return [
+    ...atSmallerOffset(state, diagnostic, statement, lays),
+    ...withWideJoint(state, diagnostic, statement, lays),
+  ];
 };
 
-function inBond(lay: Lay, { p, q }: { p: number; q: number }): Pick<Lay, "tile" | "bond"> {
-  const bond: Bond = { kind: "running", p, q };
-  return { tile: lay.tile, bond };
+function atSmallerOffset(
+  state: DocumentState,
+  mends: Diagnostic,
+  statement: Syntax.Statement,
+  lays: readonly SolvedLay[],
+): Fix[] {
+  const { limits } = state.outcome.plan;
+  const offset = OFFSETS.find((each) =>
+    lays.every(({ lay: { tile }, joint }) => {
+      const bond = { kind: "running", ...each } as const;
+      return expectedLippage({ tile, bond }) <= mostLippage(limits, joint);
+    }),
+  );
+  const edit = offset && offsetEdit(state, statement, offset);
+  if (!edit) return [];
+  const title = `Lay the bond at an offset of ${offsetText(offset)}`;
+  return [{ title, mends, preferred: false, edits: [edit] }];
+}
+
+function withWideJoint(
+  state: DocumentState,
+  mends: Diagnostic,
+  statement: Syntax.Statement,
+  lays: readonly SolvedLay[],
+): Fix[] {
+  const { limits, units } = state.outcome.plan;
+  const written = jointOf(statement);
+  const wide = LIPPAGE.wideFrom;
+  if (!written || !isMendedBy(limits, lays)) return [];
+  const title = `Widen the joint to ${formatLength(wide, units)}`;
+  const edit = { range: state.tree.lines.range(written), text: exactLength(wide, units) };
+  return [{ title, mends, preferred: false, edits: [edit] }];
+}
+
+/** Whether wide joints, where there are none, allow all that is told of these lays. */
+function isMendedBy(limits: Limits, lays: readonly SolvedLay[]): boolean {
+  const wide = LIPPAGE.wideFrom;
+  return lays.every(
+    ({ joint, lay }) => joint < wide && expectedLippage(lay) <= mostLippage(limits, wide),
+  );
+}
+
+/** Where a lay's or a lining's joint is written; null where it isn't. */
+function jointOf(statement: Syntax.Statement): { start: number; end: number } | null {
+  if (statement.kind === "lining") return statement.joint;
+  if (statement.kind !== "lay") return null;
+  const joint = statement.body.find((part) => part.kind === "joint");
+  return joint ? { start: joint.min.start, end: (joint.max ?? joint.min).end } : null;
 }

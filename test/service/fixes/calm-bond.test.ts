@@ -40,4 +40,21 @@ describe("a bow that shows at the bond's offset", () => {
       [],
     );
   });
+
+  it("is calmed for the bowed tile of a list of courses, whichever run it is", () => {
+    const list = bowed("9/256", "running 1/2").replace("lay plank", "lay pressed");
+    const text = list.replace(/(joint 3\/16)/, "$1\n    courses 2 of pressed, rest of plank");
+    const { text: after, codes } = mend(text, CODE, /offset/);
+    assert.match(after, /bond running 1\/3\n/);
+    assert.ok(!codes.includes(CODE));
+  });
+
+  it("is calmed by the joint of a lining, too", () => {
+    const niche =
+      "  niche n {\n    at 12, 24\n    size 36 x 12\n    depth 4\n    movement 1/8\n    back plank running 1/2 joint 3/16\n  }\n";
+    const text = bowed("1/16", "stack").replace("lay plank", `${niche.trim()}\n  lay pressed`);
+    const { text: after, codes } = mend(text, CODE, /Widen/);
+    assert.match(after, /back plank running 1\/2 joint 1\/4\n/);
+    assert.ok(!codes.includes(CODE));
+  });
 });

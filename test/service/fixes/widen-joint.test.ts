@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { wallPlan } from "../plans.js";
-import { codesOf, mend } from "./mending.js";
+import { codesOf, mend, mendsOf } from "./mending.js";
 
 const varied = (lay: string): string =>
   `tile rough {\n  face 5 7/8 x 2 7/8\n  thickness 5/16\n  variation 1/32\n}\n${wallPlan(lay).replace("lay pressed", "lay rough")}`;
@@ -32,5 +32,23 @@ describe("a joint that is too narrow", () => {
     const { text, codes } = mend(varied("    joint 1/32 to 1/16\n"), "joint/too-narrow", /Widen/);
     assert.ok(!text.includes(" to "));
     assert.ok(!codes.includes("joint/too-narrow"));
+  });
+
+  it("is widened for every tile of a list of courses at once", () => {
+    const list = varied("    joint 1/16\n    courses 2 of pressed, rest of rough\n");
+    const { text, codes } = mend(
+      list.replace("lay rough", "lay pressed"),
+      "joint/too-narrow",
+      /3\/32/,
+    );
+    assert.ok(text.includes("    joint 3/32\n"));
+    assert.ok(!codes.includes("joint/too-narrow"));
+  });
+
+  it("stays as it is over courses that are set with it", () => {
+    const start = "    across full tile from left\n    up full course from bottom\n";
+    const text = varied(`    joint 1/16\n${start}    set courses 1 to 2\n`);
+    const titles = mendsOf(text, "joint/too-narrow").map(({ title }) => title);
+    assert.deepEqual(titles, ["Allow joint/too-narrow here"]);
   });
 });
