@@ -24,21 +24,10 @@ function isToken(part: CstElement): part is IToken {
   return "image" in part;
 }
 
-/** From a node's first character to its last token's end (tokens carry no end offset of their own). */
+/** From a node's first character to its last token's end. */
 export function spanOf(node: CstNode): Span {
-  const { startOffset } = node.location!;
-  return { start: startOffset, end: lastEnd(node, startOffset) };
-}
-
-function lastEnd(node: CstNode, least: number): number {
-  let end = least;
-  for (const parts of Object.values(node.children)) {
-    for (const part of parts) {
-      if (!isToken(part)) end = lastEnd(part, end);
-      else if (part.startOffset >= least) end = Math.max(end, endOf(part));
-    }
-  }
-  return end;
+  const { startOffset, endOffset } = node.location!;
+  return { start: startOffset, end: endOffset! + 1 };
 }
 
 export function wordOf(token: IToken): Word {

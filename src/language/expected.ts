@@ -3,7 +3,8 @@ import type { AmountKind } from "../measure/index.js";
 import { cleanLine } from "./clean-line.js";
 import { tableLines } from "./line-table.js";
 import { areBracesMatched, cutLines, endOf, type Line } from "./lines.js";
-import { readingGrammar, tokenise } from "./reader.js";
+import { tokenise } from "./lexer.js";
+import { readingGrammar } from "./reader.js";
 import * as T from "./tokens.js";
 import { type BlockKind, INNER_WORDS, START, STATEMENTS } from "./vocabulary.js";
 

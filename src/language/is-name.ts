@@ -1,4 +1,4 @@
-import { tokenise } from "./reader.js";
+import { tokenise } from "./lexer.js";
 import { Name } from "./tokens.js";
 
 /** Whether a text is one name: a letter followed by letters, digits, `_` and `-`. */

@@ -4,7 +4,8 @@ import { layOut } from "./layout.js";
 import type { LineTable } from "./line-table.js";
 import { tableLines } from "./line-table.js";
 import { endOf } from "./lines.js";
-import { readTokens, tokenise } from "./reader.js";
+import { tokenise } from "./lexer.js";
+import { readTokens } from "./reader.js";
 import type { SyntaxTree } from "./syntax.js";
 import type { SyntaxProblem } from "./syntax-problem.js";
 

@@ -1,22 +1,8 @@
 import type { CstNode, IRecognitionException, IToken } from "chevrotain";
-import { Lexer } from "chevrotain";
 import { PlanGrammar } from "./grammar.js";
-import { LEXED } from "./tokens.js";
 
-let lexer: Lexer | undefined;
 let plain: PlanGrammar | undefined;
 let recovering: PlanGrammar | undefined;
-
-/** The tokens of a text; spaces and comments are left out. */
-export function tokenise(text: string): IToken[] {
-  return readingLexer().tokenize(text).tokens;
-}
-
-/** The lexer, made when it is first needed: it costs as much as reading a few plans. */
-function readingLexer(): Lexer {
-  lexer ??= new Lexer([...LEXED], { positionTracking: "onlyOffset", skipValidations: true });
-  return lexer;
-}
 
 /** What a text's tokens are, and what about them wasn't understood. */
 export interface Reading {

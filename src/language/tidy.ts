@@ -2,7 +2,7 @@ import type { IToken, TokenType } from "chevrotain";
 import { areBracesMatched, endOf } from "./lines.js";
 import { tableLines } from "./line-table.js";
 import { parse } from "./parse.js";
-import { tokenise } from "./reader.js";
+import { tokenise } from "./lexer.js";
 import * as T from "./tokens.js";
 import { STATEMENTS, WORD } from "./vocabulary.js";
 

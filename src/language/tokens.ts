@@ -23,52 +23,26 @@ const SPACES: Runs = [
   "\u3000\u3000",
   "\ufeff\ufeff",
 ];
-const DIGITS: Runs = ["09", ".."];
-const ANYTHING: Runs = ["\0\uffff"];
 
 function oneOf(runs: Runs): string {
   return runs.map((run) => `${run[0]!}-${run[1]!}`).join("");
-}
-
-/** The lexer's table has a row for each character up to this one, and then one for each 255. */
-const LAST_OWN_ROW = 255;
-
-/**
- * The characters that a token may begin with, one for each row of the lexer's table. Without them the
- * lexer would work them out from the pattern at every start, character by character.
- */
-function startsIn(runs: Runs): number[] {
-  return runs.flatMap((run) => {
-    const [first, last] = [run.charCodeAt(0), run.charCodeAt(1)];
-    const codes = [last];
-    for (let code = first; code < last; code = startOfNextRow(code)) codes.push(code);
-    return codes;
-  });
-}
-
-function startOfNextRow(code: number): number {
-  if (code <= LAST_OWN_ROW) return code + 1;
-  return (Math.floor(code / LAST_OWN_ROW) + 1) * LAST_OWN_ROW;
 }
 
 export const Space = createToken({
   name: "Space",
   pattern: new RegExp(`[${oneOf(SPACES)}]+`),
   group: Lexer.SKIPPED,
-  start_chars_hint: startsIn(SPACES),
   line_breaks: false,
 });
 export const Comment = createToken({
   name: "Comment",
   pattern: /#[^\r\n]*/,
-  start_chars_hint: ["#"],
   group: Lexer.SKIPPED,
   line_breaks: false,
 });
 export const LineEnd = createToken({
   name: "LineEnd",
   pattern: /\r\n|\n|\r/,
-  start_chars_hint: ["\r", "\n"],
   label: "the end of the line",
   line_breaks: true,
 });
@@ -76,13 +50,11 @@ export const Length = createToken({
   name: "Length",
   pattern: LENGTH_LITERAL,
   label: "a length",
-  start_chars_hint: startsIn(DIGITS),
   line_breaks: false,
 });
 export const Name = createToken({
   name: "Name",
   pattern: new RegExp(`[${oneOf(LETTERS)}](?:[${oneOf(LETTERS)}0-9_-]|[${oneOf(COMBINING)}])*`),
-  start_chars_hint: startsIn(LETTERS),
   label: "a name",
   line_breaks: false,
 });
@@ -91,27 +63,23 @@ export const TightTimes = createToken({
   name: "TightTimes",
   pattern: /(?<=[\d"'])x(?=[\d.(])/,
   label: "`x`",
-  start_chars_hint: ["x"],
   line_breaks: false,
 });
 export const Text = createToken({
   name: "Text",
   pattern: /"[^"\r\n]*"/,
-  start_chars_hint: ['"'],
   label: "a text in quotes",
   line_breaks: false,
 });
 export const OpenText = createToken({
   name: "OpenText",
   pattern: /"[^"\r\n]*/,
-  start_chars_hint: ['"'],
   line_breaks: false,
 });
 /** Anything else, so that the lexer never fails; the layout tells it and leaves it out. */
 export const Stray = createToken({
   name: "Stray",
   pattern: /[^]/,
-  start_chars_hint: startsIn(ANYTHING),
   line_breaks: true,
 });
 
@@ -135,7 +103,6 @@ export const Percent = createToken({
   name: "Percent",
   pattern: /(?<=\d[ \t]?)%/,
   label: "`%`",
-  start_chars_hint: ["%"],
   line_breaks: false,
 });
 export const Plus = mark("Plus", "+", [Operator, Sign]);
@@ -143,7 +110,7 @@ export const Minus = mark("Minus", "-", [Operator, Sign]);
 export const Star = mark("Star", "*", [Operator]);
 export const Slash = mark("Slash", "/", [Operator]);
 
-/** What the lexer itself tells apart. Words with a meaning are Names until the layout knows their place. */
+/** What the lexer itself tells apart; the first that fits is taken. Words with a meaning are Names until the layout knows their place. */
 export const LEXED: readonly TokenType[] = [
   Space,
   LineEnd,

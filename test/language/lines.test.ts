@@ -1,14 +1,11 @@
 import assert from "node:assert/strict";
-import { Lexer } from "chevrotain";
+import { tokenise } from "../../src/language/lexer.js";
 import { tableLines } from "../../src/language/line-table.js";
 import { areBracesMatched, cutLines } from "../../src/language/lines.js";
-import { LEXED } from "../../src/language/tokens.js";
-
-const lexer = new Lexer([...LEXED], { positionTracking: "onlyOffset" });
 
 /** Each line as its column, words and ending. */
 function cut(text: string): string[] {
-  const lines = cutLines(lexer.tokenize(text).tokens, tableLines(text));
+  const lines = cutLines(tokenise(text), tableLines(text));
   return lines.map(({ indent, tokens, ending }) =>
     [indent ?? "-", ...tokens.map(({ image }) => image), ending].join(" "),
   );
@@ -33,7 +30,7 @@ describe("cutting a text into lines", () => {
 });
 
 describe("braces", () => {
-  const matched = (text: string): boolean => areBracesMatched(lexer.tokenize(text).tokens);
+  const matched = (text: string): boolean => areBracesMatched(tokenise(text));
 
   it("match when each has its partner", () => {
     assert.ok(matched("a { b { } } c { }"));

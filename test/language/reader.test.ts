@@ -2,17 +2,13 @@ import assert from "node:assert/strict";
 import { buildTree } from "../../src/language/build-tree.js";
 import { layOut } from "../../src/language/layout.js";
 import { tableLines } from "../../src/language/line-table.js";
-import { readingGrammar, readTokens, tokenise } from "../../src/language/reader.js";
+import { tokenise } from "../../src/language/lexer.js";
+import { readingGrammar, readTokens } from "../../src/language/reader.js";
 import { exampleNames, exampleText } from "../support/examples.js";
 
 const laidOut = (text: string) => layOut(tokenise(text), tableLines(text));
 
 describe("the reader", () => {
-  it("cuts a text into tokens, spaces and comments left out", () => {
-    const images = tokenise("size 5 7/8 x 2 # face\n").map(({ image }) => image);
-    assert.deepEqual(images, ["size", "5 7/8", "x", "2", "\n"]);
-  });
-
   it("reads a whole text alike with the grammar that stops at an error and the one that goes on", () => {
     for (const name of exampleNames()) {
       const { tokens } = laidOut(exampleText(name));
