@@ -30,6 +30,9 @@ export const cutBeyondSaw: Rule = {
 };
 
 function findBeyond({ wall }: SolvedWall, plan: SolvedPlan, lay: SolvedLay, most: Nm): Finding[] {
+  const { face } = lay.lattice;
+  // No cut of a tile is longer than a way along two of its edges.
+  if (face.across + face.up <= most) return [];
   const beyond: number[] = [];
   let worst: Nm = 0;
   for (let i = 0; i < lay.pieces.count; i++) {

@@ -1,4 +1,5 @@
 import type { Nm } from "../measure/index.js";
+import type { Limits } from "../model/index.js";
 import {
   courseBottom,
   type Extent,
@@ -61,24 +62,50 @@ export function findCutSizes(wall: SolvedWall, plan: SolvedPlan, fault: SizeFaul
 }
 
 function groupFaults(sight: Sight, plan: SolvedPlan, { bits }: SizeFault): Group[] {
-  const { wall, lay, groups } = sight;
+  const { groups } = sight;
+  for (const { piece, faults } of faultyPieces(sight, plan)) {
+    if (faults & bits.across) addTo(sight, piece, "across");
+    if (faults & bits.up) addTo(sight, piece, "up");
+  }
+  return [...groups.values()];
+}
+
+/** A piece and all that is wrong with its size: a sum of FAULT. */
+interface FaultyPiece {
+  readonly piece: number;
+  readonly faults: number;
+}
+
+/** What is told of lays, and by which limits: each rule about sizes asks about all pieces. */
+const told = new WeakMap<
+  SolvedLay,
+  { readonly limits: Limits; readonly pieces: readonly FaultyPiece[] }
+>();
+
+function faultyPieces(
+  { wall, lay }: Sight,
+  { plan: { limits } }: SolvedPlan,
+): readonly FaultyPiece[] {
+  const known = told.get(lay);
+  if (known?.limits === limits) return known.pieces;
+  const pieces = findFaulty(wall, lay, limits);
+  told.set(lay, { limits, pieces });
+  return pieces;
+}
+
+function findFaulty(wall: SolvedWall, lay: SolvedLay, limits: Limits): FaultyPiece[] {
   const { bounds, count, course, cut, visible } = lay.pieces;
-  const judge = judgeOf(
-    judgedRegion(wall.wall, lay.region),
-    lay.lay,
-    plan.plan.limits,
-    isInside(wall),
-  );
+  const judge = judgeOf(judgedRegion(wall.wall, lay.region), lay.lay, limits, isInside(wall));
+  const found: FaultyPiece[] = [];
   for (let i = 0; i < count; i++) {
     if (cut[i] === 0 && !visible.has(i)) continue;
     const [left, bottom] = [bounds[4 * i]!, bounds[4 * i + 1]!];
     const [right, top] = [bounds[4 * i + 2]!, bounds[4 * i + 3]!];
     const tileLeft = tileLeftOf(lay.lattice, course[i]!, left);
     const faults = judgePiece(judge, left, bottom, right, top, tileLeft);
-    if (faults & bits.across) addTo(sight, i, "across");
-    if (faults & bits.up) addTo(sight, i, "up");
+    if (faults !== 0) found.push({ piece: i, faults });
   }
-  return [...groups.values()];
+  return found;
 }
 
 function addTo({ wall, lay, groups }: Sight, i: number, direction: Direction): void {

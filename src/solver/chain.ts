@@ -91,15 +91,18 @@ export function betweenRisers({ at, value }: Chain): Chain[] {
 
 /** The smallest and largest value between two places; a riser at one of them counts as far as it is within. */
 export function rangeBetween(chain: Chain, from: Nm, to: Nm): { low: Nm; high: Nm } {
-  if (chain.value.length === 1) return { low: chain.value[0]!, high: chain.value[0]! };
+  const { at, value } = chain;
+  if (value.length === 1) return { low: value[0]!, high: value[0]! };
   const a = valueAfter(chain, from);
   const b = valueAt(chain, to);
   let low = Math.min(a, b);
   let high = Math.max(a, b);
-  for (let i = 0; i < chain.at.length; i++) {
-    if (chain.at[i]! <= from || chain.at[i]! >= to) continue;
-    low = Math.min(low, chain.value[i]!);
-    high = Math.max(high, chain.value[i]!);
+  for (let i = 0; i < at.length; i++) {
+    const place = at[i]!;
+    if (place >= to) break;
+    if (place <= from) continue;
+    low = Math.min(low, value[i]!);
+    high = Math.max(high, value[i]!);
   }
   return { low, high };
 }
