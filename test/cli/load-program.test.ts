@@ -1,8 +1,10 @@
 import assert from "node:assert/strict";
+import { execFileSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
 import path from "node:path";
+import process from "node:process";
 import type { Script } from "node:vm";
-import { codeOf, loadProgram } from "../../src/cli/load-program.js";
+import { codeOf, loadProgram, V8_FLAGS } from "../../src/cli/load-program.js";
 import { workplace } from "./workplace.js";
 
 describe("a built program's load", () => {
@@ -49,5 +51,10 @@ describe("a built program's load", () => {
 
   it("says which file is missing", () => {
     assert.throws(() => loadProgram(place.path("cli/none.cjs")), /none\.cjs/);
+  });
+
+  it("tells V8 only what this version of it knows: of others it complains on standard error", () => {
+    const known = execFileSync(process.execPath, ["--v8-options"], { encoding: "utf8" });
+    for (const flag of V8_FLAGS) assert.ok(known.includes(`  ${flag.split("=")[0]!} (`), flag);
   });
 });
