@@ -1,11 +1,12 @@
-import { type Course, isSetCourse, softJoints, type SolvedWall } from "../../solver/index.js";
-import { boxRound, boxesOverlap, lineHeight, makeLabel } from "../labels.js";
-import { across, down, rounded } from "../picture.js";
+import type { SolvedWall } from "../../solver/index.js";
+import { boxRound, lineHeight, makeLabel } from "../labels.js";
+import { across } from "../picture.js";
 import type { DimensionRank, Label, PictureBox, RuledLine } from "../scene.js";
-import { fitText, textWidth } from "../text-metrics.js";
+import { fitText } from "../text-metrics.js";
+import { courseNumbers, softLabels } from "./course-numbers.js";
+import { centreLine, levelLine } from "./datum-lines.js";
 import { columnWishes, rightWish, rowWishes } from "./measures.js";
 import { layColumn, layRow } from "./rank.js";
-import { isMain } from "./main-lay.js";
 import type { Setting } from "./setting.js";
 import { edgeWords } from "./words.js";
 
@@ -17,7 +18,6 @@ export interface Margins {
 }
 
 const CAPTION_SIZE = 0.85;
-const NUMBER_SIZE = 0.8;
 /** From one row of dimensions to the next, and from the wall to the first column. */
 const ROW_PITCH = 1.95;
 const COLUMN_GAP = 0.9;
@@ -36,11 +36,13 @@ export function wallMargins(
   const above = aboveOf(solved, bare, setting);
   const columns = boxRound([bare, ...left.labels.map(boxOf), ...right.labels.map(boxOf)])!;
   const below = belowOf(solved, { ...bare, bottom: columns.bottom }, bare, told, setting);
-  const parts = [left, right, above, below, levelLine(bare, columns, below.labels, setting)];
+  const beside = [...left.labels, ...right.labels];
+  const centre = centreLine(above.centre, bare, [above.caption, ...below.labels], setting);
+  const level = levelLine(bare, columns, { beside, below: below.labels }, setting);
   return {
-    labels: parts.flatMap((part) => part.labels),
-    lines: parts.flatMap((part) => part.lines),
-    dimensions: parts.flatMap((part) => part.dimensions),
+    labels: [...beside, above.caption, above.centre, ...below.labels, level.label],
+    lines: [...left.lines, ...right.lines, ...below.lines, ...centre, ...level.lines],
+    dimensions: [...left.dimensions, ...right.dimensions, ...below.dimensions],
   };
 }
 
@@ -87,8 +89,12 @@ function columnsFrom(
   };
 }
 
-/** The top edge's caption, and over it the centre line's name where the two would touch. */
-function aboveOf(solved: SolvedWall, bare: PictureBox, setting: Setting): Margins {
+/** The top edge's caption, and over it the centre line's name. */
+function aboveOf(
+  solved: SolvedWall,
+  bare: PictureBox,
+  setting: Setting,
+): { caption: Label; centre: Label } {
   const { em } = setting;
   const size = CAPTION_SIZE * em;
   const middle = across(solved.wall.size.across / 2);
@@ -109,11 +115,7 @@ function aboveOf(solved: SolvedWall, bare: PictureBox, setting: Setting): Margin
     y: row - lineHeight(size),
     size,
   });
-  const line: RuledLine = {
-    kind: "centre",
-    points: [middle, centre.box.bottom, middle, bare.bottom + 0.5 * em].map(rounded),
-  };
-  return { labels: [caption, centre], lines: [line], dimensions: [] };
+  return { caption, centre };
 }
 
 /** The bottom edge's caption, the rows of dimensions, then what found no room elsewhere. */
@@ -154,33 +156,6 @@ function belowOf(
   };
 }
 
-/**
- * The level line runs past everything beside the wall, so that its name stands clear; past the words below it, too,
- * where they come that near.
- */
-function levelLine(
-  bare: PictureBox,
-  columns: PictureBox,
-  below: readonly Label[],
-  { em }: Setting,
-): Margins {
-  const end = columns.right + 0.6 * em;
-  const nameFrom = (x: number): Label =>
-    makeLabel({
-      text: "level line",
-      role: "caption",
-      x: x + 0.4 * em,
-      y: 0,
-      size: CAPTION_SIZE * em,
-      anchor: "start",
-    });
-  const near = below.filter(({ box }) => boxesOverlap(box, nameFrom(end).box));
-  const to = Math.max(end, ...near.map(({ box }) => box.right + 0.6 * em));
-  const label = nameFrom(to);
-  const points = [bare.left - 0.9 * em, 0, to, 0].map(rounded);
-  return { labels: [label], lines: [{ kind: "level", points }], dimensions: [] };
-}
-
 function sideCaption(
   solved: SolvedWall,
   side: "left" | "right",
@@ -195,66 +170,6 @@ function sideCaption(
   const text = fitText(words, bare.bottom - bare.top - em, size);
   const y = (bare.top + bare.bottom) / 2;
   return [makeLabel({ text, role: "caption", x, y, size, upward: true })];
-}
-
-/** The number of each course at its right end; every fifth, tenth ... where courses are low. */
-function courseNumbers(solved: SolvedWall, bare: PictureBox, { em }: Setting): Label[] {
-  const size = NUMBER_SIZE * em;
-  const numbers = solved.lays.filter(isMain).flatMap((lay) => {
-    const { face, joint } = lay.lattice;
-    const { bottom: low, top: high } = lay.region.bounds;
-    const course = across(face.up + joint);
-    const step = [1, 2, 5, 10, 20, 50, 100].find((n) => n * course >= lineHeight(size)) ?? 1000;
-    // That a course is set already is said in words, whatever the colours.
-    const textOf = ({ number }: Course): string =>
-      `${lay.below + number}${isSetCourse(lay, number) ? " set" : ""}`;
-    const widest = Math.max(0, ...lay.courses.map((course) => textWidth(textOf(course), size)));
-    return lay.courses
-      .filter(({ number }) => step === 1 || number === 1 || (lay.below + number) % step === 0)
-      .map((course) =>
-        makeLabel({
-          text: textOf(course),
-          role: "number",
-          x: bare.right + 0.5 * em + widest,
-          y: down((Math.max(course.bottom, low) + Math.min(course.top, high)) / 2),
-          size,
-          anchor: "end",
-        }),
-      );
-  });
-  // A course that is cut low, or lies between lays, stands nearer to the next one than a whole course does.
-  return clearOfEachOther(numbers);
-}
-
-/** Which level joints are soft, said beside the courses' numbers. */
-function softLabels(
-  solved: SolvedWall,
-  bare: PictureBox,
-  numbers: readonly Label[],
-  { em }: Setting,
-): Label[] {
-  const outer = Math.max(bare.right, ...numbers.map((label) => label.box.right));
-  const labels = softJoints(solved)
-    .runs.filter(({ way }) => way === "level")
-    .map(({ from, to }) =>
-      makeLabel({
-        text: "soft",
-        role: "number",
-        x: outer + 0.5 * em,
-        y: down((from + to) / 2),
-        size: NUMBER_SIZE * em,
-        anchor: "start",
-      }),
-    );
-  return clearOfEachOther(labels);
-}
-
-function clearOfEachOther(labels: readonly Label[]): Label[] {
-  return labels.reduce<Label[]>(
-    (kept, label) =>
-      kept.some(({ box }) => boxesOverlap(box, label.box)) ? kept : [...kept, label],
-    [],
-  );
 }
 
 function hasSideCaptions(bare: PictureBox, em: number): boolean {

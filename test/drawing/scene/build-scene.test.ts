@@ -8,6 +8,9 @@ import { ALONE } from "../../support/solve-text.js";
 import { checkScene } from "../support/check-scene.js";
 import { planOf, sceneOf, wallText } from "../support/scene-of.js";
 
+const LAID =
+  "    bond stack\n    joint 1/8\n    across full tile from left\n    up full course from bottom";
+
 describe("the scene of a plan", () => {
   for (const name of exampleNames()) {
     it(`has no text over another and none clipped: ${name}`, () => {
@@ -57,6 +60,21 @@ describe("the scene of a plan", () => {
       ),
     );
     checkScene(sceneOf(planOf(walls.join("\n"))), "unlike");
+  });
+
+  it("holds small walls of which low courses are set, alone and beside a tall one", () => {
+    const small = (face: string, size: string) =>
+      planOf(wallText("", "small", `${LAID}\n    set courses 1 to 1`))
+        .replace("6in x 3in", face)
+        .replace("40 x 30", size);
+    for (const face of ["6in x 3in", "3in x 1in", "1/2in x 1/2in"]) {
+      for (const size of ["12 x 6", "4 x 4"]) {
+        const text = small(face, size);
+        checkScene(sceneOf(text), `${face} on ${size}`);
+        const tall = wallText("", "tall").replace("40 x 30", "120 x 96");
+        checkScene(sceneOf(`${text}${tall}`), `${face} on ${size} beside a tall wall`);
+      }
+    }
   });
 
   it("holds a plan without a wall, and an empty one", () => {

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { badgeBox } from "../../../src/drawing/badge.js";
-import type { PictureBox, Place, Scene } from "../../../src/drawing/index.js";
+import type { PictureBox, Place, Scene, WallScene } from "../../../src/drawing/index.js";
 import { boxesOverlap, boxWithin } from "../../../src/drawing/labels.js";
 
 interface Named {
@@ -8,7 +8,7 @@ interface Named {
   readonly box: PictureBox;
 }
 
-/** The laws of every scene: no text over another, nothing clipped, numbers that print short. */
+/** The laws of every scene: no text over another or on a line to measure from, nothing clipped, numbers that print short. */
 export function checkScene(scene: Scene, what: string): void {
   const texts = textsOf(scene);
   for (const { name, box } of texts) {
@@ -23,7 +23,21 @@ export function checkScene(scene: Scene, what: string): void {
       assert.ok(!boxesOverlap(one.box, other.box), `${what}: ${one.name} lies over ${other.name}`);
     }
   }
+  for (const wall of scene.walls) checkDatumLines(wall, what);
   checkNumbers(scene, what);
+}
+
+/** No level or centre line runs through a word beside, over or below its wall. */
+function checkDatumLines({ name, labels, lines }: WallScene, what: string): void {
+  const datum = lines.filter(({ kind }) => kind === "level" || kind === "centre");
+  const words = labels.filter(({ role }) => ["caption", "number", "dimension"].includes(role));
+  for (const { kind, points } of datum) {
+    const [left, top, right, bottom] = points;
+    const run = { left: left!, top: top!, right: right!, bottom: bottom! };
+    const crossed = words.find(({ box }) => boxesOverlap(box, run));
+    const told = `${what}: ${name}'s ${kind} line runs through ${JSON.stringify(crossed?.text)}`;
+    assert.equal(crossed, undefined, told);
+  }
 }
 
 /** Every text and badge, in the picture's own frame. */
