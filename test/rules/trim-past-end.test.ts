@@ -1,5 +1,7 @@
 import assert from "node:assert/strict";
-import { findings, messages, type WallText } from "./wall-text.js";
+import { run } from "../../src/engine.js";
+import { ALONE } from "../support/solve-text.js";
+import { findings, messages, type WallText, wallText } from "./wall-text.js";
 
 const CODE = "trim/past-end";
 const SIDES =
@@ -64,5 +66,46 @@ describe(CODE, () => {
     assert.deepEqual(messages({ ...wall("20"), wall: door }, CODE), []);
     const bare = wall("1, 20").wall!.replace("frame nose mitre", "");
     assert.deepEqual(messages({ ...wall("1, 20"), wall: bare }, CODE), []);
+  });
+
+  /** The same window on a wall whose top steps down, at 40 in across, from 60 to 40 in. */
+  const stepped = (at: string, edges = SIDES): WallText => {
+    const outline = "outline 0, 0 to 60, 0 to 60, 40 to 40, 40 to 40, 60 to 0, 60";
+    return { ...wall(at, `${outline}\n${edges}`), size: "" };
+  };
+  // No law of laid walls holds for a frame that lies where no wall is: it is only told.
+  const told = (parts: WallText) =>
+    run(wallText(parts).replace(/^ *size $/m, ""), ALONE)
+      .diagnostics.filter(({ code }) => code === CODE)
+      .map(({ message }) => message);
+
+  it("tells one that reaches into a step of the outline by a nanometre, and is silent where it ends at its joint", () => {
+    assert.deepEqual(told(stepped("27 7/8, 46")), []);
+    assert.deepEqual(told(stepped("27 7/8 + nm, 46")), [
+      "the frame of window sash reaches 0+ in into the joint to the wall at a step of the top; " +
+        "its outer edge 0+ in further in, where tile may end, is wanted",
+    ]);
+    assert.deepEqual(told(stepped("45, 27 7/8")), []);
+    assert.match(told(stepped("45, 28"))[0]!, /1\/8 in into the joint to the ceiling at a step/);
+  });
+
+  it("tells one that reaches past the wall at a step, the short way out of it", () => {
+    const past =
+      /reaches 1 in past the wall at a step of the top; its outer edge 1 1\/8 in further in/;
+    assert.match(told(stepped("29, 46"))[0]!, past);
+    assert.match(told(stepped("45, 29"))[0]!, past);
+    // Its corner alone: 1 in across, 3 in up.
+    assert.match(told(stepped("29, 31"))[0]!, past);
+  });
+
+  it("tells one that reaches into the trim along a step", () => {
+    const trimmed = SIDES.replace("right wall movement 1/8", "right free trim nose");
+    assert.match(told(stepped("27, 46", trimmed))[0]!, /reaches 1 1\/8 in into the trim at a step/);
+  });
+
+  it("says nothing of a door's frame on a step of the floor", () => {
+    const outline = "outline 0, 0 to 40, 0 to 40, 4 to 60, 4 to 60, 60 to 0, 60";
+    const door = "door entry {\n at 44\n size 10 x 40\n movement 1/8\n frame nose mitre\n}";
+    assert.deepEqual(told({ size: "", edges: `${outline}\n${SIDES}`, wall: door }), []);
   });
 });

@@ -57,7 +57,8 @@ function offSteps(wall: SolvedWall, opening: Opening): Move[] {
 /** As far in as its frame reaches out, on one side of each direction. */
 function intoTile(wall: SolvedWall, opening: Opening): Move[] {
   const over = overreaches(wall, opening);
-  const by = (side: Side): Nm => over.find((each) => each.side === side)?.by ?? 0;
+  const by = (side: Side): Nm =>
+    Math.max(0, ...over.filter((each) => each.side === side).map((each) => each.by));
   const isWedged =
     (by("left") > 0 && by("right") > 0) || (by("bottom") > 0 && by("top") > 0) || over.length === 0;
   return isWedged

@@ -48,4 +48,15 @@ describe("an opening that stands where it can't", () => {
     assert.ok(moved.text.includes("at 47 7/8, 47 7/8\n"), moved.text);
     assert.ok(!moved.codes.includes(PAST));
   });
+
+  it("is moved out of a step of the outline, the short way", () => {
+    const outline = "outline 0, 0 to 60, 0 to 60, 40 to 40, 40 to 40, 60 to 0, 60";
+    const text = (at: string) =>
+      framed(at)
+        .replace("left wall", `${outline}\nleft wall`)
+        .replace(/^ *size 60 x 60$/m, "");
+    assert.deepEqual(moves(text("29, 45 1/2"), PAST), ["Move sash 1 1/8 in left"]);
+    const moved = mend(text("45, 29"), PAST, /Move sash 1 1\/8 in down/);
+    assert.ok(moved.text.includes("at 45, 27 7/8\n") && !moved.codes.includes(PAST));
+  });
 });
