@@ -33,6 +33,7 @@ import { takeRoomOption } from "./take-room-option.js";
 import { trimEdge } from "./trim-edge.js";
 import { wholeTiles } from "./whole-tiles.js";
 import { widenJoint } from "./widen-joint.js";
+import { widenSoftJoint } from "./widen-soft-joint.js";
 import { writeSetStart } from "./write-set-start.js";
 import { writeStart } from "./write-start.js";
 
@@ -50,6 +51,7 @@ const FIXERS: readonly Fixer[] = [
   trimEdge,
   swapTrim,
   softJoint,
+  widenSoftJoint,
   softenJoints,
   saidOnce,
   setAsLaid,
