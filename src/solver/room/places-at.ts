@@ -2,6 +2,7 @@ import type { Nm } from "../../measure/index.js";
 import { latticeOf } from "../lattice.js";
 import { acrossOrigin, upOrigin } from "../start.js";
 import { ROOM_LOOKS, ROOM_MOST } from "./budget.js";
+import { canStand } from "./can-stand.js";
 import { constantPlaces } from "./constant-places.js";
 import { placesOnMiddles, placesOnTiles, placesTied, reachingOf } from "./free-places.js";
 import type { WallFields } from "./wall-fields.js";
@@ -22,6 +23,8 @@ export class PlacesAt {
   constructor(
     private readonly fields: WallFields,
     private readonly direction: "x" | "y",
+    /** Whether what may move has to stay apart from the rest. */
+    private readonly isStrict: boolean,
   ) {
     this.tied = this.tiedOpening();
   }
@@ -38,6 +41,21 @@ export class PlacesAt {
     const places = this.placesOf(i, origin).map((at) => this.seen(i, origin, at));
     this.known.set(key, places);
     return places;
+  }
+
+  /** Adds the least that each wish for what may move misses with tiles from an origin, wherever that can stand. */
+  addLeastMissed(missed: Map<number, number>, origin: Nm): void {
+    for (const i of this.fields.wished[this.direction]) {
+      for (const { at, missed: each } of this.of(i, origin)) {
+        const less = each.filter(({ place, missed: by }) => by < (missed.get(place) ?? Infinity));
+        if (less.length === 0 || !this.canStand(i, at)) continue;
+        for (const { place, missed: by } of less) missed.set(place, by);
+      }
+    }
+  }
+
+  private canStand(i: number, at: Nm): boolean {
+    return !this.isStrict || canStand(this.fields, i, this.direction, at);
   }
 
   /** A place of an opening with what is missed there by tiles from an origin. */

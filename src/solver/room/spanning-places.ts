@@ -97,7 +97,7 @@ class Spanning {
   private placesAlong(direction: "x" | "y"): Nm[] {
     const places = this.lays.flatMap(({ lay, lattice, wanting }) => {
       const fields = this.fieldsOf(wanting, lay, lattice.joint, this.moving(this.wall));
-      const found = new PlacesAt(fields, direction).of(this.i, lattice[direction]);
+      const found = new PlacesAt(fields, direction, true).of(this.i, lattice[direction]);
       this.isThinned ||= fields.isThinned;
       return found.map(({ at }) => at);
     });

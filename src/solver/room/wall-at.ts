@@ -62,7 +62,10 @@ export class WallAt {
     sharers: number,
   ) {
     this.fields = new WallFields(wanting, wall, lay, joint, effort, sharers);
-    this.places = { x: new PlacesAt(this.fields, "x"), y: new PlacesAt(this.fields, "y") };
+    this.places = {
+      x: new PlacesAt(this.fields, "x", isStrict),
+      y: new PlacesAt(this.fields, "y", isStrict),
+    };
     this.across = new WaysAcross(
       this.fields,
       this.places.x,

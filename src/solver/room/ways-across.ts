@@ -85,7 +85,7 @@ export class WaysAcross {
     const { own, under } = fields.base(fields.drawn.stop).loose;
     const missed = new Map<number, number>();
     fields.addMissed(missed, "across", own, { x, y: 0 });
-    this.addOfMoving(missed, x);
+    this.places.addLeastMissed(missed, x);
     const isOver = (bound: Bound) =>
       most !== null && isNoLess(fields.wanting, missed, bound, 0, most);
     const imbalance = imbalanceAcross(own.balance, x);
@@ -99,17 +99,6 @@ export class WaysAcross {
     this.count();
     const bound = boundAcross(own, x, imbalance);
     return isOver(bound) ? null : leastCost(fields.wanting, missed, bound, 0);
-  }
-
-  /** The least that wishes for what may move miss with tiles from here. */
-  private addOfMoving(missed: Map<number, number>, x: Nm): void {
-    for (const i of this.fields.wished.x) {
-      for (const { missed: each } of this.places.of(i, x)) {
-        for (const { place, missed: more } of each) {
-          missed.set(place, Math.min(more, missed.get(place) ?? Infinity));
-        }
-      }
-    }
   }
 
   private count(): void {

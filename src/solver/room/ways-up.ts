@@ -151,7 +151,7 @@ export class WaysUp {
     const { own, under } = fields.base(stop).loose;
     const missed = new Map<number, number>();
     fields.addMissed(missed, "up", own, { x: 0, y });
-    this.addOfMoving(missed, y);
+    this.places.addLeastMissed(missed, y);
     const jointOver = fields.joint - fields.lay.joint.min;
     const isOver = (bound: Bound) =>
       most !== null && isNoLess(fields.wanting, missed, bound, jointOver, most);
@@ -171,16 +171,5 @@ export class WaysUp {
   private count(): void {
     const { own } = this.fields.first;
     this.fields.effort.cells += ROOM_LOOKS.bound * (1 + own.obstacles.length);
-  }
-
-  /** The least that wishes for what may move miss with courses from here. */
-  private addOfMoving(missed: Map<number, number>, y: Nm): void {
-    for (const i of this.fields.wished.y) {
-      for (const { missed: each } of this.places.of(i, y)) {
-        for (const { place, missed: more } of each) {
-          missed.set(place, Math.min(more, missed.get(place) ?? Infinity));
-        }
-      }
-    }
   }
 }

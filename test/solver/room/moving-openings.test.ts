@@ -10,7 +10,7 @@ import { fieldsOn, INCH } from "./small-room.js";
 const WISHES = "prefer {\n no cut under 1 1/2\n few cuts\n}\n";
 
 function movingOn(fields: WallFields): MovingOpenings {
-  const places = { x: new PlacesAt(fields, "x"), y: new PlacesAt(fields, "y") };
+  const places = { x: new PlacesAt(fields, "x", true), y: new PlacesAt(fields, "y", true) };
   return new MovingOpenings(fields, places, true);
 }
 

@@ -6,7 +6,7 @@ import { fieldsOn, INCH, MOVING, SASH } from "./small-room.js";
 
 function waysOf(sash: string, lay: string): WaysAcross {
   const fields = fieldsOn(sash, lay);
-  return new WaysAcross(fields, new PlacesAt(fields, "x"), () => null);
+  return new WaysAcross(fields, new PlacesAt(fields, "x", true), () => null);
 }
 
 describe("the ways to start across a wall", () => {

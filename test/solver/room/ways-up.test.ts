@@ -7,7 +7,7 @@ import { fieldsOn, SASH } from "./small-room.js";
 
 function waysOf(lay: string, sash = SASH): WaysUp {
   const fields = fieldsOn(sash, lay);
-  return new WaysUp(fields, new PlacesAt(fields, "y"));
+  return new WaysUp(fields, new PlacesAt(fields, "y", true));
 }
 
 describe("the heights of a wall's courses", () => {
