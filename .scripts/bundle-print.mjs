@@ -4,6 +4,7 @@
 import { build } from "esbuild";
 import { copyFileSync, readFileSync } from "node:fs";
 import path from "node:path";
+import { recordPackages } from "./bundled-packages.mjs";
 import { trueTypeAlone } from "./slim-fontkit.mjs";
 import { slimWriters } from "./slim-writers.mjs";
 import { ROOT } from "./steps.mjs";
@@ -78,11 +79,13 @@ const BUFFER =
 /** In a worker there is no `module`: what prints is found as `gaugelathPrint`. */
 const FOOTER = "if(typeof module==='object')module.exports=gaugelathPrint;";
 
+const PRINT = "dist/print.js";
+
 export async function bundlePrint() {
-  await build({
+  const { metafile } = await build({
     absWorkingDir: ROOT,
     entryPoints: ["src/sheets/print.ts"],
-    outfile: "dist/print.js",
+    outfile: PRINT,
     bundle: true,
     minify: true,
     platform: "browser",
@@ -94,8 +97,10 @@ export async function bundlePrint() {
     plugins: [standIns, trueTypeAlone, slimWriters, withoutBuffer],
     define: { "import.meta.url": '"file:///"' },
     footer: { js: FOOTER },
+    metafile: true,
     logLevel: "warning",
   });
+  recordPackages(PRINT, metafile);
   await subsetFonts();
   copyFileSync(
     path.join(ROOT, "node_modules", "@resvg", "resvg-wasm", "index_bg.wasm"),

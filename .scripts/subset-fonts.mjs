@@ -6,7 +6,8 @@ import path from "node:path";
 import subsetFont from "subset-font";
 import { ROOT } from "./steps.mjs";
 
-const PACKAGE = path.join(ROOT, "node_modules", "@expo-google-fonts", "open-sans");
+/** The folder of the package that the font is taken from. */
+export const FONT_PACKAGE = "node_modules/@expo-google-fonts/open-sans";
 const FILES = {
   regular: "400Regular/OpenSans_400Regular.ttf",
   bold: "700Bold/OpenSans_700Bold.ttf",
@@ -38,7 +39,7 @@ export async function subsetFonts() {
     Array.from({ length: last - first + 1 }, (_, i) => String.fromCodePoint(first + i)),
   ).join("");
   for (const [name, file] of Object.entries(FILES)) {
-    const whole = readFileSync(path.join(PACKAGE, file));
+    const whole = readFileSync(path.join(ROOT, FONT_PACKAGE, file));
     const kept = await subsetFont(whole, letters, {
       targetFormat: "truetype",
       noHinting: true,

@@ -3,6 +3,7 @@
 import { build } from "esbuild";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
+import { recordPackages } from "../bundled-packages.mjs";
 import { gaugelath } from "../examples.mjs";
 import { ROOT } from "../steps.mjs";
 
@@ -11,6 +12,7 @@ const COMMON = {
   bundle: true,
   minify: true,
   target: "es2022",
+  metafile: true,
   logLevel: "warning",
 };
 const BOTH_HOSTS = {
@@ -80,7 +82,12 @@ const BUNDLES = [
 
 /** Makes the bundles, and the walkthrough's picture; the command line must stand in dist/ already. */
 export async function bundleExtension() {
-  await Promise.all(BUNDLES.map(({ to, ...options }) => build({ ...options, outfile: to })));
+  await Promise.all(
+    BUNDLES.map(async ({ to, ...options }) => {
+      const { metafile } = await build({ ...options, outfile: to });
+      recordPackages(to, metafile);
+    }),
+  );
   gaugelath("draw", "media/walkthrough/first-wall.tileplan", "-o", "dist/first-wall.svg");
 }
 

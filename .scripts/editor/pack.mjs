@@ -9,25 +9,7 @@ import { fileURLToPath } from "node:url";
 import sharp from "sharp";
 import { ROOT } from "../steps.mjs";
 import { noticesText } from "./notices.mjs";
-
-const FILES = [
-  "LICENSE",
-  "CHANGELOG.md",
-  "language-configuration.json",
-  "syntaxes/tileplan.tmLanguage.json",
-  "syntaxes/snippets.json",
-  "media/icon.png",
-  "media/file-light.svg",
-  "media/file-dark.svg",
-  "media/preview.css",
-  "media/walkthrough",
-  "dist/extension.js",
-  "dist/server.js",
-  "dist/preview.js",
-  "dist/print.js",
-  "dist/fonts",
-  "dist/first-wall.svg",
-];
+import { FILES } from "./packed-files.mjs";
 
 /** What the editor has no use for in a manifest. */
 const REPOSITORY_ONLY = [
@@ -61,7 +43,7 @@ export async function packExtension() {
   const manifest = packedManifest();
   writeFileSync(path.join(stage, "package.json"), JSON.stringify(manifest, null, 2));
   await packReadme(stage);
-  writeFileSync(path.join(stage, "NOTICES.txt"), noticesText());
+  writeFileSync(path.join(stage, "NOTICES.txt"), noticesText(FILES));
   const file = path.join(ROOT, "dist", "gaugelath.vsix");
   const options = {
     dependencies: false,
