@@ -177,10 +177,12 @@ class RoomSearch {
       return [];
     }
     const known = all.map(({ joints }) => joints.get(group!.walls[0]!)!);
+    let alone: readonly Nm[] | null = null;
     const isPromising = ({ least }: BoundedJoints) => !bar || compareCosts(least, bar) < 0;
     const found = all.slice(1).flatMap((next, k): Joints[] => {
       if (!isPromising(all[k]!) && !isPromising(next)) return [];
-      return this.jointsOf(group!.walls, true)
+      alone ??= this.jointsOf(group!.walls, true);
+      return alone
         .filter((joint) => joint > known[k]! && joint < known[k + 1]!)
         .map((joint) => new Map(group!.walls.map((i) => [i, joint])));
     });
