@@ -1,4 +1,4 @@
-import { acrossWords, choiceText, upWords } from "../sheets/index.js";
+import { acrossWords, choiceText, exactJointWords, upWords } from "../sheets/index.js";
 import { FLATNESS, flatnessFor } from "../rules/index.js";
 import { moduleAcross, moduleUp, type SolvedLay, visibleBounds } from "../solver/index.js";
 import type { Figures } from "./figures.js";
@@ -17,13 +17,13 @@ export function hoverLay(parts: readonly SolvedLay[], figures: Figures): string 
   const { lay, lattice, choice } = solved;
   const { tile } = lay;
   const { unit } = figures;
-  const chosen = (part: "across" | "up" | "joint"): string =>
+  const chosen = (part: "across" | "up"): string =>
     choice?.left.includes(part) ? " (chosen)" : "";
   return paragraphs([
     heading("lay", tile.name, tile.title),
     lines([
       `face ${figures.size(tile.face.across, tile.face.up)}, module ${figures.size(moduleAcross(lattice), moduleUp(lattice))}`,
-      `joint ${figures.length(solved.joint)}${chosen("joint")}`,
+      jointWords(solved, figures),
       plain(acrossWords(solved.across, unit)) + chosen("across"),
       plain(upWords(solved.up, unit)) + chosen("up"),
       ...parts.flatMap((part) => setFigures(part, figures)),
@@ -33,6 +33,14 @@ export function hoverLay(parts: readonly SolvedLay[], figures: Figures): string 
     choice ? columns([...choiceText(choice, unit)].map(outdented).join("")) : null,
     choice ? "The lamp writes what was chosen down, so that it stays." : null,
   ]);
+}
+
+/** A joint that was chosen as wide as no spacer is told exactly, too, with the spacers that come nearest to it. */
+function jointWords(solved: SolvedLay, figures: Figures): string {
+  const joint = `joint ${figures.length(solved.joint)}`;
+  if (!solved.choice?.left.includes("joint")) return joint;
+  const exact = exactJointWords(solved, figures.unit);
+  return `${joint} (chosen${exact ? `: ${exact}` : ""})`;
 }
 
 /** Told here, since no plan can show it: every lay wants it, and only the wall has it. */

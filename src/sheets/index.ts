@@ -20,6 +20,7 @@ export { readingText } from "./reading-text.js";
 export { sheetJson } from "./sheet-json/sheet-json.js";
 export { SHEET_SCHEMA } from "./sheet-json/sheet-schema.js";
 export { showText } from "./show-text.js";
+export { exactJointWords } from "./spacer-words.js";
 export { solvedJson } from "./solved-json.js";
 export { usualPaper } from "./usual-paper.js";
 export { ownVolumeWords } from "./purchases/amounts.js";

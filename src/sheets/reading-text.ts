@@ -5,6 +5,7 @@ import type { SolvedInside, SolvedLay, SolvedPlan, SolvedWall } from "../solver/
 import { choiceText } from "./choice-text.js";
 import { layReading, type LayReading } from "./reading.js";
 import { softPlaces } from "./soft-places.js";
+import { spacerWords } from "./spacer-words.js";
 import { acrossWords, upWords } from "./start-words.js";
 
 /** The dust: OSHA 29 CFR 1926.1153 Table 1; the saw: 29 CFR 1926.404(b)(1). */
@@ -75,7 +76,9 @@ function* startText(solved: SolvedLay, units: Unit): Generator<string> {
   const { choice } = solved;
   const chosen = (part: "across" | "up" | "joint"): string =>
     choice?.left.includes(part) ? "   # chosen" : "";
-  yield `  joint ${exactLength(solved.joint, units)}${chosen("joint")}\n`;
+  const spacers = spacerWords(solved, units);
+  const joint = exactLength(solved.joint, units);
+  yield `  joint ${joint}${chosen("joint")}${spacers ? `; ${spacers}` : ""}\n`;
   yield `  ${acrossWords(solved.across, units)}${chosen("across")}\n`;
   yield `  ${upWords(solved.up, units)}${chosen("up")}\n`;
   if (choice) yield* choiceText(choice, units);

@@ -11,6 +11,7 @@ import {
 import { plateWords } from "./plate-words.js";
 import { layReading } from "./reading.js";
 import { softPlaces } from "./soft-places.js";
+import { spacerWords } from "./spacer-words.js";
 import { acrossWords, upWords } from "./start-words.js";
 
 /**
@@ -87,7 +88,8 @@ function* layText(wall: SolvedWall, solved: SolvedLay, units: Unit): Generator<s
     choice?.left.includes(part) ? ", chosen" : "";
   const bonding = bond.kind === "stack" ? "stack bond" : `running bond ${bond.p}/${bond.q}`;
   yield `  tile ${tile.name} ${length(tile.face.across)} x ${length(tile.face.up)}, ${bonding}\n`;
-  yield `  joint ${exactLength(joint, units)}${chosen("joint")}\n`;
+  const spacers = spacerWords(solved, units);
+  yield `  joint ${exactLength(joint, units)}${chosen("joint")}${spacers ? `, ${spacers}` : ""}\n`;
   yield `  ${acrossWords(solved.across, units)}${chosen("across")}\n`;
   yield `  ${upWords(solved.up, units)}${chosen("up")}\n`;
   const { pieces, cuts, courses, smallest } = layReading(wall.wall, solved);

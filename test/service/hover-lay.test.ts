@@ -62,4 +62,14 @@ describe("a lay in figures", () => {
     assert.match(text, /ends of course 7: /);
     assert.ok(!text.includes("ends of course 1:"));
   });
+
+  it("tells a joint that was chosen as wide as no spacer exactly, and the nearest spacers", () => {
+    const wished = "prefer {\n  whole courses at top\n}\n";
+    const lines = "    joint 1/16 to 3/16\n    up full course from bottom\n";
+    // 16 courses of 2 7/8 in, each with a joint of 0.08 in, between joints of 1/8 in.
+    const text = wished + wallPlan(lines).replace("47 3/16", "47.53");
+    const [wall] = stateOf(text).outcome.solved.walls;
+    const told = hoverLay(wall!.lays, new Figures("inch"));
+    assert.match(told, /joint 3\/32- in \(chosen: exactly 2\.032 mm, nearest spacers 5\/64 in\)/);
+  });
 });

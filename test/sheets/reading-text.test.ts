@@ -35,4 +35,13 @@ describe("readingText", () => {
       /\n {2}not laid: it asks for \d+ pieces, and the most is 2000000\n/,
     );
   });
+
+  it("tells the spacers nearest to a joint that was chosen as wide as none", () => {
+    const tile = "units inch\ntile field {\n face 4 x 4\n thickness 1/4\n}\n";
+    // 5 courses of 4 in, each with a joint of 0.08 in.
+    const wall =
+      "wall back {\n size 40 x 20.4\n left free\n right free\n bottom free\n top free\n lay field {\n bond stack\n joint 1/16 to 3/16\n across full tile from left\n up full course from bottom\n }\n}\n";
+    const text = reading(`prefer {\n whole courses at top\n}\n${tile}${wall}`);
+    assert.match(text, /^ {2}joint 0\.08 {3}# chosen; nearest spacers 5\/64 in$/m);
+  });
 });

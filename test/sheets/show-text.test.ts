@@ -103,4 +103,29 @@ describe("showText", () => {
       /\nfindings\n(?: {2}.*\n)* {2}back: error joint\/too-narrow: /,
     );
   });
+
+  it("tells the spacers nearest to a joint that was chosen as wide as none", () => {
+    // 5 courses of 4 in, each with a joint of 0.08 in, between joints of 1/8 in.
+    const wall = `wall back {
+  size 40 x 20.65
+  bottom pan movement 1/8
+  top ceiling movement 1/8
+  left free
+  right free
+  lay field {
+    bond stack
+    joint 1/16 to 3/16
+    across full tile from left
+    up full course from bottom
+  }
+}
+`;
+    const tile = "units inch\ntile field {\n face 4 x 4\n thickness 1/4\n}\n";
+    const { solved, diagnostics } = run(
+      `prefer {\n whole courses at top\n}\n${tile}${wall}`,
+      ALONE,
+    );
+    const text = [...showText(solved, diagnostics)].join("");
+    assert.match(text, /^ {2}joint 0\.08, chosen, nearest spacers 5\/64 in$/m);
+  });
 });

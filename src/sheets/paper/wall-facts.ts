@@ -1,6 +1,7 @@
 import { plainText } from "../../drawing/index.js";
 import { scaleRounded } from "../../measure/index.js";
 import { moduleAcross, type SolvedLay, type SolvedWall } from "../../solver/index.js";
+import { exactJointWords } from "../spacer-words.js";
 import type { Ground } from "./ground.js";
 import type { Table } from "./paper.js";
 import { table } from "./blocks.js";
@@ -48,7 +49,7 @@ function layFacts(ground: Ground, laid: SolvedLay): string[][] {
       ].join(", "),
     ],
     ...lot,
-    ["Joint", length(laid.joint)],
+    ["Joint", jointWords(laid, ground)],
     ["Bond", bondWords(bond) + offsetWords(ground, laid)],
     ["Start", startWords(laid, ground)],
     [
@@ -56,6 +57,11 @@ function layFacts(ground: Ground, laid: SolvedLay): string[][] {
       `${length(solved.plan.bed)} after embedding; with the tile ${length(solved.plan.bed + tile.thickness)}`,
     ],
   ];
+}
+
+function jointWords(laid: SolvedLay, { length, solved }: Ground): string {
+  const exact = exactJointWords(laid, solved.plan.units);
+  return length(laid.joint) + (exact ? `: ${exact}` : "");
 }
 
 function offsetWords({ length }: Ground, { lay, lattice }: SolvedLay): string {

@@ -44,4 +44,17 @@ describe("the facts of a wall", () => {
     const rows = wallFacts({ ...ground, revision: null }, wallOf(ground), "B").rows;
     assert.ok(rows.every(([what]) => what !== "Revision"));
   });
+
+  it("say exactly how wide a joint is that was chosen as wide as no spacer", () => {
+    // 5 courses of 4 in, each with a joint of 0.08 in, between joints of 1/8 in.
+    const text = planOf(wallText({ size: "40 x 20.65" })).replace(
+      "    joint 1/8\n",
+      "    joint 1/16 to 3/16\n",
+    );
+    const open = groundFor(`prefer {\n whole courses at top\n}\n${text}`);
+    const told = new Map(
+      wallFacts(open, wallOf(open), "B").rows.map(([what, figure]) => [what, figure]),
+    );
+    assert.equal(told.get("Joint"), "3/32- in: exactly 2.032 mm, nearest spacers 5/64 in");
+  });
 });
