@@ -43,6 +43,10 @@ function taperWords(taper: Taper, { cut: { box } }: Batch, both: Print): string 
   const [begin, end] = whole
     ? [`the ${one}`, `the ${other}`]
     : [both(from), `${both(to)} from its ${one}`];
+  if (first === last) {
+    // What a riser takes beside a slope that comes down to nothing, or a bend of a side that goes on level: no taper.
+    return `straight cut along the ${side}: ${both(first)} ${what} between ${both(from)} and ${both(to)} from its ${one}`;
+  }
   return `taper along the ${side}: ${both(first)} ${what} at ${begin}, ${both(last)} at ${end}`;
 }
 

@@ -1,7 +1,9 @@
 import assert from "node:assert/strict";
 import { cutSteps, KIND_WORDS } from "../../../src/sheets/paper/cut-words.js";
 import type { Batch, PieceCut } from "../../../src/takeoff/index.js";
-import { inches, laid, wallText } from "../setting-out/plans.js";
+import { takeoff } from "../../../src/takeoff/index.js";
+import { solveClean } from "../../support/solve-text.js";
+import { inches, laid, planOf, wallText } from "../setting-out/plans.js";
 import { formatLength } from "../../../src/measure/index.js";
 
 const { lay } = laid(wallText());
@@ -56,6 +58,32 @@ describe("the steps of a cut", () => {
     assert.deepEqual(steps({ tapers: [{ side: "bottom", ...taper }] }), [
       "taper along the bottom: 4 in high at 1 in, 3 in at 4 in from its left",
     ]);
+  });
+
+  it("tell an edge that is as far in at both ends as a straight cut", () => {
+    const cut = { from: 0, to: inches(1.5), first: inches(3), last: inches(3) };
+    assert.deepEqual(steps({ tapers: [{ side: "left", ...cut }] }), [
+      "straight cut along the left: 3 in wide between 0 in and 1 1/2 in from its bottom",
+    ]);
+  });
+
+  it("tell what a riser takes beside a slope that rises from nothing as a taper and a straight cut", () => {
+    // The floor rises from 1 in across to 1 1/2 in at 3 in, and falls back to nothing there.
+    const outline = "outline 0, 0 to 1, 0 to 3, 1 1/2 to 3, 0 to 40, 0 to 40, 24 to 0, 24";
+    const text = planOf(
+      wallText()
+        .replace(/^ *size .*$/m, `  ${outline}`)
+        .replace(/ (movement|joint) 1\/8$/gm, " joint 0"),
+    );
+    const { batches } = takeoff(solveClean(text).solved).walls[0]!;
+    const told = batches.flatMap((batch) => cutSteps(batch, (nm) => formatLength(nm, "inch")));
+    assert.deepEqual(
+      told.filter((step) => step.includes("along the")),
+      [
+        "taper along the bottom: 4 in high at 1 in, 2 1/2 in at 3 in from its left",
+        "straight cut along the left: 1 in wide between 0 in and 1 1/2 in from its bottom",
+      ],
+    );
   });
 
   it("tell a notch by its size and where it begins from the edges it leaves", () => {
