@@ -52,7 +52,7 @@ export interface LaidEnd {
 }
 
 /** The left edge of the tile with which a course goes on from another wall's. */
-export function carriedOrigin(
+function carriedOrigin(
   plan: Plan,
   { wall, region, lay, joint }: Ground,
   across: CarriedStart,
@@ -66,8 +66,24 @@ export function carriedOrigin(
     { edge: wall.edges[across.corner], joint },
     { edge: from.wall.edges[side], joint: from.lattice.joint },
   );
-  const width = firstWidth(across, lay, joint, shown, gap);
   const line = endLine(region, across.corner, course.bottom, course.bottom + lay.tile.face.up);
+  return originBehind({ lay, joint }, across, { line, shown, gap });
+}
+
+/** Where a course ends at a corner, what is seen of the other wall's last tile there, and what stands between them; nm. */
+export interface CornerCourse {
+  readonly line: Nm;
+  readonly shown: Nm;
+  readonly gap: Nm;
+}
+
+/** The left edge of the tile with which a course goes on behind a corner. */
+export function originBehind(
+  { lay, joint }: Pick<Ground, "lay" | "joint">,
+  across: CarriedStart,
+  { line, shown, gap }: CornerCourse,
+): Nm {
+  const width = firstWidth(across, lay, joint, shown, gap);
   return across.corner === "left" ? line + width - lay.tile.face.across : line - width;
 }
 

@@ -31,9 +31,15 @@ export function courseEnd(
       ? lastBefore(origin, module, line)
       : firstPast(origin, face.across, module, line);
   const left = origin + place * module;
-  const reach = (end: Nm): Nm =>
-    Math.min(face.across, side === "right" ? end - left : left + face.across - end);
-  return { shown: reach(line), cut: reach(bare) };
+  return {
+    shown: reachTo(line, side, left, face.across),
+    cut: reachTo(bare, side, left, face.across),
+  };
+}
+
+/** How far a tile from `left` reaches to an end at a side. */
+function reachTo(end: Nm, side: EndSide, left: Nm, face: Nm): Nm {
+  return Math.min(face, side === "right" ? end - left : left + face - end);
 }
 
 /** Where what is seen of a course ends at a side; at the narrow end where that slopes. */

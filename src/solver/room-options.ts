@@ -1,7 +1,8 @@
 import type { Wish } from "../model/index.js";
 import { MEASURES } from "./choose/index.js";
 import { moduleAcross } from "./lattice.js";
-import { type Measured, measureRoom } from "./room/index.js";
+import { type Measured, measureRoom, type RoomFound } from "./room/index.js";
+import type { NearerThan } from "./searches.js";
 import { solveTogether } from "./solve-together.js";
 import type { Score, SolvedPlan, SolvedWall } from "./solved.js";
 
@@ -47,7 +48,7 @@ export function wishOutcomes(solved: SolvedPlan): readonly WishOutcome[] {
 
 function findOutcomes(solved: SolvedPlan): WishOutcome[] {
   if (!solved.room) return [];
-  const { asked } = solved.room;
+  const { asked, searches } = solved.room;
   const own = layoutOf(solved, asked.wishes);
   // A check asks for all of them: together they may take half as long as the plan's own layout.
   const share = 1 / (2 * own.misses.filter((missed) => missed > 0).length);
@@ -55,9 +56,26 @@ function findOutcomes(solved: SolvedPlan): WishOutcome[] {
     const missed = own.misses[i]!;
     if (missed === 0) return { wish, missed, nearest: null };
     const first = [wish, ...asked.wishes.filter((other) => other !== wish)];
-    const nearest = layoutOf(solveTogether(asked, first, share), asked.wishes);
+    const nearest = layoutOf(
+      solveTogether(asked, first, { share, nearer: nearerThan(searches, i + 1, missed) }),
+      asked.wishes,
+    );
     return { wish, missed, nearest: nearest.misses[i]! < missed ? nearest : null };
   });
+}
+
+/**
+ * What a search for a wish at a place may begin with: searches whose costs tell all that is missed of it. Lays that wait for others
+ * are told more than once; what goes on from another isn't weighed, so that then nothing is known.
+ */
+function nearerThan(
+  searches: readonly RoomFound[],
+  place: number,
+  missed: number,
+): NearerThan | null {
+  const clusters = searches.flatMap((found) => found.clusters);
+  const weighed = clusters.reduce((sum, laid) => sum + (laid?.cost[place] ?? 0), 0);
+  return weighed >= missed ? { searches, place } : null;
 }
 
 /** More ways to lay a room than this are not told. */

@@ -5,6 +5,7 @@ import { KnownLays } from "./known-lays.js";
 import { layPairs } from "./lay-pairs.js";
 import { isLeft, type LoneLay } from "./lone-lays.js";
 import { type LayPair, layRoom } from "./room/index.js";
+import type { Searches } from "./searches.js";
 import type { Region, RoomChoice } from "./solved.js";
 
 type Weighed = Pick<RoomChoice, "weighed" | "capped">;
@@ -17,20 +18,21 @@ export interface RoundsSettled {
 
 /**
  * Searches lays in rounds, in each those that nothing they hang from is left open for, beside those that have their
- * place. `share` is what part of all looks each round may take.
+ * place. `share` is what part of all looks each round may take; each is one of the searches.
  */
 export function settleInRounds(
   plan: Plan,
   all: readonly LoneLay[],
   wishes: readonly Wish[],
   share: number,
+  searches: Searches,
 ): RoundsSettled {
   const known = new KnownLays(plan, all);
   let room: Weighed = { weighed: 0, capped: false };
   let waiting = all.filter(isLeft);
   while (waiting.length > 0) {
     const ready = waiting.filter((lone) => known.isReady(lone));
-    const { weighed, capped } = searchRound(known, ready, wishes, share);
+    const { weighed, capped } = searchRound(known, ready, wishes, share, searches);
     room = { weighed: room.weighed + weighed, capped: room.capped || capped };
     waiting = waiting.filter((lone) => known.foundOf(lone) === null);
   }
@@ -43,20 +45,23 @@ function searchRound(
   ready: readonly LoneLay[],
   wishes: readonly Wish[],
   share: number,
+  searches: Searches,
 ): Weighed {
   const { lays, pairs } = laysOfRound(known, ready);
   const walls = lays.map((lone) =>
     ready.includes(lone) ? leftLay(known, lone) : standingLay(known, lone),
   );
-  const { walls: found, room } = layRoom(known.plan, walls, wishes, {
+  const laid = layRoom(known.plan, walls, wishes, {
     tiledAt: tiledBy(known, lays),
     pairs,
     share,
+    nearer: searches.next,
   });
+  searches.add(laid.found);
   lays.forEach((lone, i) => {
-    if (ready.includes(lone)) known.settle(lone, found.get(walls[i]!)!);
+    if (ready.includes(lone)) known.settle(lone, laid.walls.get(walls[i]!)!);
   });
-  return room;
+  return laid.room;
 }
 
 /** The lays of a round, and which of them meet at corners, by their numbers among these. */

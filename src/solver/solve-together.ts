@@ -5,19 +5,28 @@ import { layWall } from "./lay-wall.js";
 import { isLaidWhole } from "./lone-lays.js";
 import { bareWall, refusals } from "./refusals.js";
 import { isFree, isSharingJoint } from "./room/index.js";
+import { OWN_TERMS, type SearchTerms } from "./searches.js";
 import { settleLays } from "./settle-lays.js";
 import type { SolvedPlan } from "./solved.js";
 import { asSettled } from "./start.js";
 import { solveInOrder } from "./start-order.js";
 
-/** Lays all walls of a plan together, for these wishes in this order; `share` is what part of all looks may be taken. */
-export function solveTogether(asked: Plan, wishes: readonly Wish[], share = 1): SolvedPlan {
+/** Lays all walls of a plan together, for these wishes in this order; `terms` by default are those of a plan's own layout. */
+export function solveTogether(
+  asked: Plan,
+  wishes: readonly Wish[],
+  terms: SearchTerms = OWN_TERMS,
+): SolvedPlan {
   const refused = refusals(asked);
   // Without wishes, free places and shared joints the lays of a wall are chosen one by one, as everywhere.
   const isTogether = (wall: Wall) =>
     wishes.length > 0 || isLaidWhole(wall) || isFree(wall) || isSharingJoint(wall);
   const laid = asked.walls.filter((wall, i) => !refused[i] && wall.lays.length > 0);
-  const { walls: settled, room } = settleLays(asked, laid.filter(isTogether), wishes, share);
+  const {
+    walls: settled,
+    room,
+    searches,
+  } = settleLays(asked, laid.filter(isTogether), wishes, terms);
   const plan = { ...asked, walls: asked.walls.map((wall) => settled.get(wall)?.wall ?? wall) };
   const walls = solveInOrder(plan.walls, (wall, i, solved) => {
     if (refused[i] || wall.lays.length === 0) return bareWall(plan, wall, refused[i] ?? null);
@@ -30,5 +39,5 @@ export function solveTogether(asked: Plan, wishes: readonly Wish[], share = 1): 
       return carryOn(plot, follows ? { ...start, across: follows } : start, solved);
     });
   });
-  return { plan, room: { ...room, asked }, walls };
+  return { plan, room: { ...room, asked, searches }, walls };
 }

@@ -13,6 +13,7 @@ import type {
 import type { Box } from "./box.js";
 import type { Chain } from "./chain.js";
 import type { PieceTable } from "./piece-table.js";
+import type { RoomFound } from "./room/index.js";
 import type { Ring, Shape } from "./shape.js";
 import type { SettledStart } from "./start.js";
 
@@ -221,6 +222,10 @@ export interface SolvedPlan {
   /** With the openings and heights that the text leaves free where they are settled. */
   readonly plan: Plan;
   /** Where the plan has wishes or leaves places free: how its walls were chosen, for the plan as the text has it. */
-  readonly room?: RoomChoice & { readonly asked: Plan };
+  readonly room?: RoomChoice & {
+    readonly asked: Plan;
+    /** The searches that it was laid by, in their order: those for what wishes cost begin with what they found. */
+    readonly searches: readonly RoomFound[];
+  };
   readonly walls: readonly SolvedWall[];
 }

@@ -1,5 +1,6 @@
 import assert from "node:assert/strict";
 import { NM_PER } from "../../src/measure/index.js";
+import { Searches } from "../../src/solver/searches.js";
 import { settleInRounds } from "../../src/solver/settle-rounds.js";
 import type { PanelText } from "./free-wall-text.js";
 import { lonePanel } from "./lone-panel.js";
@@ -8,7 +9,10 @@ const IN = NM_PER.inch;
 
 function settled(parts: PanelText) {
   const panel = lonePanel(parts);
-  return { ...panel, ...settleInRounds(panel.plan, panel.all, panel.plan.wishes, 1) };
+  return {
+    ...panel,
+    ...settleInRounds(panel.plan, panel.all, panel.plan.wishes, 1, new Searches(null)),
+  };
 }
 
 describe("lays that are settled in rounds", () => {

@@ -1,9 +1,9 @@
 import type { Nm } from "../../measure/index.js";
 import type { CarriedStart, Lay, Plan } from "../../model/index.js";
-import { carriedOrigin, restOf } from "../carry-start.js";
+import { originBehind, restOf } from "../carry-start.js";
 import { bareLine, endLine } from "../course-end.js";
 import { courseBottom, courseShift, moduleUp } from "../lattice.js";
-import type { BondEnd } from "./bond-miss.js";
+import { type BondEnd, gapBetween } from "./bond-miss.js";
 
 /** A start that goes on from another wall. */
 export interface Carried {
@@ -30,17 +30,21 @@ export function carriedStarts(
   const isOneBond = own.p * other.q === other.p * own.q;
   const many = isOneBond ? 1 : own.q * other.q;
   const ahead = Math.round((own.y - other.y) / moduleUp(own));
-  return Array.from({ length: many }, (_, i) => i + 1).flatMap((course) => {
+  const ways = waysFrom(from.laid.wall.name, to.side);
+  const gap = gapBetween(plan, to, from);
+  const found: Carried[] = [];
+  for (let course = 1; course <= many; course++) {
     const pair = { bottom: courseBottom(own, course), other: course + ahead };
     const shift = courseShift(own, course);
-    const { wall, region } = to.laid;
-    const ground = { wall, region, lay, joint: own.joint };
-    const said = waysFrom(from.laid.wall.name, to.side).map((way): Carried => {
-      const x = carriedOrigin(plan, ground, way, pair, from.laid) - shift;
-      return { x, said: course === 1 && isOnly ? way : null };
-    });
-    return [...said, { x: offcutOrigin(to, from, isOver, pair) - shift, said: null }];
-  });
+    const line = endLine(to.laid.region, to.side, pair.bottom, pair.bottom + own.face.up);
+    const behind = { line, shown: from.at(pair.other).shown, gap };
+    for (const way of ways) {
+      const x = originBehind({ lay, joint: own.joint }, way, behind) - shift;
+      found.push({ x, said: course === 1 && isOnly ? way : null });
+    }
+    found.push({ x: offcutOrigin(to, from, isOver, pair) - shift, said: null });
+  }
+  return found;
 }
 
 function waysFrom(wall: string, corner: "left" | "right"): CarriedStart[] {

@@ -19,6 +19,12 @@ export function compareCosts(a: Cost, b: Cost): number {
   return 0;
 }
 
+/** The lesser of two costs, where there are any. */
+export function lesserOf(a: Cost | null, b: Cost | null): Cost | null {
+  if (!a || !b) return a ?? b;
+  return compareCosts(b, a) < 0 ? b : a;
+}
+
 export function lessBy(a: Cost, b: Cost): Cost {
   const rest: number[] = [];
   for (let i = 0; i < a.length; i++) rest.push(a[i]! - b[i]!);

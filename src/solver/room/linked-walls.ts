@@ -2,7 +2,7 @@ import type { Nm } from "../../measure/index.js";
 import { type BondLink, BondTables } from "./bond-tables.js";
 import { BondedWalls } from "./bonded-walls.js";
 import { ROOM_LOOKS } from "./budget.js";
-import { compareCosts, type Cost, isUnder, lessBy, sumOf } from "./cost.js";
+import { compareCosts, type Cost, isUnder, lessBy, lesserOf, sumOf } from "./cost.js";
 import { heightsMeeting } from "./course-heights.js";
 import { coursesMiss } from "./misses.js";
 import type { WallAt, WallFound } from "./wall-at.js";
@@ -98,9 +98,12 @@ export class LinkedWalls {
     return least!;
   }
 
-  /** The best that costs less than `most`; null when there is none. */
-  search(most: Cost | null): LinkedFound | null {
-    this.most = most;
+  /**
+   * The best that costs less than `most`; null when there is none. Heights at which walls cost no less than is hoped for aren't
+   * looked at.
+   */
+  search(most: Cost | null, hope: Cost | null = null): LinkedFound | null {
+    [this.most, this.hope] = [most, hope];
     if (this.links.length > 0) this.searchLevel();
     if (this.links.length === 0 || this.mayMiss()) {
       this.heights = this.walls.map((wall) => this.heightsFor(wall));
@@ -110,9 +113,16 @@ export class LinkedWalls {
   }
 
   private most: Cost | null = null;
+  private hope: Cost | null = null;
 
+  /** What walls have to cost less than. Without a layout that was met there is none: the first is taken as it comes. */
   private get bar(): Cost | null {
-    return this.best?.cost ?? this.most;
+    return this.best ? lesserOf(this.best.cost, this.hope) : this.most;
+  }
+
+  /** What heights have to cost less than. */
+  private get heightsBar(): Cost | null {
+    return this.bar ?? this.hope;
   }
 
   /** All open walls at one height: where courses can meet, the best is mostly found so. */
@@ -129,7 +139,7 @@ export class LinkedWalls {
     });
     levels.sort((a, b) => compareCosts(a.least, b.least));
     for (const { heights, least } of levels) {
-      if (this.bar && compareCosts(least, this.bar) >= 0) return;
+      if (this.heightsBar && compareCosts(least, this.heightsBar) >= 0) return;
       if (this.bar && this.walls[0]!.isSpent()) return;
       this.weigh(heights, least);
     }
@@ -242,7 +252,7 @@ export class LinkedWalls {
 
   /** Whether courses that miss might still be better than the best. */
   private mayMiss(): boolean {
-    return !this.best || compareCosts(this.leastApart, this.best.cost) < 0;
+    return !this.heightsBar || compareCosts(this.leastApart, this.heightsBar) < 0;
   }
 
   /** Takes a height for one wall after another, the most promising first. */
@@ -264,8 +274,10 @@ export class LinkedWalls {
     ways.sort((a, b) => compareCosts(a.cost, b.cost));
     wall.spend(ROOM_LOOKS.height * ways.length);
     for (const way of ways) {
-      if (this.bar && !isUnder(way.cost, rest, this.bar)) return;
-      if (this.bar && wall.isSpent()) return;
+      if (this.heightsBar && !isUnder(way.cost, rest, this.heightsBar)) return;
+      // Of heights that may miss there are too many to look for one that hopes allow.
+      const isEnough = this.links.length > 0 ? this.heightsBar : this.bar;
+      if (isEnough && wall.isSpent()) return;
       this.go(i + 1, [...heights, way.y], way.cost);
     }
   }

@@ -24,16 +24,24 @@ export function classOf(
   const first = firstPast(origin, face, module, from);
   const last = lastBefore(origin, module, to);
   const [start, end] = [origin + first * module, origin + last * module + face];
-  const kindOf = (size: Nm) => fields.map((field) => sizeClass(size, field[axis]));
-  if (!hasEnds)
-    return `${last - first} ${kindOf(from - start).join("")} ${kindOf(end - to).join("")}`;
+  if (!hasEnds) return `${last - first}${classes([from - start, end - to], axis, fields)}`;
   const sizes = [
     from - Math.max(start, low),
     from - Math.max(start, clearLow),
     Math.min(end, high) - to,
     Math.min(end, clearHigh) - to,
   ];
-  return `${first} ${last} ${sizes.map((size) => kindOf(size).join("")).join(" ")}`;
+  return `${first} ${last}${classes(sizes, axis, fields)}`;
+}
+
+/** The classes of sizes, one after the other. */
+function classes(sizes: readonly Nm[], axis: "across" | "up", fields: readonly Field[]): string {
+  let told = "";
+  for (const size of sizes) {
+    told += " ";
+    for (const field of fields) told += `${sizeClass(size, field[axis])}`;
+  }
+  return told;
 }
 
 /** Nothing, a sliver, under half, or enough. */

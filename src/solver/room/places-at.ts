@@ -19,6 +19,7 @@ export class PlacesAt {
   /** The opening that a stated start goes with, where it may move in this direction. */
   readonly tied: number | null;
   private readonly known = new Map<string, readonly PlaceAt[]>();
+  private readonly stated = new Map<Nm, Nm>();
 
   constructor(
     private readonly fields: WallFields,
@@ -69,6 +70,13 @@ export class PlacesAt {
 
   /** Where a start that is stated on what may move would be with that at a place. */
   statedAt(at: Nm): Nm {
+    // Every start and height of a room is asked for this.
+    const known = this.stated.get(at) ?? this.startWith(at);
+    this.stated.set(at, known);
+    return known;
+  }
+
+  private startWith(at: Nm): Nm {
     const { fields, direction } = this;
     const places = fields.drawn.places.map((drawn, i) =>
       i === this.tied ? { ...drawn, [direction]: at } : drawn,

@@ -7,7 +7,7 @@ import { isOneTile } from "./bond-miss.js";
 import { ROOM_LOOKS, ROOM_MOST } from "./budget.js";
 import { type Cluster, clustersOf, partsOf } from "./clusters.js";
 import { type LayPair, wholePairs } from "./corners.js";
-import { compareCosts, type Cost, lessBy, sumOf } from "./cost.js";
+import { compareCosts, type Cost, lessBy, lesserOf, sumOf } from "./cost.js";
 import { type Link, type LinkedFound, LinkedWalls } from "./linked-walls.js";
 import { endsOf } from "./joint-ends.js";
 import { roomJoints } from "./room-joints.js";
@@ -24,6 +24,24 @@ export interface RoomFound {
   readonly weighed: number;
   /** Whether not all that may be better was looked at. */
   readonly capped: boolean;
+  /** How its clusters are laid, in their order; null for one that can't be. */
+  readonly clusters: readonly (ClusterLaid | null)[];
+}
+
+/** Walls that hang together, laid. */
+export interface ClusterLaid {
+  /** In the order of the cluster's walls. */
+  readonly walls: readonly WallFound[];
+  readonly cost: Cost;
+  /** Whether what may move stands apart from the rest. */
+  readonly isStrict: boolean;
+}
+
+/** A room that the same walls were laid as, for the same wishes in another order, and the wish that is to be missed by less. */
+export interface Nearer {
+  readonly than: RoomFound;
+  /** The wish's place in the costs of that room. */
+  readonly place: number;
 }
 
 /** The joint of each wall, by its number. */
@@ -39,6 +57,8 @@ interface LinkedPart {
 interface BoundedJoints {
   readonly joints: Joints;
   readonly least: Cost;
+  /** Its walls, as far as they are known, where they are kept. */
+  readonly parts?: readonly LinkedPart[];
 }
 
 function byLeast(all: readonly BoundedJoints[]): BoundedJoints[] {
@@ -58,6 +78,8 @@ export interface RoomGround {
   readonly pairs?: readonly LayPair[];
   /** What part of all looks the search may take; by default all. */
   readonly share?: number;
+  /** What is known; a search that comes no nearer than that keeps it. Its wish has to be the first of this search. */
+  readonly nearer?: Nearer | null;
 }
 
 /** Finds the best layout of walls together for these wishes, the most wanted first. */
@@ -65,16 +87,15 @@ export function searchRoom(
   plan: Plan,
   walls: readonly Wall[],
   wishes: readonly Wish[],
-  { tiledAt, pairs = wholePairs(walls), share = 1 }: RoomGround = {},
+  { tiledAt, pairs = wholePairs(walls), share = 1, nearer = null }: RoomGround = {},
 ): RoomFound {
-  return new RoomSearch(wantingOf(plan, wishes, tiledAt), walls, pairs, share).run();
+  return new RoomSearch(wantingOf(plan, wishes, tiledAt), walls, pairs, share, nearer).run();
 }
 
 class RoomSearch {
   /** What isn't this search's share counts as spent. */
   private readonly effort: Effort;
   private readonly links: readonly Link[];
-  private readonly found = new Map<number, WallFound>();
   private weighed = 0;
   private capped = false;
   /** Whether what may move has to stay apart from the rest. */
@@ -85,6 +106,7 @@ class RoomSearch {
     private readonly walls: readonly Wall[],
     pairs: readonly LayPair[],
     share: number,
+    private readonly nearer: Nearer | null,
   ) {
     this.effort = {
       cells: Math.round(ROOM_MOST.cells * (1 - share)),
@@ -110,55 +132,85 @@ class RoomSearch {
   }
 
   run(): RoomFound {
-    const clusters = clustersOf(this.walls, this.links);
+    const all = clustersOf(this.walls, this.links);
+    const known = all.map((_, i) => this.nearer?.than.clusters[i] ?? null);
+    // A cluster that misses nothing of the wish can't come nearer: it is as good as it can be.
+    const open = all.filter((_, i) => !known[i] || known[i].cost[this.nearer!.place]! > 0);
     const before = this.effort.cells;
-    const each = (ROOM_MOST.cells - before) / clusters.length;
-    for (const [i, cluster] of clusters.entries()) {
+    const each = (ROOM_MOST.cells - before) / open.length;
+    const clusters = all.map((cluster, i) => {
+      if (!open.includes(cluster)) return known[i]!;
       // Every cluster has its share of what is left.
-      this.effort.cells = Math.max(this.effort.cells, before + each * i);
-      this.searchCluster(cluster);
-    }
+      this.effort.cells = Math.max(this.effort.cells, before + each * open.indexOf(cluster));
+      return this.searchCluster(cluster, known[i]!);
+    });
     this.capped ||= this.effort.cells > ROOM_MOST.cells;
-    return { walls: this.found, weighed: this.weighed, capped: this.capped };
+    this.capped ||= known.some(
+      (laid, i) => laid && laid === clusters[i] && this.nearer!.than.capped,
+    );
+    const walls = all.flatMap((cluster, i) =>
+      (clusters[i]?.walls ?? []).map((wall, k) => [cluster.walls[k]!, wall] as const),
+    );
+    return { walls: new Map(walls), weighed: this.weighed, capped: this.capped, clusters };
   }
 
-  private searchCluster(cluster: Cluster): void {
+  /** The best layout of a cluster; where it is laid already, the best that misses the first wish by less, or that one. */
+  private searchCluster(cluster: Cluster, known: ClusterLaid | null): ClusterLaid | null {
+    if (known) return this.bestOf(cluster, known.isStrict, this.barUnder(known)) ?? known;
     // Where openings can't be kept apart however they stand, they stay over one another, as they are told.
-    const best = this.bestOf(cluster, true) ?? this.bestOf(cluster, false);
-    const numbers = this.partsOf(cluster).flat();
-    const walls = best?.flatMap((part) => part.walls) ?? [];
-    walls.forEach((wall, i) => this.found.set(numbers[i]!, wall));
+    return this.bestOf(cluster, true, null) ?? this.bestOf(cluster, false, null);
   }
 
-  private bestOf(cluster: Cluster, isStrict: boolean): readonly LinkedFound[] | null {
+  /** What only a layout that misses the first wish by less can cost less than; of those that miss it as much, the known one is the best. */
+  private barUnder({ cost }: ClusterLaid): Cost {
+    const [bare] = cost;
+    return noCost(this.wanting).map((none, i) =>
+      i === 0 ? bare! : i === 1 ? cost[this.nearer!.place]! : none,
+    );
+  }
+
+  private bestOf(cluster: Cluster, isStrict: boolean, most: Cost | null): ClusterLaid | null {
     this.isStrict = isStrict;
     const found: { best: ClusterFound | null } = { best: null };
-    const cost = () => found.best?.cost ?? null;
-    const take = (joints: Joints) => {
-      found.best = this.searchAt(cluster, joints, cost()) ?? found.best;
+    const cost = () => lesserOf(found.best?.cost ?? null, most);
+    const take = ({ joints, parts }: BoundedJoints) => {
+      const bar = found.best && cost();
+      const walls = parts ?? this.linkedAt(cluster, joints);
+      found.best = this.searchAt(walls, bar, most) ?? found.best;
     };
     const all = this.jointsFor(cluster);
     // The ends of the range are good for a first answer: most others then needn't be looked at closely.
     const ends = all.length > 1 ? [all[0]!, all.at(-1)!] : all;
     const before = this.effort.cells;
-    const bounds = this.bounded(cluster, ends, null);
+    const bounds = this.bounded(cluster, ends, most, true);
     const each = Math.max(1, (this.effort.cells - before) / ends.length);
-    for (const { joints } of byLeast(bounds)) {
-      if (cost() && this.effort.cells > ROOM_MOST.cells) break;
+    for (const joints of byLeast(bounds)) {
+      if (found.best && this.effort.cells > ROOM_MOST.cells) break;
       take(joints);
     }
-    const most = Math.max(2, Math.floor(ROOM_MOST.bounds / each));
-    const some = thinned(all.slice(1, -1), Math.min(most, ROOM_MOST.joints));
+    const many = Math.max(2, Math.floor(ROOM_MOST.bounds / each));
+    const some = thinned(all.slice(1, -1), Math.min(many, ROOM_MOST.joints));
     if (some.length < all.length - 2) this.capped = true;
     const open = this.bounded(cluster, some, cost());
     const more = this.besidesOpen(cluster, [bounds[0]!, ...open, bounds.at(-1)!], cost());
-    for (const { joints, least } of byLeast([...open, ...more])) {
+    for (const joints of byLeast([...open, ...more])) {
       const bar = cost();
-      if (bar && compareCosts(least, bar) >= 0) break;
-      if (bar && this.effort.cells > ROOM_MOST.cells) break;
+      if (bar && compareCosts(joints.least, bar) >= 0) break;
+      if (found.best && this.effort.cells > ROOM_MOST.cells) break;
       take(joints);
     }
-    return found.best?.parts ?? null;
+    if (!found.best || (most && compareCosts(found.best.cost, most) >= 0)) return null;
+    return this.laid(cluster, found.best);
+  }
+
+  private laid(cluster: Cluster, { parts, cost }: ClusterFound): ClusterLaid {
+    const numbers = this.partsOf(cluster).flat();
+    const walls = parts.flatMap((part) => part.walls);
+    return {
+      walls: cluster.walls.map((i) => walls[numbers.indexOf(i)]!),
+      cost,
+      isStrict: this.isStrict,
+    };
   }
 
   /**
@@ -192,8 +244,13 @@ class RoomSearch {
   }
 
   /** What joints cost at least; `bar` where that is surely no less than it. */
-  private bounded(cluster: Cluster, all: readonly Joints[], bar: Cost | null): BoundedJoints[] {
-    // What a joint's starts come to is not kept while others are looked at: there may be thousands.
+  private bounded(
+    cluster: Cluster,
+    all: readonly Joints[],
+    bar: Cost | null,
+    isKept = false,
+  ): BoundedJoints[] {
+    // What a joint's starts come to is not kept while many others are looked at: there may be thousands.
     return all.flatMap((joints, i): BoundedJoints[] => {
       if (i > 0 && this.effort.cells > ROOM_MOST.cells) {
         this.capped = true;
@@ -203,7 +260,8 @@ class RoomSearch {
       const barOf = parts.length === 1 ? bar : null;
       const least = parts.map(({ linked }) => linked.leastCost(barOf));
       this.capped ||= parts.some(({ walls }) => walls.some(({ isThinned }) => isThinned));
-      return [{ joints, least: least.reduce(sumOf, noCost(this.wanting)) }];
+      const bounded = { joints, least: least.reduce(sumOf, noCost(this.wanting)) };
+      return [isKept ? { ...bounded, parts } : bounded];
     });
   }
 
@@ -214,16 +272,24 @@ class RoomSearch {
     );
   }
 
-  /** The best layout of a cluster at these joints, if it costs less than `most`. */
-  private searchAt(cluster: Cluster, joints: Joints, most: Cost | null): ClusterFound | null {
-    const parts = this.linkedAt(cluster, joints);
-    const least = parts.map(({ linked }) => linked.leastCost(null));
+  /**
+   * The best layout of a cluster's walls at their joints, if it costs less than `most`. What costs no less than is hoped for is left
+   * out as soon as that is told of its heights; the first that is met is good for a bar all the same.
+   */
+  private searchAt(
+    parts: readonly LinkedPart[],
+    most: Cost | null,
+    hope: Cost | null,
+  ): ClusterFound | null {
+    const bar = most ?? hope;
+    const barOf = parts.length === 1 ? bar : null;
+    const least = parts.map(({ linked }) => linked.leastCost(barOf));
     let cost = least.reduce(sumOf, noCost(this.wanting));
-    if (most && compareCosts(cost, most) >= 0) return null;
+    if (bar && compareCosts(cost, bar) >= 0) return null;
     const found: LinkedFound[] = [];
     for (const [i, { linked, walls }] of parts.entries()) {
       const others = lessBy(cost, least[i]!);
-      const best = linked.search(most ? lessBy(most, others) : null);
+      const best = linked.search(most && lessBy(most, others), hope && lessBy(hope, others));
       this.weighed += linked.weighed;
       this.capped ||= linked.isThinned;
       this.capped ||= walls.some(({ isThinned }) => isThinned);

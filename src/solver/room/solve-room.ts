@@ -19,6 +19,7 @@ export interface RoomLaid {
   /** By the walls as they were asked for. */
   readonly walls: ReadonlyMap<Wall, WallChosen>;
   readonly room: Pick<RoomChoice, "weighed" | "capped">;
+  readonly found: RoomFound;
 }
 
 /** Whether a plan asks for its walls to be laid together. */
@@ -46,7 +47,7 @@ export function layRoom(
     const wall = isFree(asked) ? settle(asked, each.settled) : asked;
     laid.set(asked, { wall, chosen: chosenOf(asked.lays[0]!, wall, each, found) });
   }
-  return { walls: laid, room: { weighed: found.weighed, capped: found.capped } };
+  return { walls: laid, room: { weighed: found.weighed, capped: found.capped }, found };
 }
 
 function chosenOf(

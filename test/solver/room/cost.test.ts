@@ -1,5 +1,5 @@
 import assert from "node:assert/strict";
-import { compareCosts, isOver, lessBy, sumOf } from "../../../src/solver/room/cost.js";
+import { compareCosts, isOver, lessBy, lesserOf, sumOf } from "../../../src/solver/room/cost.js";
 
 describe("costs", () => {
   it("are compared from the first number", () => {
@@ -11,6 +11,15 @@ describe("costs", () => {
   it("add up, and taken from one another come back", () => {
     assert.deepEqual(sumOf([1, 2], [3, 4]), [4, 6]);
     assert.deepEqual(lessBy([4, 6], [3, 4]), [1, 2]);
+  });
+
+  it("have a lesser of two, or of one", () => {
+    assert.deepEqual(lesserOf([0, 5], [0, 6]), [0, 5]);
+    assert.deepEqual(lesserOf([1, 0], [0, 6]), [0, 6]);
+    assert.deepEqual(
+      [lesserOf([1], null), lesserOf(null, [1]), lesserOf(null, null)],
+      [[1], [1], null],
+    );
   });
 
   it("are over a third where their sum is", () => {

@@ -42,4 +42,22 @@ describe("walls whose courses are to meet", () => {
     assert.ok(compareCosts(leastCost, cost) <= 0);
     assert.equal(linked("", "").search(cost), null);
   });
+
+  it("aren't laid at heights that cost no less than is hoped for", () => {
+    const { cost } = linked("", "").search(null)!;
+    const hopeless = linked("", "");
+    assert.equal(
+      hopeless.search(
+        null,
+        cost.map(() => 0),
+      ),
+      null,
+    );
+    assert.equal(hopeless.weighed, 0);
+    const hopeful = linked("", "").search(
+      null,
+      cost.map((number, i) => (i === 1 ? 1 : number)),
+    );
+    assert.deepEqual(hopeful!.cost, cost);
+  });
 });
