@@ -51,4 +51,26 @@ describe("a joint that is too narrow", () => {
     const titles = mendsOf(text, "joint/too-narrow").map(({ title }) => title);
     assert.deepEqual(titles, ["Allow joint/too-narrow here"]);
   });
+
+  const lined = (lining: string): string => {
+    const niche = `niche n {\n    at 12, 24\n    size 24 x 12\n    depth 4\n    movement 1/8\n    ${lining}\n  }\n`;
+    return varied("    joint 1/16\n").replace("lay rough", `${niche}  lay pressed`);
+  };
+
+  it("is widened inside an opening, where the lining states it and where it doesn't", () => {
+    const stated = mend(lined("back rough stack joint 1/16"), "joint/too-narrow", /3\/32/);
+    assert.ok(stated.text.includes("    back rough stack joint 3/32\n"));
+    for (const [before, after] of [
+      ["", ""],
+      [" stack", ""],
+      [" stack", " across full tile from left"],
+      ["", " up full course from top"],
+    ] as const) {
+      const usual = mend(lined(`back rough${before}${after}`), "joint/too-narrow", /3\/32/);
+      const wanted = `    back rough${before} joint 3/32${after}\n`;
+      assert.ok(usual.text.includes(wanted), usual.text);
+      assert.ok(!usual.codes.includes("joint/too-narrow"));
+    }
+    assert.ok(!stated.codes.includes("joint/too-narrow"));
+  });
 });
