@@ -14,7 +14,9 @@ import type { Region } from "./solved.js";
 export class LayGrounds {
   private readonly groups = new Map<Lay, number>();
   private readonly joints = new Map<number, Nm>();
-  private readonly known = new Map<LoneLay, Map<Nm, readonly Placed[]>>();
+  /** Of each wall, its lays in the order of their places, and the first few of them as they are placed with such joints. */
+  private readonly orders = new Map<Wall, readonly Lay[]>();
+  private readonly known = new Map<Wall, Map<string, readonly Placed[]>>();
 
   constructor(
     private readonly plan: Plan,
@@ -27,7 +29,6 @@ export class LayGrounds {
   /** Says which joint a lay got, and all lays that get one with it. */
   settle({ lay }: LoneLay, joint: Nm): void {
     this.joints.set(this.groups.get(lay)!, joint);
-    this.known.clear();
   }
 
   /** A lay's joint: stated or settled; null as long as it is left open. */
@@ -43,7 +44,7 @@ export class LayGrounds {
 
   /** Whether nothing that a lay's place hangs from is left open but its own joint. */
   isPlaced(lone: LoneLay): boolean {
-    return before(lone).every((lay) => this.isKnown(lay) || this.isOneJoint(lay, lone.lay));
+    return this.before(lone).every((lay) => this.isKnown(lay) || this.isOneJoint(lay, lone.lay));
   }
 
   /** What of its wall, with what is free where it stands there, a lay has at a width of joint. */
@@ -64,24 +65,42 @@ export class LayGrounds {
     return { plan: this.plan, wall, lay, placed: this.placedBefore(lone, joint) };
   }
 
-  private placedBefore(lone: LoneLay, joint: Nm): readonly Placed[] {
-    const joints = this.known.get(lone) ?? new Map<Nm, readonly Placed[]>();
-    this.known.set(lone, joints);
-    const known = joints.get(joint) ?? this.place(lone, joint);
-    joints.set(joint, known);
-    return known;
+  /** The lays before one, with its own joint where they get one with it. */
+  private placedBefore(lone: LoneLay, own: Nm): readonly Placed[] {
+    const joints = this.before(lone).map((lay) =>
+      this.isOneJoint(lay, lone.lay) ? own : this.widthOf(lay),
+    );
+    return this.placedWith(lone.of, joints);
   }
 
-  /** The lays before one, with its own joint where they get one with it. */
-  private place(lone: LoneLay, own: Nm): Placed[] {
-    const placed: Placed[] = [];
-    for (const lay of before(lone)) {
-      const joint = this.isOneJoint(lay, lone.lay) ? own : this.widthOf(lay);
-      const plot = { plan: this.plan, wall: lone.of, lay, placed: [...placed] };
-      const region = layRegion(plot, joint);
-      placed.push(placedBy(lay, { joint, region, stand: standOf(plot, joint) }));
-    }
-    return placed;
+  /** As many of a wall's lays as there are joints, each with its own. */
+  private placedWith(of: Wall, joints: readonly Nm[]): readonly Placed[] {
+    const last = joints.length - 1;
+    if (last < 0) return [];
+    const ofWall = this.known.get(of) ?? new Map<string, readonly Placed[]>();
+    this.known.set(of, ofWall);
+    const key = joints.join();
+    const known = ofWall.get(key);
+    if (known) return known;
+    const placed = this.placedWith(of, joints.slice(0, last));
+    const [lay, joint] = [this.orderOf(of)[last]!, joints[last]!];
+    const plot = { plan: this.plan, wall: of, lay, placed };
+    const region = layRegion(plot, joint);
+    const found = [...placed, placedBy(lay, { joint, region, stand: standOf(plot, joint) })];
+    ofWall.set(key, found);
+    return found;
+  }
+
+  /** The lays of its wall that have their places before one. */
+  private before({ of, lay }: LoneLay): readonly Lay[] {
+    const order = this.orderOf(of);
+    return order.slice(0, order.indexOf(lay));
+  }
+
+  private orderOf(of: Wall): readonly Lay[] {
+    const order = this.orders.get(of) ?? inPlacingOrder(of.lays);
+    this.orders.set(of, order);
+    return order;
   }
 
   private widthOf(lay: Lay): Nm {
@@ -95,10 +114,4 @@ export class LayGrounds {
   private isOneJoint(a: Lay, b: Lay): boolean {
     return this.groups.get(a) === this.groups.get(b);
   }
-}
-
-/** The lays of its wall that have their places before one. */
-function before({ of, lay }: LoneLay): readonly Lay[] {
-  const order = inPlacingOrder(of.lays);
-  return order.slice(0, order.indexOf(lay));
 }
