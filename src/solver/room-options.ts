@@ -50,8 +50,8 @@ function findOutcomes(solved: SolvedPlan): WishOutcome[] {
   if (!solved.room) return [];
   const { asked, searches } = solved.room;
   const own = layoutOf(solved, asked.wishes);
-  // A check asks for all of them: together they may take half as long as the plan's own layout.
-  const share = 1 / (2 * own.misses.filter((missed) => missed > 0).length);
+  // A check asks for all of them: together they may take a third as long as the plan's own layout.
+  const share = 1 / (3 * own.misses.filter((missed) => missed > 0).length);
   return asked.wishes.map((wish, i) => {
     const missed = own.misses[i]!;
     if (missed === 0) return { wish, missed, nearest: null };

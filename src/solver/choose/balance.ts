@@ -75,6 +75,8 @@ export function imbalanceAcross({ across, shifts }: Balance, x: Nm): Nm {
     return difference(low, high);
   }
   // Every start of every joint of a room is asked for this.
+  if (shifts.length === 2)
+    return imbalanceOfTwo(endsOf(across, x + shifts[0]!), endsOf(across, x + shifts[1]!));
   const [lows, highs]: [Nm[], Nm[]] = [[], []];
   for (const shift of shifts) {
     const { low, high } = endsOf(across, x + shift);
@@ -84,6 +86,13 @@ export function imbalanceAcross({ across, shifts }: Balance, x: Nm): Nm {
   let sum = 0;
   for (let i = 0; i < lows.length; i++) sum += difference(lows[i]!, highs[i]!);
   return sum;
+}
+
+function imbalanceOfTwo(one: Ends, other: Ends): Nm {
+  return (
+    difference(Math.min(one.low, other.low), Math.min(one.high, other.high)) +
+    difference(Math.max(one.low, other.low), Math.max(one.high, other.high))
+  );
 }
 
 /** Puts a size into a rising list; bonds have few phases. */

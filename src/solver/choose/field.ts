@@ -81,29 +81,39 @@ export function fieldOf(
   const hiddenTo = region.hiddenLeft && strip(region.hiddenLeft);
   const hiddenFrom = region.hiddenRight && strip(region.hiddenRight);
   const hidden = [hiddenTo, hiddenFrom].filter((reach) => reach !== null);
+  const acrossMet = edgesAndSlopes(
+    [sides.left, sides.right, ...hidden],
+    [...obstacles.flatMap((box) => [box.left, box.right]), ...risersOf(region)],
+  );
   const across: Axis = {
-    ...balance.across,
+    face: balance.across.face,
+    module: balance.across.module,
+    clearLow: balance.across.clearLow,
+    clearHigh: balance.across.clearHigh,
     low: left,
     high: right,
     seenFrom: hiddenTo ?? sides.left,
     seenTo: hiddenFrom ?? sides.right,
-    ...edgesAndSlopes(
-      [sides.left, sides.right, ...hidden],
-      [...obstacles.flatMap((box) => [box.left, box.right]), ...risersOf(region)],
-    ),
+    edges: acrossMet.edges,
+    slopes: acrossMet.slopes,
     sliver: judge.sliverWidth,
     half: judge.halfWidth,
   };
+  const upMet = edgesAndSlopes(
+    [sides.bottom, sides.top],
+    obstacles.flatMap((box) => [box.bottom, box.top]),
+  );
   const up: Axis = {
-    ...balance.up,
+    face: balance.up.face,
+    module: balance.up.module,
+    clearLow: balance.up.clearLow,
+    clearHigh: balance.up.clearHigh,
     low: bottom,
     high: top,
     seenFrom: sides.bottom,
     seenTo: sides.top,
-    ...edgesAndSlopes(
-      [sides.bottom, sides.top],
-      obstacles.flatMap((box) => [box.bottom, box.top]),
-    ),
+    edges: upMet.edges,
+    slopes: upMet.slopes,
     sliver: judge.sliverHeight,
     half: judge.halfHeight,
   };

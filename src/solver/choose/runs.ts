@@ -16,32 +16,45 @@ export interface Run {
  * between two edges are one. So the weighing of a start costs the same however many tiles there are.
  */
 export function runsOf(axis: Axis, origin: Nm): Run[] {
-  const { face, module } = axis;
+  const { face, module, slopes } = axis;
   const first = firstPast(origin, face, module, axis.low);
   const end = lastBefore(origin, module, axis.high) + 1;
-  const marks: number[] = [first, end];
+  const sloped = slopes.map(({ low, high }) => ({
+    from: firstPast(origin, face, module, low),
+    to: lastBefore(origin, module, high) + 1,
+  }));
+  const marks = [first];
+  const mark = (k: number): void => {
+    if (k > marks.at(-1)! && k < end) marks.push(k);
+  };
+  // Edges are in rising order, and so are their tiles.
   for (const edge of axis.edges) {
     const k = Math.floor((edge - origin) / module);
     const into = edge - origin - k * module;
     if (into < face) mark(k);
     if (into > 0) mark(k + 1);
   }
-  const sloped = axis.slopes.map((slope) => {
-    const from = firstPast(origin, face, module, slope.low);
-    const to = lastBefore(origin, module, slope.high) + 1;
-    mark(from);
-    mark(to);
-    return [from, to] as const;
-  });
-  marks.sort((a, b) => a - b);
+  if (slopes.length > 0) addBetween(marks, end, sloped);
+  if (end > first) marks.push(end);
   const runs: Run[] = [];
   for (let i = 1; i < marks.length; i++) {
     const [from, to] = [marks[i - 1]!, marks[i]!];
-    if (from < to) runs.push({ from, to, sloped: sloped.some(([a, b]) => from < b && to > a) });
+    runs.push({ from, to, sloped: sloped.some((slope) => from < slope.to && to > slope.from) });
   }
   return runs;
+}
 
-  function mark(k: number): void {
-    if (k > first && k < end) marks.push(k);
+/** Puts where slopes begin and end among marks. */
+function addBetween(
+  marks: number[],
+  end: number,
+  sloped: readonly { readonly from: number; readonly to: number }[],
+): void {
+  const [first] = marks;
+  const known = new Set(marks);
+  for (const k of sloped.flatMap(({ from, to }) => [from, to])) {
+    if (k > first! && k < end && !known.has(k)) marks.push(k);
+    known.add(k);
   }
+  marks.sort((a, b) => a - b);
 }

@@ -13,6 +13,8 @@ export interface PlaceAt {
   readonly missed: readonly { readonly place: number; readonly missed: number }[];
 }
 
+const NOTHING: PlaceAt["missed"] = [];
+
 /** The places of what may move that are critical for tiles from some origin, in one direction. */
 export class PlacesAt {
   private knownConstant: ReadonlyMap<number, readonly Nm[]> | null = null;
@@ -61,10 +63,9 @@ export class PlacesAt {
 
   /** A place of an opening with what is missed there by tiles from an origin. */
   seen(i: number, origin: Nm, at: Nm): PlaceAt {
-    const [axis, lattice] =
-      this.direction === "x"
-        ? (["across", this.lattice(origin, 0)] as const)
-        : (["up", this.lattice(0, origin)] as const);
+    const axis = this.direction === "x" ? "across" : "up";
+    if (!this.fields.isWanted(i, axis)) return { at, missed: NOTHING };
+    const lattice = axis === "across" ? this.lattice(origin, 0) : this.lattice(0, origin);
     return { at, missed: this.fields.missesOf(i, axis, lattice, at) };
   }
 

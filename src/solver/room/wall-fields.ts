@@ -28,6 +28,12 @@ export interface Base {
   readonly loose: Fields;
 }
 
+/** A wish, and the number of the opening that it is for; null where it is for none. */
+interface Spoken {
+  readonly wish: RankedWish;
+  readonly opening: number | null;
+}
+
 /** A search that has only a part of the effort looks at so many places, heights or starts all the same. */
 const FEWEST = 64;
 
@@ -51,7 +57,7 @@ export class WallFields {
   private readonly under: readonly RankedWish[];
   /** The ranks of the wishes for few cuts. */
   readonly cutPlaces: readonly number[];
-  private readonly wishes: Readonly<Record<"across" | "up", RankedWish[]>>;
+  private readonly wishes: Readonly<Record<"across" | "up", readonly Spoken[]>>;
 
   constructor(
     readonly wanting: Wanting,
@@ -73,19 +79,20 @@ export class WallFields {
       y: numbers.filter((i) => isFreeIn(i, "y")),
     };
     this.moving = numbers.filter((i) => isFreeIn(i, "x") || isFreeIn(i, "y"));
-    const isWished = (i: number, wishes: readonly RankedWish[]) =>
-      wishes.some((wish) => this.openingOf(wish) === i);
     this.isFree = isFree(wall);
     this.drawn = settledOf(wall);
     this.first = this.fieldsOf(wall);
-    const speaksOf = (wish: RankedWish) => this.isRound(this.openingOf(wish));
+    const spoken = (wishes: readonly RankedWish[]): readonly Spoken[] =>
+      wishes
+        .map((wish) => ({ wish, opening: this.openingOf(wish) }))
+        .filter(({ opening }) => this.isRound(opening));
     this.wishes = {
-      across: kinds("centre", "equal-ends").filter(speaksOf),
-      up: kinds("whole-at-opening", "whole-at-side").filter(speaksOf),
+      across: spoken(kinds("centre", "equal-ends")),
+      up: spoken(kinds("whole-at-opening", "whole-at-side")),
     };
     this.wished = {
-      x: this.free.x.filter((i) => isWished(i, this.wishes.across)),
-      y: this.free.y.filter((i) => isWished(i, this.wishes.up)),
+      x: this.free.x.filter((i) => this.isWanted(i, "across")),
+      y: this.free.y.filter((i) => this.isWanted(i, "up")),
     };
   }
 
@@ -182,7 +189,12 @@ export class WallFields {
 
   /** Whether a tile or a joint is wanted in the middle of an opening. */
   isCentred(i: number): boolean {
-    return this.wishes.across.some((wish) => this.openingOf(wish) === i);
+    return this.wishes.across.some(({ opening }) => opening === i);
+  }
+
+  /** Whether something is wished of an opening in a direction. */
+  isWanted(i: number, direction: "across" | "up"): boolean {
+    return this.wishes[direction].some(({ opening }) => opening === i);
   }
 
   /** All tiles that an opening may meet. */
@@ -227,12 +239,12 @@ export class WallFields {
     at: { readonly x: Nm; readonly y: Nm },
   ): void {
     const lattice = latticeOf(this.lay, this.joint, at.x, at.y);
-    for (const wish of this.wishes[direction]) {
-      const opening = this.openingOf(wish);
-      if (opening !== null && this.free[direction === "across" ? "x" : "y"].includes(opening)) {
-        continue;
-      }
-      missed.set(wish.place, this.missedBy(wish, own, lattice, this.drawn.places));
+    const free = this.free[direction === "across" ? "x" : "y"];
+    for (const spoken of this.wishes[direction]) {
+      const { wish, opening } = spoken;
+      if (opening !== null && free.includes(opening)) continue;
+      const place = opening === null ? null : this.drawn.places[opening]!;
+      missed.set(wish.place, this.missedBy(spoken, own, lattice, place));
     }
   }
 
@@ -243,14 +255,13 @@ export class WallFields {
     lattice: Lattice,
     place: Nm,
   ): { readonly place: number; readonly missed: number }[] {
-    const places = this.drawn.places.map((at, j) =>
-      i !== j ? at : direction === "across" ? { ...at, x: place } : { ...at, y: place },
-    );
+    const drawn = this.drawn.places[i]!;
+    const at = direction === "across" ? { ...drawn, x: place } : { ...drawn, y: place };
     return this.wishes[direction]
-      .filter((wish) => this.openingOf(wish) === i)
-      .map((wish) => ({
-        place: wish.place,
-        missed: this.missedBy(wish, this.first.own, lattice, places),
+      .filter(({ opening }) => opening === i)
+      .map((spoken) => ({
+        place: spoken.wish.place,
+        missed: this.missedBy(spoken, this.first.own, lattice, at),
       }));
   }
 
@@ -261,21 +272,21 @@ export class WallFields {
     return of && this.wall.openings.findIndex(({ name }) => name === of.opening);
   }
 
+  /** `at`: the place of the opening that the wish is for, where it is for one. */
   private missedBy(
-    wish: RankedWish,
+    { wish, opening: i }: Spoken,
     own: Field,
     lattice: Lattice,
-    places: readonly Opening["at"][],
+    at: Opening["at"] | null,
   ): number {
     const { wanted } = wish.wish;
-    const i = this.openingOf(wish);
     switch (wanted.kind) {
       case "centre":
-        return centreMiss(lattice, { ...this.wall.openings[i!]!, at: places[i!]! });
+        return centreMiss(lattice, { ...this.wall.openings[i!]!, at: at! });
       case "equal-ends":
         return imbalanceAcross(own.balance, lattice.x);
       case "whole-at-opening": {
-        const box = this.boxAt(i!, places[i!]!);
+        const box = this.boxAt(i!, at!);
         return isEdgeIn(own.region, box, wanted.at) ? openingMiss(lattice, box, wanted.at) : 0;
       }
       case "whole-at-side":
