@@ -40,8 +40,8 @@ export class BondTables {
   readonly starts: readonly (readonly AcrossWay[])[];
   /** Whether some starts were left out. */
   isThinned = false;
-  private readonly standings = new Map<string, Standing>();
-  private readonly known = new Map<string, Beside>();
+  private readonly standings: readonly Map<Nm, Standing>[];
+  private readonly sides: readonly Readonly<Record<"a" | "b", SideTable>>[];
   private readonly ways: readonly Map<Nm, AcrossWay | null>[];
   private readonly gaps = new Map<BondLink, Nm>();
 
@@ -51,6 +51,8 @@ export class BondTables {
     private readonly bonds: readonly BondLink[],
     private readonly heights: readonly Nm[],
   ) {
+    this.standings = walls.map(() => new Map<Nm, Standing>());
+    this.sides = bonds.map(() => ({ a: emptyTable(), b: emptyTable() }));
     this.starts = this.spread();
     this.ways = this.starts.map((ways) => new Map(ways.map((way) => [way.x, way])));
   }
@@ -66,16 +68,21 @@ export class BondTables {
 
   /** How a wall may go on at a corner from a start of the other one. */
   beside(bond: BondLink, i: number, from: AcrossWay): Beside {
-    const key = `${this.bonds.indexOf(bond)} ${i} ${from.x}`;
-    const known = this.known.get(key);
+    const table = this.sideOf(bond, i);
+    const known = table.beside.get(from.x);
     if (known) return known;
     const standing = this.standing(otherOf(bond, i), from);
-    const carried = this.carry(bond, i, standing);
+    const carried = this.carried(bond, i, from);
     const xs = [...this.starts[i]!.map(({ x }) => x), ...carried.map(({ x }) => x)];
     const missless = xs.filter((x) => this.missed(bond, i, this.standingAt(i, x), standing) === 0);
     const found = { carried, missless: new Set(missless) };
-    this.known.set(key, found);
+    table.beside.set(from.x, found);
     return found;
+  }
+
+  /** What is known of a wall beside the other one of a corner. */
+  private sideOf(bond: BondLink, i: number): SideTable {
+    return this.sides[this.bonds.indexOf(bond)]![bond.a === i ? "a" : "b"];
   }
 
   /** What is missed at a corner by a wall's start beside the other's, nm. */
@@ -93,17 +100,25 @@ export class BondTables {
   }
 
   private standingAt(i: number, x: Nm): Standing {
-    const key = `${i} ${x}`;
-    const known = this.standings.get(key);
+    const known = this.standings[i]!.get(x);
     if (known) return known;
     const laid = this.walls[i]!.standing(this.heights[i]!, x);
     const ends = { left: new BondEnd(laid, "left"), right: new BondEnd(laid, "right") };
     const standing = { ...laid, ends };
-    this.standings.set(key, standing);
+    this.standings[i]!.set(x, standing);
     return standing;
   }
 
-  /** The starts with which a wall goes on from the other one of a corner. */
+  /** The starts with which a wall goes on from one of the other's at a corner. */
+  private carried(bond: BondLink, i: number, from: AcrossWay): readonly Carried[] {
+    const { carried } = this.sideOf(bond, i);
+    const known = carried.get(from.x);
+    if (known) return known;
+    const found = this.carry(bond, i, this.standing(otherOf(bond, i), from));
+    carried.set(from.x, found);
+    return found;
+  }
+
   private carry(bond: BondLink, i: number, from: Standing): Carried[] {
     const wall = this.walls[i]!;
     const to = this.standing(i, wall.starts[0]!).ends[sideAt(bond, i)];
@@ -129,8 +144,11 @@ export class BondTables {
         for (const i of [bond.a, bond.b]) {
           for (const x of this.comingFrom(bond, i, last[otherOf(bond, i)]!)) {
             if (all[i]!.has(x)) continue;
-            if (all[i]!.size >= ROOM_MOST.carried) this.isThinned = true;
-            const start = all[i]!.size < ROOM_MOST.carried ? this.walls[i]!.startAt(x) : null;
+            if (all[i]!.size >= ROOM_MOST.carried) {
+              this.isThinned = true;
+              break;
+            }
+            const start = this.walls[i]!.startAt(x);
             if (!start) continue;
             all[i]!.set(x, start);
             next[i]!.push(start);
@@ -142,11 +160,20 @@ export class BondTables {
     return all.map((ways) => [...ways.values()]);
   }
 
-  /** The starts that the other wall's come to at a corner. */
-  private comingFrom(bond: BondLink, i: number, ways: readonly AcrossWay[]): Nm[] {
-    const from = otherOf(bond, i);
-    return ways.flatMap((way) => this.carry(bond, i, this.standing(from, way)).map(({ x }) => x));
+  /** The starts that the other wall's come to at a corner, worked out as they are asked for. */
+  private *comingFrom(bond: BondLink, i: number, ways: readonly AcrossWay[]): Generator<Nm> {
+    for (const way of ways) for (const { x } of this.carried(bond, i, way)) yield x;
   }
+}
+
+/** What is known of a wall beside the other one of a corner, by that one's start. */
+interface SideTable {
+  readonly carried: Map<Nm, readonly Carried[]>;
+  readonly beside: Map<Nm, Beside>;
+}
+
+function emptyTable(): SideTable {
+  return { carried: new Map(), beside: new Map() };
 }
 
 /** The other wall of a corner. */

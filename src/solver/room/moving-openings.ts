@@ -54,7 +54,7 @@ export class MovingOpenings {
 
   /** What they add at least by what stands beside them with tiles across from here, where that isn't told in `least`. */
   leastAt(x: Nm): Cost {
-    return this.sumOverMoving((i) => this.weighing.leastBeside(i, x, this.places.x.of(i, x)));
+    return this.sumOverMoving((i) => this.weighing.leastBeside(i, x, () => this.places.x.of(i, x)));
   }
 
   private sumOverMoving(leastOf: (i: number) => Cost): Cost {

@@ -88,7 +88,7 @@ export class WeighPlaces {
    * What the pieces beside an opening come to at least with tiles across from `x`, where ends of the wall
    * may cut these tiles too.
    */
-  leastBeside(i: number, x: Nm, places: readonly PlaceAt[]): Cost {
+  leastBeside(i: number, x: Nm, places: () => readonly PlaceAt[]): Cost {
     const { fields } = this;
     const { own } = fields.base(fields.drawn.stop).fields;
     if (fields.roundOf(i, "x", own) !== "ends") return noCost(fields.wanting);
@@ -103,7 +103,7 @@ export class WeighPlaces {
       i,
       origins,
       many,
-      places.map(({ at }) => left + at - drawn),
+      places().map(({ at }) => left + at - drawn),
     );
   }
 
