@@ -2,15 +2,13 @@ import type { Nm } from "../../measure/index.js";
 import type { Plan, Wall, Wish } from "../../model/index.js";
 import { thinned } from "../choose/budget.js";
 import type { Effort } from "../choose/effort.js";
-import { hasSlopes } from "../choose/sloped-origins.js";
-import { isOneTile } from "./bond-miss.js";
 import { ROOM_LOOKS, ROOM_MOST } from "./budget.js";
+import { ClusterJoints, type Joints } from "./cluster-joints.js";
 import { type Cluster, clustersOf, partsOf } from "./clusters.js";
+import { linksOf } from "./room-links.js";
 import { type LayPair, wholePairs } from "./corners.js";
 import { compareCosts, type Cost, lessBy, lesserOf, sumOf } from "./cost.js";
 import { type Link, type LinkedFound, LinkedWalls } from "./linked-walls.js";
-import { endsOf } from "./joint-ends.js";
-import { roomJoints } from "./room-joints.js";
 import { isFree } from "./settle.js";
 import { WallAt, type WallFound } from "./wall-at.js";
 import { WallFields } from "./wall-fields.js";
@@ -43,9 +41,6 @@ export interface Nearer {
   /** The wish's place in the costs of that room. */
   readonly place: number;
 }
-
-/** The joint of each wall, by its number. */
-type Joints = ReadonlyMap<number, Nm>;
 
 /** Walls that corners link, and their search. */
 interface LinkedPart {
@@ -113,22 +108,7 @@ class RoomSearch {
       round: ROOM_LOOKS.round,
       share,
     };
-    this.links = wanting.wishes.flatMap(({ wish, place }) => {
-      const { kind: wanted } = wish.wanted;
-      if (wanted !== "courses-meet" && wanted !== "bond-goes-on") return [];
-      return pairs
-        .filter(
-          ({ a, b }) => wish.wall === null || [a, b].some((i) => walls[i]!.name === wish.wall),
-        )
-        .filter(
-          ({ a, b, isBonded }) => wanted === "courses-meet" || (isBonded && this.haveOneTile(a, b)),
-        )
-        .map(({ a, b, end, isSayable }) => ({ a, b, end, isSayable, place, wanted }));
-    });
-  }
-
-  private haveOneTile(a: number, b: number): boolean {
-    return isOneTile(this.walls[a]!.lays[0]!.tile, this.walls[b]!.lays[0]!.tile);
+    this.links = linksOf(wanting, walls, pairs);
   }
 
   run(): RoomFound {
@@ -173,31 +153,36 @@ class RoomSearch {
     this.isStrict = isStrict;
     const found: { best: ClusterFound | null } = { best: null };
     const cost = () => lesserOf(found.best?.cost ?? null, most);
-    const take = ({ joints, parts }: BoundedJoints) => {
+    const take = (bounded: BoundedJoints) => {
       const bar = found.best && cost();
-      const walls = parts ?? this.linkedAt(cluster, joints);
+      const walls = bounded.parts ?? this.linkedAt(cluster, bounded.joints);
       found.best = this.searchAt(walls, bar, most) ?? found.best;
     };
-    const all = this.jointsFor(cluster);
+    const joints = new ClusterJoints(cluster, this.walls, this.links, (i, joint) =>
+      this.fieldsAt(i, joint),
+    );
+    const all = joints.ways();
     // The ends of the range are good for a first answer: most others then needn't be looked at closely.
     const ends = all.length > 1 ? [all[0]!, all.at(-1)!] : all;
     const before = this.effort.cells;
     const bounds = this.bounded(cluster, ends, most, true);
     const each = Math.max(1, (this.effort.cells - before) / ends.length);
-    for (const joints of byLeast(bounds)) {
+    for (const bounded of byLeast(bounds)) {
       if (found.best && this.effort.cells > ROOM_MOST.cells) break;
-      take(joints);
+      take(bounded);
     }
     const many = Math.max(2, Math.floor(ROOM_MOST.bounds / each));
     const some = thinned(all.slice(1, -1), Math.min(many, ROOM_MOST.joints));
     if (some.length < all.length - 2) this.capped = true;
     const open = this.bounded(cluster, some, cost());
-    const more = this.besidesOpen(cluster, [bounds[0]!, ...open, bounds.at(-1)!], cost());
-    for (const joints of byLeast([...open, ...more])) {
+    const known = [bounds[0]!, ...open, bounds.at(-1)!];
+    const more = this.besidesOpen(cluster, joints, known, cost());
+    this.capped ||= joints.isThinned;
+    for (const bounded of byLeast([...open, ...more])) {
       const bar = cost();
-      if (bar && compareCosts(joints.least, bar) >= 0) break;
+      if (bar && compareCosts(bounded.least, bar) >= 0) break;
       if (found.best && this.effort.cells > ROOM_MOST.cells) break;
-      take(joints);
+      take(bounded);
     }
     if (!found.best || (most && compareCosts(found.best.cost, most) >= 0)) return null;
     return this.laid(cluster, found.best);
@@ -219,24 +204,21 @@ class RoomSearch {
    */
   private besidesOpen(
     cluster: Cluster,
+    joints: ClusterJoints,
     all: readonly BoundedJoints[],
     bar: Cost | null,
   ): BoundedJoints[] {
     if (all.length < 2 || !cluster.walls.some((i) => isFree(this.walls[i]!))) return [];
-    const [group] = cluster.groups;
     if (cluster.groups.length > 1) {
       this.capped = true;
       return [];
     }
-    const known = all.map(({ joints }) => joints.get(group!.walls[0]!)!);
-    let alone: readonly Nm[] | null = null;
+    const [first] = cluster.walls;
+    const known = all.map((each) => each.joints.get(first!)!);
     const isPromising = ({ least }: BoundedJoints) => !bar || compareCosts(least, bar) < 0;
-    const found = all.slice(1).flatMap((next, k): Joints[] => {
+    const found = all.slice(1).flatMap((next, k): readonly Joints[] => {
       if (!isPromising(all[k]!) && !isPromising(next)) return [];
-      alone ??= this.jointsOf(group!.walls, true);
-      return alone
-        .filter((joint) => joint > known[k]! && joint < known[k + 1]!)
-        .map((joint) => new Map(group!.walls.map((i) => [i, joint])));
+      return joints.between(known[k]!, known[k + 1]!);
     });
     const some = thinned(found, ROOM_MOST.more);
     if (some.length < found.length) this.capped = true;
@@ -323,40 +305,6 @@ class RoomSearch {
       this.isStrict,
       this.walls.length,
     );
-  }
-
-  /** Every way to take one joint for each of a cluster's groups. */
-  private jointsFor(cluster: Cluster): Joints[] {
-    const lists = cluster.groups.map(({ walls }) => this.jointsOf(walls));
-    return lists.reduce<Joints[]>(
-      (ways, list, k) =>
-        ways.flatMap((way) =>
-          list.map(
-            (joint) =>
-              new Map([...way, ...cluster.groups[k]!.walls.map((i) => [i, joint] as const)]),
-          ),
-        ),
-      [new Map<number, Nm>()],
-    );
-  }
-
-  /** The critical joints of walls that share one; with `isAll` those too that are critical for what may move alone. */
-  private jointsOf(numbers: readonly number[], isAll = false): readonly Nm[] {
-    const { min, max } = this.walls[numbers[0]!]!.lays[0]!.joint;
-    const walls = numbers.map((i) => [min, max].map((joint) => this.fieldsAt(i, joint)));
-    for (const [least] of walls) {
-      const { own } = least!.first;
-      if (hasSlopes(own) || own.circles.length > 0) this.capped = true;
-    }
-    if (min === max) return [min];
-    // Joints at which starts that come round a corner meet what is critical there are not looked for.
-    const isBonded = ({ a, b, wanted }: Link): boolean =>
-      wanted === "bond-goes-on" && (numbers.includes(a) || numbers.includes(b));
-    if (this.links.some(isBonded)) this.capped = true;
-    const ends = walls.flatMap(([least, most]) => endsOf(least!, most!, isAll));
-    const { joints, isAll: areAll } = roomJoints(ends);
-    if (!areAll) this.capped = true;
-    return joints;
   }
 
   private fieldsAt(i: number, joint: Nm): WallFields {
