@@ -1,7 +1,5 @@
 import assert from "node:assert/strict";
-import { fork } from "node:child_process";
-import { availableParallelism } from "node:os";
-import { fileURLToPath } from "node:url";
+import { takeInShares } from "../support/take-in-shares.js";
 import type { TakenRooms } from "../support/take-random-rooms.js";
 
 /** `GAUGELATH_ROOMS=10000 npx mocha test/properties/random-rooms.test.ts` takes more, `GAUGELATH_ROOMS_FROM` others. */
@@ -9,7 +7,6 @@ const ROOMS = Number(process.env.GAUGELATH_ROOMS ?? 200);
 const FROM = Number(process.env.GAUGELATH_ROOMS_FROM ?? 0);
 /** Wishes take longer: one in five as many. */
 const WISHED = Math.ceil(ROOMS / 5);
-const WORKER = fileURLToPath(new URL("../support/take-random-rooms.ts", import.meta.url));
 
 describe(`${ROOMS} random rooms`, () => {
   it("are solved, checked, drawn and taken off: no crash, no overlap, nothing outside, none over three seconds", async () => {
@@ -24,16 +21,8 @@ describe(`${WISHED} random rooms with wishes, lays and places left to them`, () 
 });
 
 async function takeAll(rooms: number, kind: "plain" | "wished"): Promise<void> {
-  const workers = Math.min(4, availableParallelism());
-  const taken = await Promise.all(
-    Array.from({ length: workers }, (_, worker) =>
-      takeRooms(
-        FROM + Math.round((rooms * worker) / workers),
-        FROM + Math.round((rooms * (worker + 1)) / workers),
-        kind,
-      ),
-    ),
-  );
+  const seeds = { from: FROM, many: rooms };
+  const taken = await takeInShares<TakenRooms>("take-random-rooms.ts", seeds, kind);
   if (process.env.GAUGELATH_ROOMS) tell(taken);
   assert.deepEqual(
     taken.flatMap(({ faults }) => faults),
@@ -62,18 +51,4 @@ function tell(taken: readonly TakenRooms[]): void {
 
 function sumOver(taken: readonly TakenRooms[], of: (share: TakenRooms) => number): number {
   return taken.reduce((all, share) => all + of(share), 0);
-}
-
-/** Takes a share of the rooms in a process of its own, so that its processor time is its own. */
-function takeRooms(from: number, to: number, kind: "plain" | "wished"): Promise<TakenRooms> {
-  return new Promise((resolve, reject) => {
-    const worker = fork(WORKER, [String(from), String(to), kind], {
-      execArgv: ["--import", "tsx"],
-    });
-    worker.once("message", (taken: TakenRooms) => resolve(taken));
-    worker.once("error", reject);
-    worker.once("exit", (code) => {
-      if (code !== 0) reject(new Error(`rooms ${from} to ${to}: the process ended with ${code}`));
-    });
-  });
 }
