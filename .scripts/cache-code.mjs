@@ -15,17 +15,19 @@ const changes = mkdtempSync(path.join(tmpdir(), "gaugelath-build-"));
 const runs = [
   ["check", examples],
   ["compare", path.join(examples, "faults.tileplan"), threeWalls],
-  ["compare", threeWalls, withMovedNiche()],
+  ["compare", threeWalls, withMovedWindow()],
   ["sheet", threeWalls, "--format", "pdf", "-o", devNull],
 ];
 /** The scripts of each file; a run loads them anew. */
 const scripts = new Map();
 
-/** The three walls, their niche an inch to the right and up. */
-function withMovedNiche() {
+/** The three walls, their window two inches further up. */
+function withMovedWindow() {
   const moved = path.join(changes, path.basename(threeWalls));
   const text = readFileSync(threeWalls, "utf8");
-  writeFileSync(moved, text.replace("at 14 5/16, 54 3/4", "at 15 5/16, 55 3/4"));
+  const [from, to] = ["at 16 1/2, 44 1/2", "at 16 1/2, 46 1/2"];
+  if (!text.includes(from)) throw new Error(`${threeWalls} has no window \`${from}\``);
+  writeFileSync(moved, text.replace(from, to));
   cpSync(path.join(examples, "stock.tileplan"), path.join(changes, "stock.tileplan"));
   return moved;
 }

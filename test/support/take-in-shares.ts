@@ -1,9 +1,8 @@
-import { build } from "esbuild";
 import { fork } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
 import { availableParallelism, tmpdir } from "node:os";
 import path from "node:path";
-import { fileURLToPath } from "node:url";
+import { bundleProgram } from "./bundle-program.js";
 
 /** Seeds in a row. */
 export interface Seeds {
@@ -25,9 +24,13 @@ export async function takeInShares<Taken>(
 ): Promise<Taken[]> {
   const folder = mkdtempSync(path.join(tmpdir(), "gaugelath-shares-"));
   const shares = Math.min(4, availableParallelism());
+  const own = new URL(program, import.meta.url);
+  const file = path.join(folder, "program.mjs");
   const place = (share: number) => String(from + Math.round((many * share) / shares));
   try {
-    const file = await bundled(program, folder);
+    // Examples are found from where the program stands, not its bundle.
+    const define = { "import.meta.url": JSON.stringify(own.href) };
+    await bundleProgram(own, file, { define });
     return await Promise.all(
       Array.from({ length: shares }, (_, share) =>
         take<Taken>(file, [place(share), place(share + 1), ...words]),
@@ -36,26 +39,6 @@ export async function takeInShares<Taken>(
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
-}
-
-async function bundled(program: string, folder: string): Promise<string> {
-  const file = path.join(folder, "program.mjs");
-  const own = new URL(program, import.meta.url);
-  await build({
-    entryPoints: [fileURLToPath(own)],
-    outfile: file,
-    bundle: true,
-    platform: "node",
-    format: "esm",
-    target: "node20",
-    banner: {
-      js: 'import{createRequire as gaugelathRequire}from"node:module";const require=gaugelathRequire(import.meta.url);',
-    },
-    // Examples are found from this folder.
-    define: { "import.meta.url": JSON.stringify(own.href) },
-    logLevel: "warning",
-  });
-  return file;
 }
 
 function take<Taken>(file: string, words: readonly string[]): Promise<Taken> {

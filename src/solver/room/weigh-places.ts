@@ -36,23 +36,18 @@ export class WeighPlaces {
     // Whether a wall lays anything is told by itself, before all else.
     if (bar && bar[0]! < 0) return null;
     let isLevel = bar !== null && bar[0] === 0;
-    let own: Tally | null = null;
+    let known: Tally | null = null;
+    const own = () => (known ??= this.change(base.own, 0, ways, standing));
     for (const { place } of wanting.wishes) {
-      for (const under of base.under) {
-        if (under.place !== place) continue;
-        missed.set(place, this.change(under.field, place, ways, standing).slivers);
-      }
-      if (cutPlaces.includes(place)) {
-        own ??= this.change(base.own, 0, ways, standing);
-        missed.set(place, own.cuts);
-      }
+      const under = base.under.find((each) => each.place === place);
+      if (under) missed.set(place, this.change(under.field, place, ways, standing).slivers);
+      if (cutPlaces.includes(place)) missed.set(place, own().cuts);
       const more = missed.get(place) ?? 0;
       if (isLevel && more > bar![place]!) return null;
       if (isLevel) isLevel = more === bar![place];
     }
-    own ??= this.change(base.own, 0, ways, standing);
-    if (isLevel && hasMore(own, bar!)) return null;
-    return this.added(missed, own);
+    if (isLevel && hasMore(own(), bar!)) return null;
+    return this.added(missed, own());
   }
 
   /**
