@@ -1,11 +1,11 @@
-import { CstParser } from "chevrotain";
+import { CstParser, type ILookaheadStrategy, type TokenType } from "chevrotain";
 import { LateLookahead } from "./late-lookahead.js";
 import * as T from "./tokens.js";
 import { START, WORD } from "./vocabulary.js";
 import { wantedMessages } from "./wanted.js";
 
 /** Every token that the grammar may meet. */
-const TOKENS = [
+export const TOKENS: readonly TokenType[] = [
   ...T.LEXED,
   ...Object.values(WORD),
   ...Object.values(START).map(({ token }) => token),
@@ -24,10 +24,10 @@ const LENGTH_WANTED = "a length";
  */
 export class LineGrammar extends CstParser {
   constructor(options: GrammarOptions) {
-    super(TOKENS, {
+    super([...TOKENS], {
       recoveryEnabled: options.recovers,
       maxLookahead: 1,
-      lookaheadStrategy: new LateLookahead({ maxLookahead: 1 }),
+      lookaheadStrategy: options.lookahead ?? new LateLookahead({ maxLookahead: 1 }),
       nodeLocationTracking: "onlyOffset",
       skipValidations: options.skipValidations,
       errorMessageProvider: wantedMessages,
@@ -178,4 +178,6 @@ export interface GrammarOptions {
   readonly skipValidations: boolean;
   /** Whether the statements after an error are read too. What that takes is as much work as reading a plan. */
   readonly recovers: boolean;
+  /** How it looks ahead, where not each place by itself when a text first comes to it. */
+  readonly lookahead?: ILookaheadStrategy;
 }

@@ -1,7 +1,9 @@
 import type { CstNode, IRecognitionException, IToken } from "chevrotain";
+import { firstTokens } from "./first-tokens.js";
 import { PlanGrammar } from "./grammar.js";
+import { PreparedGrammar } from "./prepared-grammar.js";
 
-let plain: PlanGrammar | undefined;
+let plain: PreparedGrammar | undefined;
 let recovering: PlanGrammar | undefined;
 
 /** What a text's tokens are, and what about them wasn't understood. */
@@ -12,7 +14,7 @@ export interface Reading {
 
 /** Reads the tokens of a text. Only one with an error is read by the grammar that goes on after it. */
 export function readTokens(tokens: readonly IToken[]): Reading {
-  plain ??= new PlanGrammar({ skipValidations: true, recovers: false });
+  plain ??= new PreparedGrammar(firstTokens());
   const reading = readWith(plain, tokens);
   return reading.errors.length === 0 ? reading : readWith(readingGrammar(), tokens);
 }
