@@ -1,8 +1,9 @@
 import type { Nm } from "../../measure/index.js";
 import type { Cutting } from "./cutting.js";
-import { type Demand, type Pose, posesOf } from "./demand.js";
+import type { Demand, Pose } from "./demand.js";
 import { EDGE, type Edges } from "./edges.js";
 import { type Pair, handOver, shareOut } from "./hand-over.js";
+import type { Kind, Wanted, Wants } from "./kinds.js";
 import type { FirstCut } from "./rest.js";
 
 /** Ends of courses: pieces that span a tile one way and need one of the two edges at its ends. */
@@ -24,13 +25,17 @@ const RIPS: Direction = {
   high: EDGE.top | EDGE.left | EDGE.right,
 };
 
-interface EndDemand {
-  readonly demand: Demand;
+/** How the pieces of a kind are ends. */
+interface EndKind {
   readonly size: Nm;
-  readonly course: number;
-  /** How it lies at the tile's left or bottom end, and at the other; null where it can't. */
+  /** How one lies at the tile's left or bottom end, and at the other; null where it can't. */
   readonly low: Pose | null;
   readonly high: Pose | null;
+}
+
+interface EndDemand extends EndKind {
+  readonly demand: Demand;
+  readonly course: number;
 }
 
 /** How many tiles each sort of piece takes, at the least. */
@@ -44,23 +49,29 @@ export interface EndTiles {
 /** The tiles that ends took, and what is still to be cut. */
 export interface CutEnds {
   readonly tiles: EndTiles;
-  readonly left: readonly Demand[];
+  readonly left: readonly Wanted[];
 }
 
 /**
  * Cuts the pieces that take a tile for themselves, and the ends: crosscuts and rips that need one end
  * of a tile, so that at most two share one. As many share as can.
  */
-export function cutEnds(cutting: Cutting, demands: readonly Demand[]): CutEnds {
+export function cutEnds(cutting: Cutting, { pieces, kinds }: Wants): CutEnds {
   const { across, up } = cutting.face;
-  const isWhole = ({ width, height }: Demand) => width === across && height === up;
-  const wholes = demands.filter(isWhole);
-  for (const demand of wholes) cutAlone(cutting, demand);
-  const sized = demands.filter((demand) => !isWhole(demand));
-  const crosscuts = cutDirection(cutting, sized, CROSSCUTS);
-  const rips = cutDirection(cutting, crosscuts.left, RIPS);
+  let whole = 0;
+  const sized: Wanted[] = [];
+  for (const piece of pieces) {
+    const { width, height } = piece.demand;
+    if (width !== across || height !== up) sized.push(piece);
+    else {
+      cutAlone(cutting, piece.demand);
+      whole++;
+    }
+  }
+  const crosscuts = cutDirection(cutting, { pieces: sized, kinds }, CROSSCUTS);
+  const rips = cutDirection(cutting, { pieces: crosscuts.left, kinds }, RIPS);
   return {
-    tiles: { whole: wholes.length, crosscuts: crosscuts.tiles, rips: rips.tiles },
+    tiles: { whole, crosscuts: crosscuts.tiles, rips: rips.tiles },
     left: rips.left,
   };
 }
@@ -70,35 +81,43 @@ function cutAlone(cutting: Cutting, demand: Demand): void {
   cutting.cut(cutting.openTile(), demand, pose, "upright");
 }
 
-function endOf({ face }: Cutting, demand: Demand, direction: Direction): EndDemand | null {
-  const poses = posesOf(demand, face);
-  const low = poses.find(({ needs }) => needs === direction.low) ?? null;
-  const high = poses.find(({ needs }) => needs === direction.high) ?? null;
-  const pose = low ?? high;
-  if (!pose) return null;
-  const size = direction.first === "upright" ? pose.width : pose.height;
-  return { demand, size, course: demand.course, low, high };
+/** Those kinds that are ends in a direction. */
+function endsOf(kinds: readonly Kind[], direction: Direction): ReadonlyMap<Kind, EndKind> {
+  const ends = new Map<Kind, EndKind>();
+  for (const kind of kinds) {
+    const low = kind.poses.find(({ needs }) => needs === direction.low) ?? null;
+    const high = kind.poses.find(({ needs }) => needs === direction.high) ?? null;
+    const pose = low ?? high;
+    if (!pose) continue;
+    ends.set(kind, { size: direction.first === "upright" ? pose.width : pose.height, low, high });
+  }
+  return ends;
 }
 
 function cutDirection(
   cutting: Cutting,
-  demands: readonly Demand[],
+  { pieces, kinds }: Wants,
   direction: Direction,
-): { readonly tiles: number; readonly left: readonly Demand[] } {
+): { readonly tiles: number; readonly left: readonly Wanted[] } {
   const { first } = direction;
-  const ends = demands.flatMap((demand) => endOf(cutting, demand, direction) ?? []);
+  const endKinds = endsOf(kinds, direction);
+  const ends: EndDemand[] = [];
+  const left: Wanted[] = [];
+  for (const piece of pieces) {
+    const end = endKinds.get(piece.kind);
+    if (end) ends.push({ demand: piece.demand, course: piece.demand.course, ...end });
+    else left.push(piece);
+  }
   const pairs = pairsOf(cutting, ends, first);
   for (const pair of pairs) cutPair(cutting, pair, first);
   const shared = new Set(pairs.flat());
-  for (const { demand, low, high } of ends.filter((end) => !shared.has(end))) {
+  for (const end of ends) {
+    if (shared.has(end)) continue;
+    const { demand, low, high } = end;
     const rests = cutting.cut(cutting.openTile(), demand, (low ?? high)!, first);
     for (const rest of rests) cutting.shelf.lay(rest);
   }
-  const cut = new Set(ends.map(({ demand }) => demand));
-  return {
-    tiles: ends.length - pairs.length,
-    left: demands.filter((demand) => !cut.has(demand)),
-  };
+  return { tiles: ends.length - pairs.length, left };
 }
 
 function pairsOf(

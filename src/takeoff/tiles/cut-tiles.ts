@@ -5,6 +5,7 @@ import { cutEnds } from "./cut-ends.js";
 import { Cutting } from "./cutting.js";
 import type { Demand } from "./demand.js";
 import type { Face } from "./face.js";
+import { sortOut } from "./kinds.js";
 import { packRests } from "./pack-rests.js";
 
 /** Tiles as they are cut up. */
@@ -22,9 +23,10 @@ export interface CutTiles {
  */
 export function cutTiles(face: Face, demands: readonly Demand[]): CutTiles {
   const cutting = Cutting.of(face);
-  const ends = cutEnds(cutting, demands);
+  const wants = sortOut(face, demands);
+  const ends = cutEnds(cutting, wants);
   let known: number | undefined;
-  const bound = (enough: number) => (known ??= cutBound(face, demands, ends.tiles, enough));
+  const bound = (enough: number) => (known ??= cutBound(face, wants.kinds, ends.tiles, enough));
   const packed = packRests(cutting, ends.left, bound);
   return {
     tiles: tilesOf(packed, demands),

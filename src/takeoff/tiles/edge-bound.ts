@@ -1,7 +1,8 @@
 import type { Nm } from "../../measure/index.js";
-import { type Demand, mayLie } from "./demand.js";
+import { mayLie } from "./demand.js";
 import { EDGE, hasEdges, type Edges } from "./edges.js";
 import type { Face } from "./face.js";
+import type { Kind } from "./kinds.js";
 
 /** What pieces take of some edges of the tiles. */
 interface Taken {
@@ -16,12 +17,12 @@ interface Taken {
  * How many tiles it takes at least, by their edges: a piece that needs a corner takes a part of each of
  * the two edges there, and at most two such pieces share an edge, if they are short enough.
  */
-export function edgeBound(face: Face, demands: readonly Demand[]): number {
+export function edgeBound(face: Face, kinds: readonly Kind[]): number {
   const horizontals = [EDGE.bottom, EDGE.top].map((edge) =>
-    takenOf(face, demands, edge, EDGE.left, EDGE.right),
+    takenOf(face, kinds, edge, EDGE.left, EDGE.right),
   );
   const verticals = [EDGE.left, EDGE.right].map((edge) =>
-    takenOf(face, demands, edge, EDGE.bottom, EDGE.top),
+    takenOf(face, kinds, edge, EDGE.bottom, EDGE.top),
   );
   if (face.directional) {
     return Math.max(
@@ -39,28 +40,23 @@ export function edgeBound(face: Face, demands: readonly Demand[]): number {
 }
 
 /** What is taken of one edge as pieces are laid; a corner that may be turned takes its shorter side. */
-function takenOf(
-  face: Face,
-  demands: readonly Demand[],
-  edge: Edges,
-  low: Edges,
-  high: Edges,
-): Taken {
+function takenOf(face: Face, kinds: readonly Kind[], edge: Edges, low: Edges, high: Edges): Taken {
   const taken: Taken = { whole: 0, low: [], high: [] };
   const isHorizontal = edge === EDGE.bottom || edge === EDGE.top;
   const isSquare = face.across === face.up;
-  for (const demand of demands) {
+  for (const { demand, count } of kinds) {
     const { needs, width, height } = demand;
     if (!hasEdges(needs, edge) || !(needs & (low | high))) continue;
     if (hasEdges(needs, low | high)) {
-      taken.whole++;
+      taken.whole += count;
       continue;
     }
     // A square tile's edges are all counted together, so that both sides are counted anyway.
     const turns = !isSquare && mayLie(demand, face);
     const laid = isHorizontal ? width : height;
     const size = turns ? Math.min(width, height) : laid;
-    (hasEdges(needs, low) ? taken.low : taken.high).push(size);
+    const ends = hasEdges(needs, low) ? taken.low : taken.high;
+    for (let n = 0; n < count; n++) ends.push(size);
   }
   return taken;
 }

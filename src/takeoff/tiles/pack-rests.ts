@@ -1,7 +1,8 @@
 import type { Nm } from "../../measure/index.js";
 import type { Cutting } from "./cutting.js";
-import { type Demand, type Pose, posesOf } from "./demand.js";
+import type { Demand, Pose } from "./demand.js";
 import { hasEdges, type Edges } from "./edges.js";
+import type { Wanted } from "./kinds.js";
 import { type FirstCut, fits, heightOf, type Rest, widthOf } from "./rest.js";
 import type { Alike, RestShelf } from "./rest-shelf.js";
 
@@ -10,11 +11,6 @@ const MOST_WEIGHED = 500;
 
 /** Past so many pieces one way of packing them is tried, not all. */
 const FEW = 500;
-
-interface Item {
-  readonly demand: Demand;
-  readonly poses: readonly Pose[];
-}
 
 type Order = (a: Demand, b: Demand) => number;
 
@@ -41,33 +37,36 @@ const RULES: readonly ("larger" | FirstCut)[] = ["larger", "upright", "level"];
  */
 export function packRests(
   cutting: Cutting,
-  demands: readonly Demand[],
+  pieces: readonly Wanted[],
   bound: (enough: number) => number,
 ): Cutting {
-  if (demands.length === 0) return cutting;
-  const unordered = demands.map((demand) => ({ demand, poses: posesOf(demand, cutting.face) }));
+  if (pieces.length === 0) return cutting;
   let best: Cutting | null = null;
   for (const order of ORDERS) {
-    const items = [...unordered].sort((a, b) => order(a.demand, b.demand));
+    const items = [...pieces].sort((a, b) => order(a.demand, b.demand));
     for (const rule of RULES) {
       const packed = packInOrder(cutting.copy(), items, rule);
       if (!best || packed.tiles < best.tiles) best = packed;
-      if (best.tiles === cutting.tiles || demands.length > FEW) return best;
+      if (best.tiles === cutting.tiles || pieces.length > FEW) return best;
       if (best.tiles <= bound(best.tiles)) return best;
     }
   }
   return best!;
 }
 
-function packInOrder(cutting: Cutting, items: readonly Item[], rule: "larger" | FirstCut): Cutting {
+function packInOrder(
+  cutting: Cutting,
+  items: readonly Wanted[],
+  rule: "larger" | FirstCut,
+): Cutting {
   const { shelf } = cutting;
   const suits = suitsSome(items);
   shelf.setAside((rest) => !suits(rest));
   for (const item of items) {
-    const { demand, poses } = item;
+    const { demand, kind } = item;
     const spot = bestSpot(shelf, item);
     const rest = spot ? shelf.take(spot.alike) : cutting.openTile();
-    const pose = spot?.pose ?? poses[0]!;
+    const pose = spot?.pose ?? kind.poses[0]!;
     const first = rule === "larger" ? largerRest(rest, pose) : rule;
     for (const left of cutting.cut(rest, demand, pose, first)) {
       if (suits(left)) shelf.lay(left);
@@ -80,10 +79,10 @@ function packInOrder(cutting: Cutting, items: readonly Item[], rule: "larger" | 
 /** Where the least is left over, of the rests that the piece fits: the smallest of them. */
 function bestSpot(
   shelf: RestShelf,
-  { demand, poses }: Item,
+  { demand, kind }: Wanted,
 ): { readonly alike: Alike; readonly pose: Pose } | null {
   for (const alike of shelf.smallestOf(area(demand), MOST_WEIGHED)) {
-    const pose = poses.find((candidate) => fits(candidate, alike.rests[0]!));
+    const pose = kind.poses.find((candidate) => fits(candidate, alike.rests[0]!));
     if (pose) return { alike, pose };
   }
   return null;
@@ -97,9 +96,9 @@ function largerRest(rest: Rest, pose: Pose): FirstCut {
 }
 
 /** Whether some of the pieces may fit a rest: a quick look that lets none through the net that does. */
-function suitsSome(items: readonly Item[]): (rest: Rest) => boolean {
+function suitsSome(items: readonly Wanted[]): (rest: Rest) => boolean {
   const least = new Map<Edges, { width: Nm; height: Nm }>();
-  for (const { needs, width, height } of items.flatMap(({ poses }) => poses)) {
+  for (const { needs, width, height } of items.flatMap(({ kind }) => kind.poses)) {
     const known = least.get(needs);
     least.set(needs, {
       width: Math.min(width, known?.width ?? width),

@@ -1,5 +1,8 @@
 import type { Nm } from "../../measure/index.js";
 
+/** How much is weighed for a bound, in kinds of pieces times ways to count them. */
+export const EFFORT = 20_000;
+
 /**
  * A size as it counts in a bound: what leaves less than `least` beside it fills the whole length, and
  * what is smaller than `least` counts for nothing. However sizes fill a length, counted so they still

@@ -2,12 +2,14 @@ import assert from "node:assert/strict";
 import { cutBound } from "../../../src/takeoff/tiles/cut-bound.js";
 import type { Demand } from "../../../src/takeoff/tiles/demand.js";
 import { EDGE } from "../../../src/takeoff/tiles/edges.js";
+import { type Kind, sortOut } from "../../../src/takeoff/tiles/kinds.js";
 
 const FACE = { across: 100, up: 50, directional: false, kerf: 2 };
 const NO_ENDS = { whole: 0, crosscuts: 0, rips: 0 };
 
-function pieces(many: number, width: number, height: number, needs = 0): Demand[] {
-  return Array.from({ length: many }, () => ({ label: "", course: 1, width, height, needs }));
+function pieces(many: number, width: number, height: number, needs = 0): readonly Kind[] {
+  const piece = { label: "", course: 1, width, height, needs };
+  return sortOut(FACE, Array<Demand>(many).fill(piece)).kinds;
 }
 
 describe("the fewest tiles that pieces can take", () => {

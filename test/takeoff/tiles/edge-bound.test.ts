@@ -1,12 +1,14 @@
 import assert from "node:assert/strict";
-import type { Demand } from "../../../src/takeoff/tiles/demand.js";
+import { posesOf } from "../../../src/takeoff/tiles/demand.js";
 import { edgeBound } from "../../../src/takeoff/tiles/edge-bound.js";
 import { EDGE } from "../../../src/takeoff/tiles/edges.js";
+import type { Kind } from "../../../src/takeoff/tiles/kinds.js";
 
 const FACE = { across: 100, up: 50, directional: true, kerf: 2 };
 
-function corners(many: number, width: number, height: number, needs: number): Demand[] {
-  return Array.from({ length: many }, () => ({ label: "", course: 1, width, height, needs }));
+function corners(many: number, width: number, height: number, needs: number): Kind[] {
+  const demand = { label: "", course: 1, width, height, needs };
+  return [{ demand, count: many, poses: posesOf(demand, FACE) }];
 }
 
 describe("how many tiles it takes by their edges", () => {

@@ -2,18 +2,20 @@ import assert from "node:assert/strict";
 import { Cutting } from "../../../src/takeoff/tiles/cutting.js";
 import type { Demand } from "../../../src/takeoff/tiles/demand.js";
 import { EDGE } from "../../../src/takeoff/tiles/edges.js";
+import { sortOut, type Wanted } from "../../../src/takeoff/tiles/kinds.js";
 import { packRests } from "../../../src/takeoff/tiles/pack-rests.js";
 
 const FACE = { across: 100, up: 50, directional: false, kerf: 2 };
 
-function pieces(many: number, width: number, height: number, needs = 0): Demand[] {
-  return Array.from({ length: many }, (_, n) => ({
+function pieces(many: number, width: number, height: number, needs = 0): readonly Wanted[] {
+  const demands = Array.from({ length: many }, (_, n): Demand => ({
     label: `${width}-${n}`,
     course: 1,
     width,
     height,
     needs,
   }));
+  return sortOut(FACE, demands).pieces;
 }
 
 describe("pieces packed into what is left", () => {
@@ -34,10 +36,8 @@ describe("pieces packed into what is left", () => {
 
   it("fill tiles as full as they go", () => {
     assert.equal(packRests(Cutting.of(FACE), pieces(8, 49, 24), () => 2).tiles, 2);
-    const strips = [...pieces(3, 55, 50), ...pieces(3, 43, 50)].map((piece) => ({
-      ...piece,
-      needs: EDGE.bottom | EDGE.top,
-    }));
+    const upright = EDGE.bottom | EDGE.top;
+    const strips = [...pieces(3, 55, 50, upright), ...pieces(3, 43, 50, upright)];
     assert.equal(packRests(Cutting.of(FACE), strips, () => 3).tiles, 3);
   });
 
