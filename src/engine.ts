@@ -16,15 +16,18 @@ export interface Outcome {
   readonly scene: () => Scene;
 }
 
-/** From a plan's text to its solved, checked plan. Never throws, whatever the text. */
-export function run(text: string, source: Source): Outcome {
-  return runTree(parse(text), source);
+/**
+ * From a plan's text to its solved, checked plan. Never throws, whatever the text. `before` is what the text, or another
+ * one like it, came to earlier: walls that come to the same share it.
+ */
+export function run(text: string, source: Source, before?: SolvedPlan): Outcome {
+  return runTree(parse(text), source, before);
 }
 
 /** From a text that was read already. */
-export function runTree(tree: SyntaxTree, source: Source): Outcome {
+export function runTree(tree: SyntaxTree, source: Source, before?: SolvedPlan): Outcome {
   const { plan: asked, lets, diagnostics: told } = resolve(tree, source);
-  const solved = solve(asked);
+  const solved = solve(asked, before);
   const { plan } = solved;
   const diagnostics = [...told, ...check(solved)];
   let scene: Scene | undefined;

@@ -20,6 +20,15 @@ describe("run", () => {
     assert.ok(codes.length > 1 && !codes[0]!.startsWith("joint/"), codes.join());
   });
 
+  it("shares with the plan before what is laid as it was", () => {
+    const before = run(CLEAN, ALONE);
+    const wider = CLEAN.replace("joint 1/16", "joint 1/8");
+    const [same, other] = [CLEAN, wider].map((text) => run(text, ALONE, before.solved));
+    const piecesOf = ({ solved }: typeof before) => solved.walls[0]!.lays[0]!.pieces;
+    assert.equal(piecesOf(same!), piecesOf(before));
+    assert.notEqual(piecesOf(other!), piecesOf(before));
+  });
+
   it("builds the picture once", () => {
     const { scene } = run(CLEAN, ALONE);
     assert.equal(scene(), scene());

@@ -120,10 +120,9 @@ export class JobDesk {
       const text = this.#after.open(pair.after);
       if (!USES.test(text) && this.#before.open(pair.before) === text) return { kind: "same" };
     }
-    const { before, after } = sidesOf(
-      pair.before === null ? null : tell(this.#before, pair.before),
-      pair.after === null ? null : tell(this.#after, pair.after),
-    );
+    const old = pair.before === null ? null : tell(this.#before, pair.before);
+    const now = pair.after === null ? null : tell(this.#after, pair.after, old?.solved);
+    const { before, after } = sidesOf(old, now);
     const comparison = compare(before, after);
     const sameText = pair.before !== null && pair.after !== null && before.text === after.text;
     const draws = this.#setting.pictures && !isEmpty(comparison);
@@ -146,9 +145,10 @@ function sidesOf(before: Told | null, after: Told | null): { before: Told; after
   return { before: before ?? nothing, after: after ?? nothing };
 }
 
-function tell(reader: Reader, file: string): Told {
+/** `before` is what the plan was, of which it may share walls. */
+function tell(reader: Reader, file: string, before?: Told["solved"]): Told {
   const text = reader.open(file);
-  const { solved, diagnostics } = run(text, reader.sourceOf(file));
+  const { solved, diagnostics } = run(text, reader.sourceOf(file), before);
   const all = inReadingOrder([...reader.faultsOf(file), ...diagnostics], [file]);
   return { text, solved, diagnostics: all };
 }

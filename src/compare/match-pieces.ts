@@ -50,6 +50,12 @@ function matchLay({ lays, spans, lowest }: LayMatch): PieceMatch {
   if (!old || !now || anew || oldCourses.length === 0 || nowCourses.length === 0) {
     return { lays, lowest, twin, fates, shift: null, anew };
   }
+  if (old.pieces === now.pieces && !spans.before && !spans.after) {
+    fates.before.fill(FATE.kept);
+    fates.after.fill(FATE.kept);
+    const shift = shiftOf(old, now, 0, new Set([0]));
+    return { lays, lowest, twin: twin.map((_, i) => i), fates, shift, anew };
+  }
   const by = matchRows(courseRow(old, oldCourses), courseRow(now, nowCourses));
   const placeOf = new Map(nowCourses.map((number) => [number, number - 1]));
   const shifts = new Set<Nm>();

@@ -65,3 +65,4 @@ export {
   plateSize,
 } from "./opening.js";
 export { halfLimit, LIMITS, sliverLimit } from "./limits.js";
+export { twinsOf } from "./twins.js";

@@ -1,4 +1,5 @@
 import { type Outcome, runTree } from "../engine.js";
+import type { SolvedPlan } from "../solver/index.js";
 import { parse, type Source, type SyntaxTree } from "../language/index.js";
 import type { PlanDocument } from "./document.js";
 import type { Workspace } from "./workspace.js";
@@ -8,11 +9,21 @@ export class DocumentState {
   #tree: SyntaxTree | undefined;
   #solved:
     { readonly outcome: Outcome; readonly read: ReadonlyMap<string, string | null> } | undefined;
+  #before: SolvedPlan | undefined;
 
+  /** `before`: the version before it, of which it may share walls. */
   constructor(
     readonly document: PlanDocument,
     readonly workspace: Workspace,
-  ) {}
+    before?: DocumentState,
+  ) {
+    this.#before = before?.latest;
+  }
+
+  /** What this version, or else the one before it, came to when it was solved last. */
+  get latest(): SolvedPlan | undefined {
+    return this.#solved?.outcome.solved ?? this.#before;
+  }
 
   get tree(): SyntaxTree {
     return (this.#tree ??= parse(this.document.text));
@@ -49,7 +60,9 @@ export class DocumentState {
         return text;
       },
     };
-    return { outcome: runTree(this.tree, source), read };
+    const outcome = runTree(this.tree, source, this.latest);
+    this.#before = undefined;
+    return { outcome, read };
   }
 
   #isCurrent(read: ReadonlyMap<string, string | null>): boolean {
@@ -61,14 +74,22 @@ export class DocumentState {
 /** The states of documents, each as long as its document lives. */
 export class DocumentStates {
   readonly #states = new WeakMap<PlanDocument, DocumentState>();
+  /** Of each file the version that was asked for last. */
+  readonly #latest = new Map<string, WeakRef<DocumentState>>();
 
   constructor(private readonly workspace: Workspace) {}
 
   of(document: PlanDocument): DocumentState {
     const known = this.#states.get(document);
     if (known) return known;
-    const state = new DocumentState(document, this.workspace);
+    const state = new DocumentState(document, this.workspace, this.latestOf(document.file));
     this.#states.set(document, state);
+    this.#latest.set(document.file, new WeakRef(state));
     return state;
+  }
+
+  /** The state of the version of a file that was asked for last, as long as anybody has it. */
+  latestOf(file: string): DocumentState | undefined {
+    return this.#latest.get(file)?.deref();
   }
 }

@@ -156,7 +156,8 @@ export function createService(workspace: Workspace): PlanService {
     options: (document, wall, turns) => buildOptions(of(document), wall, turns),
     spot: (document, question, units) => readSpot(of(document), question, figures(document, units)),
     sheet: (document) => buildSheet(of(document)),
-    oldPlan: (document, round) => new DocumentState(document, round),
+    oldPlan: (document, round) =>
+      new DocumentState(document, round, states.latestOf(document.file)),
     comparison: (document, old, look) => buildComparison(of(document), old, look, compared),
     changeLenses: (document, old) => changeLenses(of(document), old, compared),
     pictureChanges: (document, old) => pictureChanges(of(document), old, compared),

@@ -1,6 +1,7 @@
 import type { Nm } from "../measure/index.js";
 import type { Lay, Opening, Plan, Wall } from "../model/index.js";
 import type { Chosen } from "./choose/index.js";
+import { EarlierLayout } from "./earlier-layout.js";
 import { courseShift, latticeOf } from "./lattice.js";
 import { goesStraightOn, inCourseOrder, inPlacingOrder } from "./lay-order.js";
 import {
@@ -27,27 +28,31 @@ export type Starting = (plot: LayPlot) => Chosen;
 /** A lay without its place in the numbering of the wall's courses. */
 type Unnumbered = Omit<SolvedLay, "idPrefix" | "below">;
 
-/** Lays a wall whose lays start as `starting` says: its region, pieces and trims. */
-export function layWall(plan: Plan, wall: Wall, starting: Starting): SolvedWall {
-  const laid = new Map<Lay, Unnumbered>();
-  const placed: Placed[] = [];
-  for (const lay of inPlacingOrder(wall.lays)) layNext(plan, wall, lay, { laid, placed, starting });
-  const lays = numbered(wall, laid);
+/** Lays a wall whose lays start as `starting` says: its region, pieces and trims; what it shares with `earlier` is that. */
+export function layWall(
+  plan: Plan,
+  wall: Wall,
+  starting: Starting,
+  earlier = EarlierLayout.NONE,
+): SolvedWall {
+  const laying: Laying = { laid: new Map(), placed: [], starting, earlier };
+  for (const lay of inPlacingOrder(wall.lays)) layNext(plan, wall, lay, laying);
+  const lays = numbered(wall, laying.laid);
   const joint = lays[0]?.joint ?? 0;
   const region = regionOf(plan, wall, joint);
-  const trims = trimsOf(wall, region, lays, joint);
-  return { wall, region, lays, trims, insides: layInsides(plan, wall, lays), refused: null };
+  const trims = earlier.trimsOf({ wall, region, lays }) ?? trimsOf(wall, region, lays, joint);
+  const insides = layInsides(plan, wall, lays, earlier);
+  return { wall, region, lays, trims, insides, refused: null };
 }
 
 /** Where a lay of a wall is to be laid once those that have their places before it are, as `starting` says. */
 export function plotFor(plan: Plan, wall: Wall, name: string, starting: Starting): LayPlot {
-  const laid = new Map<Lay, Unnumbered>();
-  const placed: Placed[] = [];
+  const laying: Laying = { laid: new Map(), placed: [], starting, earlier: EarlierLayout.NONE };
   const order = inPlacingOrder(wall.lays);
   const last = order.findIndex((lay) => lay.name === name);
-  for (const lay of order.slice(0, last)) layNext(plan, wall, lay, { laid, placed, starting });
+  for (const lay of order.slice(0, last)) layNext(plan, wall, lay, laying);
   const lay = order[last]!;
-  return { plan, wall, lay: startedLay(lay, laid), placed };
+  return { plan, wall, lay: startedLay(lay, laying.laid), placed: laying.placed };
 }
 
 /** What of a wall is laid so far. */
@@ -55,12 +60,14 @@ interface Laying {
   readonly laid: Map<Lay, Unnumbered>;
   readonly placed: Placed[];
   readonly starting: Starting;
+  readonly earlier: EarlierLayout;
 }
 
-function layNext(plan: Plan, wall: Wall, lay: Lay, { laid, placed, starting }: Laying): void {
+function layNext(plan: Plan, wall: Wall, lay: Lay, laying: Laying): void {
+  const { laid, placed, starting, earlier } = laying;
   const plot: LayPlot = { plan, wall, lay: startedLay(lay, laid), placed: [...placed] };
   const after = coursesOf(goesOnFrom(lay, laid));
-  const one: Unnumbered = { ...layOne(plot, starting(plot), after), lay };
+  const one: Unnumbered = { ...layOne(plot, starting(plot), after, earlier), lay };
   laid.set(lay, one);
   placed.push(placedBy(lay, one));
 }
@@ -91,7 +98,7 @@ function coursesOf(from: Unnumbered | undefined): number {
 }
 
 /** `after`: how many courses of its bond are under the lay's first one. */
-function layOne(plot: LayPlot, chosen: Chosen, after: number): Unnumbered {
+function layOne(plot: LayPlot, chosen: Chosen, after: number, earlier: EarlierLayout): Unnumbered {
   const { plan, wall, lay } = plot;
   const { joint, across, up, choice } = chosen;
   const region = layRegion(plot, joint);
@@ -100,7 +107,8 @@ function layOne(plot: LayPlot, chosen: Chosen, after: number): Unnumbered {
   const start = after > 0 ? { ...own, after } : own;
   const whole = regionOf(plan, wall, joint);
   const inner = innerSides(region, whole);
-  return { lay, stand, region, inner, joint, across, up, ...layPieces(region, start), choice };
+  const pieces = earlier.piecesOf(region, start) ?? layPieces(region, start);
+  return { lay, stand, region, inner, joint, across, up, ...pieces, choice };
 }
 
 function startOf(plot: LayPlot, { joint, across, up }: Chosen, stand: SetStand | null): Lattice {

@@ -1,7 +1,8 @@
 import type { Plan, Wall, Wish } from "../model/index.js";
 import { carryOn } from "./carry-start.js";
 import { chooseFor } from "./choose-lay.js";
-import { layWall } from "./lay-wall.js";
+import { EarlierLayout } from "./earlier-layout.js";
+import { layWall, type Starting } from "./lay-wall.js";
 import { isLaidWhole } from "./lone-lays.js";
 import { bareWall, refusals } from "./refusals.js";
 import { isFree, isSharingJoint } from "./room/index.js";
@@ -11,11 +12,15 @@ import type { SolvedPlan } from "./solved.js";
 import { asSettled } from "./start.js";
 import { solveInOrder } from "./start-order.js";
 
-/** Lays all walls of a plan together, for these wishes in this order; `terms` by default are those of a plan's own layout. */
+/**
+ * Lays all walls of a plan together, for these wishes in this order; `terms` by default are those of a plan's own layout.
+ * What it shares with `earlier` is that.
+ */
 export function solveTogether(
   asked: Plan,
   wishes: readonly Wish[],
   terms: SearchTerms = OWN_TERMS,
+  earlier = EarlierLayout.NONE,
 ): SolvedPlan {
   const refused = refusals(asked);
   // Without wishes, free places and shared joints the lays of a wall are chosen one by one, as everywhere.
@@ -31,13 +36,14 @@ export function solveTogether(
   const walls = solveInOrder(plan.walls, (wall, i, solved) => {
     if (refused[i] || wall.lays.length === 0) return bareWall(plan, wall, refused[i] ?? null);
     const starts = settled.get(asked.walls[i]!)?.starts;
-    return layWall(plan, wall, (plot) => {
+    const starting: Starting = (plot) => {
       const start = starts?.get(plot.lay.name);
       if (!start) return chooseFor(plot, solved);
       // What goes on from another lay starts as that does, at the joint and the height that were chosen.
       const follows = plot.lay.goesOnFrom !== null ? asSettled(plot.lay).across : null;
       return carryOn(plot, follows ? { ...start, across: follows } : start, solved);
-    });
+    };
+    return layWall(plan, wall, starting, earlier);
   });
   return { plan, room: { ...room, asked, searches }, walls };
 }

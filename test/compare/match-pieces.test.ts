@@ -21,6 +21,16 @@ describe("matchPieces", () => {
     assert.equal(count(fates.before, FATE.moved), 36);
   });
 
+  it("has every piece kept where both have the same ones", () => {
+    const before = told(WALL).solved.walls[0]!;
+    const { fates, twin, shift, anew } = matchPieces({ before, after: { ...before } })[0]!;
+    assert.deepEqual([shift, anew], [{ up: 0, across: [0] }, false]);
+    assert.ok(twin.every((each, i) => each === i));
+    assert.equal(count(fates.before, FATE.kept), twin.length);
+    assert.deepEqual(fates.after, fates.before);
+    assert.deepEqual(match(), { ...match(), fates, twin, shift, anew });
+  });
+
   it("matches columns though some are taken by an opening", () => {
     const { twin, fates } = match(["at 16 5/8, 8 3/8", "at 4 1/4, 8 3/8"]);
     // In course 3 the niche's two tiles come back, and two others go; the rest keeps its place.

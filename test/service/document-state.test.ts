@@ -32,4 +32,18 @@ describe("the state of a document", () => {
     assert.equal(states.of(first), states.of(first));
     assert.notEqual(states.of(first), states.of(second));
   });
+
+  it("shares the walls that didn't change with the version before it, solved or not", () => {
+    const plans = new Plans();
+    const states = new DocumentStates(plans);
+    const piecesOf = (text: string) => {
+      const { walls } = states.of(plans.open(text)).outcome.solved;
+      return walls[0]!.lays[0]!.pieces;
+    };
+    const text = wallPlan("    joint 1/16\n");
+    const pieces = piecesOf(text);
+    states.of(plans.open(`# not asked for\n${text}`));
+    assert.equal(piecesOf(`# moved\n${text}`), pieces);
+    assert.notEqual(piecesOf(wallPlan("    joint 1/8\n")), pieces);
+  });
 });

@@ -1,6 +1,7 @@
 import type { Nm } from "../../measure/index.js";
 import type { Plan, Wall } from "../../model/index.js";
 import { atLeast, atMost } from "../chain.js";
+import type { EarlierLayout } from "../earlier-layout.js";
 import { firstPast, lastBefore, moduleUp } from "../lattice.js";
 import { layPieces, type LaidPieces } from "../pieces.js";
 import { regionOf } from "../region.js";
@@ -9,15 +10,20 @@ import { type InsidePlot, type InsideWall, insideWalls } from "./inside-walls.js
 import { type Rows, rowsOf } from "./inside-start.js";
 
 /** The surfaces inside the openings of a laid wall; none of openings without a depth, or that no lay runs round. */
-export function layInsides(plan: Plan, wall: Wall, lays: readonly SolvedLay[]): SolvedInside[] {
+export function layInsides(
+  plan: Plan,
+  wall: Wall,
+  lays: readonly SolvedLay[],
+  earlier: EarlierLayout,
+): SolvedInside[] {
   return wall.openings.flatMap((opening) => {
     const { inside } = opening;
     const round = lays.find((lay) => lay.region.takeaways.some((each) => each.opening === opening));
-    return inside?.tiled && round ? layInside({ plan, wall, opening, inside, round }) : [];
+    return inside?.tiled && round ? layInside({ plan, wall, opening, inside, round }, earlier) : [];
   });
 }
 
-function layInside(plot: InsidePlot): SolvedInside[] {
+function layInside(plot: InsidePlot, earlier: EarlierLayout): SolvedInside[] {
   const faces = insideWalls(plot);
   // Each surface is as thick as its own tile where it covers another one.
   const plan = { ...plot.plan, walls: [...plot.plan.walls, ...faces.map(({ wall }) => wall)] };
@@ -28,7 +34,7 @@ function layInside(plot: InsidePlot): SolvedInside[] {
     return {
       wall: face.wall,
       region,
-      lays: isOpen ? [layFace(plot, face, region)] : [],
+      lays: isOpen ? [layFace(plot, face, region, earlier)] : [],
       trims: [],
       insides: [],
       refused: null,
@@ -38,12 +44,17 @@ function layInside(plot: InsidePlot): SolvedInside[] {
   });
 }
 
-function layFace(plot: InsidePlot, face: InsideWall, whole: Region): SolvedLay {
+function layFace(
+  plot: InsidePlot,
+  face: InsideWall,
+  whole: Region,
+  earlier: EarlierLayout,
+): SolvedLay {
   const { lay, wall } = face;
   const joint = lay.joint.min;
   const rows = rowsOf(plot, face, whole);
   const region = withoutHidden(whole, rows);
-  const laid = layRows(region, rows);
+  const laid = layRows(region, rows, earlier);
   const { lattice } = laid;
   const half =
     lattice.x < 0 ? Math.ceil(lattice.face.across / 2) : Math.floor(lattice.face.across / 2);
@@ -63,12 +74,16 @@ function layFace(plot: InsidePlot, face: InsideWall, whole: Region): SolvedLay {
 }
 
 /** Course 1 is the lowest row with a piece in it, and begins where that row does. */
-function layRows(region: Region, { lattice, leftOf }: Rows): LaidPieces {
+function layRows(region: Region, { lattice, leftOf }: Rows, earlier: EarlierLayout): LaidPieces {
+  const layFrom = (row: number): LaidPieces => {
+    const start = { ...lattice, x: leftOf(row) };
+    return earlier.piecesOf(region, start) ?? layPieces(region, start);
+  };
   const module = moduleUp(lattice);
   const lowest = firstPast(lattice.y, lattice.face.up, module, region.bounds.bottom);
-  const laid = layPieces(region, { ...lattice, x: leftOf(lowest) });
+  const laid = layFrom(lowest);
   const first = Math.round((laid.lattice.y - lattice.y) / module);
-  return first === lowest ? laid : layPieces(region, { ...lattice, x: leftOf(first) });
+  return first === lowest ? laid : layFrom(first);
 }
 
 /** No row is set that the sill's or the head's tile would hide whole: the next one that shows is the last. */
