@@ -20,10 +20,12 @@ export function ringOf(box: Box): Ring {
 /** Twice the signed area of a ring in square nanometres, exact; positive when anticlockwise. */
 export function doubleArea(ring: Ring): bigint {
   let sum = 0n;
-  const n = ring.length;
-  for (let i = 0; i < n; i += 2) {
-    const j = (i + 2) % n;
-    sum += BigInt(ring[i]!) * BigInt(ring[j + 1]!) - BigInt(ring[j]!) * BigInt(ring[i + 1]!);
+  // Seen from the first corner, so that its own two edges span nothing.
+  const [x, y] = [ring[0]!, ring[1]!];
+  for (let i = 2; i + 2 < ring.length; i += 2) {
+    const [ax, ay] = [BigInt(ring[i]! - x), BigInt(ring[i + 1]! - y)];
+    const [bx, by] = [BigInt(ring[i + 2]! - x), BigInt(ring[i + 3]! - y)];
+    sum += ax * by - bx * ay;
   }
   return sum;
 }

@@ -1,6 +1,6 @@
 import type { Nm } from "../../measure/index.js";
 import type { Side } from "../../model/index.js";
-import { courseBottom, type SolvedLay, tileLeftOf } from "../../solver/index.js";
+import { courseBottom, moduleAcross, type SolvedLay, tileLeftOf } from "../../solver/index.js";
 import type { Stretch } from "./stretch.js";
 
 /**
@@ -55,12 +55,13 @@ function meetsOver(
 
 /** The first piece of a course whose tile reaches past a place. */
 function firstReaching({ lattice, pieces }: SolvedLay, course: number, place: Nm): number {
+  const lastShort = tileLeftOf(lattice, course, place - lattice.face.across);
+  const from = lastShort + moduleAcross(lattice);
   let low = pieces.courseStart[course - 1]!;
   let high = pieces.courseStart[course]!;
   while (low < high) {
     const middle = Math.floor((low + high) / 2);
-    const left = tileLeftOf(lattice, course, pieces.bounds[4 * middle]!);
-    if (left + lattice.face.across > place) high = middle;
+    if (pieces.bounds[4 * middle]! >= from) high = middle;
     else low = middle + 1;
   }
   return low;

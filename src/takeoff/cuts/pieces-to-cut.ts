@@ -1,4 +1,4 @@
-import { pieceId, type SolvedLay, type SolvedWall } from "../../solver/index.js";
+import type { SolvedLay, SolvedWall } from "../../solver/index.js";
 import { pieceLabel } from "../labels/piece-label.js";
 import type { CutPiece } from "../takeoff.js";
 import { factoryEdges } from "./factory-edges.js";
@@ -8,7 +8,7 @@ import { worked } from "./mitres.js";
  * A piece that is no whole tile, or has a mitred edge: all that decides which tile it can come from, but
  * not yet how it is cut.
  */
-export interface PieceToCut extends Omit<CutPiece, "tile" | "cut" | "set"> {
+export interface PieceToCut extends Omit<CutPiece, "id" | "tile" | "cut" | "set"> {
   readonly lay: SolvedLay;
 }
 
@@ -23,7 +23,6 @@ export function piecesToCut(solved: SolvedWall, mark: string): PieceToCut[] {
       toCut.push({
         lay,
         label: pieceLabel(mark, lay, i),
-        id: pieceId(lay, i),
         index: i,
         course: lay.below + pieces.course[i]!,
         factory: factoryEdges(solved, lay, i),

@@ -13,13 +13,11 @@ export interface Stretch {
  * touches that side with a corner or an arc.
  */
 export function stretchAlong(pieces: PieceTable, i: number, side: Side): Stretch | null {
-  const box = pieceBounds(pieces, i);
   const upright = side === "left" || side === "right";
   const outline = pieces.shapes.get(i)?.outline;
-  if (!outline) {
-    return upright ? { from: box.bottom, to: box.top } : { from: box.left, to: box.right };
-  }
-  return stretchOn(outline, upright ? 0 : 1, box[side]);
+  if (outline) return stretchOn(outline, upright ? 0 : 1, pieceBounds(pieces, i)[side]);
+  const low = 4 * i + (upright ? 1 : 0);
+  return { from: pieces.bounds[low]!, to: pieces.bounds[low + 2]! };
 }
 
 /** Along the line where coordinate `fixed` (0 is x, 1 is y) is `value`. */

@@ -1,5 +1,5 @@
 import type { Plan } from "../../model/index.js";
-import { isSetCourse, type SolvedWall } from "../../solver/index.js";
+import { isSetCourse, pieceId, type SolvedWall } from "../../solver/index.js";
 import type { WallCuts } from "../takeoff.js";
 import { batchesOf } from "./batches.js";
 import { pieceCut } from "./piece-cut.js";
@@ -13,9 +13,10 @@ export function wallCuts(
   toCut: readonly PieceToCut[],
   insides: readonly WallCuts[] = [],
 ): WallCuts {
-  const pieces = toCut.map(({ lay, label, id, index, course, factory }) => {
+  const pieces = toCut.map(({ lay, label, index, course, factory }) => {
     const cut = pieceCut(solved, lay, index);
     const set = isSetCourse(lay, lay.pieces.course[index]!);
+    const id = pieceId(lay, index);
     return { label, id, index, tile: lay.lay.tile, course, set, cut, factory };
   });
   const left = pieces.filter(({ set }) => !set);

@@ -10,6 +10,8 @@ import { packRests } from "./pack-rests.js";
 
 /** Tiles as they are cut up. */
 export interface CutTiles {
+  readonly count: number;
+  /** Put in order when they are first asked for. */
   readonly tiles: readonly CutTile[];
   /** No way of cutting takes fewer tiles. Worked out when it is first asked for. */
   readonly bound: number;
@@ -28,8 +30,12 @@ export function cutTiles(face: Face, demands: readonly Demand[]): CutTiles {
   let known: number | undefined;
   const bound = (enough: number) => (known ??= cutBound(face, wants.kinds, ends.tiles, enough));
   const packed = packRests(cutting, ends.left, bound);
+  let tiles: readonly CutTile[] | undefined;
   return {
-    tiles: tilesOf(packed, demands),
+    count: packed.tiles,
+    get tiles() {
+      return (tiles ??= tilesOf(packed, demands));
+    },
     get bound() {
       return bound(packed.tiles);
     },

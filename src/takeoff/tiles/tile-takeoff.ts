@@ -3,15 +3,16 @@ import type { Tile } from "../../model/index.js";
 import { type Box, doublePieceArea, type SolvedPlan, surfacesOf } from "../../solver/index.js";
 import { worked } from "../cuts/mitres.js";
 import type { PieceToCut } from "../cuts/pieces-to-cut.js";
-import type { CutTile, TileTakeoff } from "../takeoff.js";
-import { cutTiles } from "./cut-tiles.js";
+import type { CutTile, TileAreas, TilesToCome, TileTakeoff } from "../takeoff.js";
+import { type CutTiles, cutTiles } from "./cut-tiles.js";
 import { type Demand, demandOf } from "./demand.js";
 import { purchaseOf } from "./purchase.js";
-import { tilesToCome } from "./tiles-to-come.js";
+import { tilesToCome, wholeTiles } from "./tiles-to-come.js";
 
 /**
  * What every tile of the plan takes that is laid somewhere, in the order of the plan. `toCut` are the
- * pieces to cut of each wall, and of each surface inside an opening.
+ * pieces to cut of each wall, and of each surface inside an opening. Who counts tiles wants no areas, so
+ * that those are worked out when they are first asked for.
  */
 export function tileTakeoffs(
   solved: SolvedPlan,
@@ -35,23 +36,26 @@ function tileTakeoff(
   const { face, directional } = tile;
   const demands = demandsOf(tile, toCut);
   const cutUp = cutTiles({ ...face, directional, kerf }, demands);
-  const { tiles, doubleKerf } = cutUp;
-  const counts = setOf(solved, tile);
-  const needed = counts.whole + tiles.length;
+  const wholes = wholeTiles(solved, tile);
+  const whole = wholes.set + wholes.toCome;
+  let toCome: TilesToCome | null | undefined;
+  let areas: TileAreas | undefined;
   return {
     tile,
-    whole: counts.whole,
-    cut: tiles,
+    whole,
+    get cut() {
+      return cutUp.tiles;
+    },
     get cutBound() {
       return cutUp.bound;
     },
-    ...purchaseOf(tile, needed),
-    toCome: tilesToCome(solved, tile, toCut, tiles),
-    doubleArea: {
-      set: counts.doubleWhole + counts.doubleCut,
-      offcuts: sum(tiles.flatMap(({ offcuts }) => offcuts.map(doubleBoxArea))),
-      kerf: doubleKerf,
-      cutOut: boundsArea(tiles) - counts.doubleCut,
+    ...purchaseOf(tile, whole + cutUp.count),
+    get toCome() {
+      if (toCome === undefined) toCome = tilesToCome(tile, wholes, toCut, cutUp.tiles);
+      return toCome;
+    },
+    get doubleArea() {
+      return (areas ??= areasOf(solved, tile, whole, cutUp));
     },
   };
 }
@@ -73,21 +77,28 @@ function highestCourse(pieces: readonly PieceToCut[]): number {
   return pieces.at(-1)?.course ?? 0;
 }
 
-/** What is set of a tile: whole tiles that need no saw, and the areas of both sorts in nm², twice over. */
-function setOf({ walls }: SolvedPlan, tile: Tile) {
-  let whole = 0;
+function areasOf(
+  { walls }: SolvedPlan,
+  tile: Tile,
+  whole: number,
+  { tiles, doubleKerf }: CutTiles,
+): TileAreas {
+  const doubleWhole = BigInt(whole) * 2n * BigInt(tile.face.across) * BigInt(tile.face.up);
   let doubleCut = 0n;
   for (const wall of surfacesOf(walls)) {
     for (const laid of wall.lays.filter(({ lay }) => lay.tile === tile)) {
       const isWorked = worked(wall, laid);
       for (let i = 0; i < laid.pieces.count; i++) {
         if (isWorked(i)) doubleCut += doublePieceArea(laid.pieces, i);
-        else whole++;
       }
     }
   }
-  const doubleWhole = BigInt(whole) * 2n * BigInt(tile.face.across) * BigInt(tile.face.up);
-  return { whole, doubleWhole, doubleCut };
+  return {
+    set: doubleWhole + doubleCut,
+    offcuts: sum(tiles.flatMap(({ offcuts }) => offcuts.map(doubleBoxArea))),
+    kerf: doubleKerf,
+    cutOut: boundsArea(tiles) - doubleCut,
+  };
 }
 
 function boundsArea(tiles: readonly CutTile[]): bigint {

@@ -70,6 +70,15 @@ describe("the edges of a piece that have to be its tile's own", () => {
     assert.deepEqual(factoryEdges(wall, laid, index), ["left", "bottom"]);
   });
 
+  it("are told for each of two walls that share their pieces, by its own sides", () => {
+    const { laid, wall, piece } = cutWall({ size: "204 x 130", wall: ["left free"] });
+    const covered = { ...wall.wall.edges, left: wall.wall.edges.right };
+    const other = { ...wall, wall: { ...wall.wall, edges: covered } };
+    const { index } = piece("B-03-01");
+    assert.deepEqual(factoryEdges(wall, laid, index), ["left", "right", "bottom"]);
+    assert.deepEqual(factoryEdges(other, laid, index), ["right", "bottom"]);
+  });
+
   it(`hold wherever two pieces face each other across a joint, on ${PLANS} random plans`, () => {
     let edges = 0;
     for (let seed = 0; seed < PLANS; seed++) {

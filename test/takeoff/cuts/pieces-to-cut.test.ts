@@ -16,7 +16,7 @@ describe("the pieces of a wall that are to be cut", () => {
 
   it("name the piece of the solved plan that each is", () => {
     const last = toCut.at(-1)!;
-    assert.deepEqual([last.id, last.index, last.course], ["back/3/3", 8, 3]);
+    assert.deepEqual([last.index, last.course], [8, 3]);
     assert.equal(last.lay, laid);
   });
 

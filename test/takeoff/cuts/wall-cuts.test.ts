@@ -19,6 +19,11 @@ describe("the cuts of a wall", () => {
     assert.ok(cuts.pieces.every(({ tile }) => tile === laid.lay.tile));
   });
 
+  it("name the piece of the solved plan that each is of", () => {
+    const last = cuts.pieces.at(-1)!;
+    assert.deepEqual([last.id, last.index], ["back/3/3", 8]);
+  });
+
   it("bear the wall's name and mark", () => {
     assert.deepEqual([cuts.wall, cuts.mark], ["back", "M"]);
   });

@@ -13,12 +13,12 @@ describe("tiles cut into pieces", () => {
     let proven = 0;
     for (let n = 0; n < CASES; n++) {
       const { face, demands } = randomDemands(random);
-      const { tiles, bound } = cutTiles(face, demands);
+      const { count, tiles, bound } = cutTiles(face, demands);
       const fewest = fewestTiles(face, demands);
       const told = JSON.stringify({ face, demands });
       assert.ok(bound <= fewest, `at least ${bound}, but ${fewest} do: ${told}`);
       assert.ok(tiles.length >= fewest, `${tiles.length}, where ${fewest} are needed: ${told}`);
-      assert.ok(tiles.length <= demands.length, told);
+      assert.ok(tiles.length <= demands.length && tiles.length === count, told);
       if (tiles.length === fewest) best++;
       if (bound === fewest) proven++;
     }
@@ -60,6 +60,11 @@ describe("tiles cut into pieces", () => {
 
   it("are none for no piece", () => {
     const face = { across: 100, up: 50, directional: false, kerf: 2 };
-    assert.deepEqual(cutTiles(face, []), { tiles: [], bound: 0, doubleKerf: 0n });
+    assert.deepEqual(cutTiles(face, []), {
+      count: 0,
+      tiles: [],
+      bound: 0,
+      doubleKerf: 0n,
+    });
   });
 });
