@@ -8,7 +8,7 @@ import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { bundlePrint } from "./.scripts/bundle-print.mjs";
 import { bundleExtension } from "./.scripts/editor/bundle-extension.mjs";
-import { preparedGrammar } from "./.scripts/prepared-grammar.mjs";
+import { leanGrammar } from "./.scripts/lean-grammar.mjs";
 
 const root = fileURLToPath(new URL(".", import.meta.url));
 
@@ -34,7 +34,7 @@ const COMMON = {
   format: "cjs",
   target: "node20",
   supported: { "dynamic-import": false },
-  plugins: [apart, preparedGrammar],
+  plugins: [apart, leanGrammar],
   logLevel: "warning",
 };
 

@@ -5,7 +5,7 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { recordPackages } from "../bundled-packages.mjs";
 import { gaugelath } from "../examples.mjs";
-import { preparedGrammar } from "../prepared-grammar.mjs";
+import { leanGrammar } from "../lean-grammar.mjs";
 import { ROOT } from "../steps.mjs";
 
 const COMMON = {
@@ -70,7 +70,7 @@ const BUNDLES = [
     format: "iife",
     stdin: { contents: BESIDE, resolveDir: path.join(ROOT, "src") },
     to: "dist/server.js",
-    plugins: [drawsNothing, preparedGrammar],
+    plugins: [drawsNothing, leanGrammar],
   },
   {
     ...COMMON,

@@ -1,7 +1,7 @@
 import assert from "node:assert/strict";
 import { build } from "esbuild";
 import { fileURLToPath } from "node:url";
-import { preparedGrammar } from "../../.scripts/prepared-grammar.mjs";
+import { leanGrammar } from "../../.scripts/lean-grammar.mjs";
 import { firstTokens } from "../../src/language/first-tokens.js";
 import { TOKENS } from "../../src/language/line-grammar.js";
 
@@ -30,7 +30,7 @@ describe("the first tokens of the grammar's ways", () => {
       bundle: true,
       write: false,
       format: "esm",
-      plugins: [preparedGrammar],
+      plugins: [leanGrammar],
     });
     const { text } = outputFiles[0]!;
     const bundled = (await import(`data:text/javascript,${encodeURIComponent(text)}`)) as {
