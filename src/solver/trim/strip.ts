@@ -1,8 +1,8 @@
 import { divideRounded, type Nm } from "../../measure/index.js";
 import type { Side } from "../../model/index.js";
-import { tidyRing } from "../clip/ring.js";
+import { fromLowest, tidyRing } from "../clip/ring.js";
 import { subtract } from "../clip/subtract.js";
-import { doubleArea, doubleShapeArea, type Ring } from "../shape.js";
+import { doubleArea, doubleShapeArea, type Ring, type Shape } from "../shape.js";
 import type { TrimPiece, TrimRun } from "../solved.js";
 import { splitRun, type Stretch } from "./split-run.js";
 
@@ -52,41 +52,77 @@ export const SQUARE_ENDS = {
 export function layStrip(strip: Strip): TrimRun {
   const stretches = splitRun(strip.length, strip.piece, strip.joint);
   const gaps = stretches.slice(1).map((next, i) => ({ from: stretches[i]!.to, to: next.from }));
-  const pieces = stretches.flatMap((stretch) => piecesOf(strip, stretch));
-  const ends = pieces.flatMap(({ shape }) => placesAlong(strip, shape.outline));
+  const laid = stretches.flatMap((stretch) => piecesOf(strip, stretch));
   return {
     along: strip.along,
     side: strip.side,
-    pieces,
-    length: ends.length === 0 ? 0 : spanOf(ends),
+    pieces: laid.map(({ piece }) => piece),
+    length: laid.length === 0 ? 0 : spanOf(laid.map(({ reach }) => reach)),
     joints: [...gaps.map((gap) => ringAt(strip, rectangle(strip, gap))), ...strip.mitreJoints],
   };
 }
 
-function piecesOf(strip: Strip, stretch: Stretch): TrimPiece[] {
-  const { length } = strip;
-  const mitreStart =
-    strip.mitreStart !== 0 && stretch.from < reachOf(strip, strip.mitreStart)
-      ? [ringAt(strip, startMitre(strip))]
-      : [];
-  const mitreEnd =
-    strip.mitreEnd !== 0 && stretch.to > length - reachOf(strip, strip.mitreEnd)
-      ? [ringAt(strip, endMitre(strip))]
-      : [];
-  const cuts = [...mitreStart, ...mitreEnd, ...strip.cuts];
+/** A piece, and from where to where along the run it reaches, as `placeAlong` counts. */
+interface LaidPiece {
+  readonly piece: TrimPiece;
+  readonly reach: Stretch;
+}
+
+function piecesOf(strip: Strip, stretch: Stretch): LaidPiece[] {
+  const cuts = [...mitresOver(strip, stretch), ...strip.cuts];
+  if (cuts.length === 0 && isStraight(strip)) return [plainPiece(strip, stretch)];
   const outline = tidyRing(ringAt(strip, rectangle(strip, laidOut(strip, stretch))));
   if (!outline) return [];
-  // Along a slope corners are rounded, so that a length that nothing cuts isn't quite its size either.
-  const uncut = doubleArea(ringAt(strip, rectangle(strip, stretch)));
   const subject = { outline, holes: [] };
   const shapes = cuts.length > 0 ? subtract(subject, cuts) : [subject];
-  const isFull = stretch.to - stretch.from === strip.piece;
-  return shapes.map((shape) => ({
-    shape,
-    length: spanOf(placesAlong(strip, shape.outline)),
-    mitre: slantedEnds(strip, shape.outline),
-    whole: isFull && doubleShapeArea(shape) === uncut,
-  }));
+  return shapes.map((shape) => {
+    const { outer, inner } = reachesOf(strip, shape.outline);
+    const reach = { from: Math.min(outer.from, inner.from), to: Math.max(outer.to, inner.to) };
+    const mitre = slantedEnds(strip, outer, inner);
+    const whole = isFull(strip, stretch) && isUncut(strip, stretch, shape);
+    return { piece: { shape, length: reach.to - reach.from, mitre, whole }, reach };
+  });
+}
+
+/** Whether a strip runs level or upright, without a bend and no longer than it is. */
+function isStraight({ bends, overrun, direction: [dx, dy] }: Strip): boolean {
+  return bends.length === 0 && overrun === 0 && (dx === 0 || dy === 0);
+}
+
+/** A length of a straight strip that nothing cuts: most are. The same piece as any other way. */
+function plainPiece(strip: Strip, stretch: Stretch): LaidPiece {
+  const outline = fromLowest(ringAt(strip, rectangle(strip, stretch)));
+  const length = stretch.to - stretch.from;
+  const [x, y] = strip.place(stretch.from, 0);
+  const from = placeAlong(strip, x, y);
+  const piece = {
+    shape: { outline, holes: [] },
+    length,
+    mitre: [],
+    whole: isFull(strip, stretch),
+  };
+  return { piece, reach: { from, to: from + length } };
+}
+
+/** What the mitres at a strip's ends leave out of one of its lengths. */
+function mitresOver(strip: Strip, { from, to }: Stretch): Ring[] {
+  const { length, mitreStart, mitreEnd } = strip;
+  const atStart = mitreStart !== 0 && from < reachOf(strip, mitreStart);
+  const atEnd = mitreEnd !== 0 && to > length - reachOf(strip, mitreEnd);
+  if (!atStart && !atEnd) return [];
+  return [
+    ...(atStart ? [ringAt(strip, startMitre(strip))] : []),
+    ...(atEnd ? [ringAt(strip, endMitre(strip))] : []),
+  ];
+}
+
+function isFull({ piece }: Strip, { from, to }: Stretch): boolean {
+  return to - from === piece;
+}
+
+/** Whether nothing was cut off a length. Along a slope corners are rounded, so that one isn't quite its size either. */
+function isUncut(strip: Strip, stretch: Stretch, shape: Shape): boolean {
+  return doubleShapeArea(shape) === doubleArea(ringAt(strip, rectangle(strip, stretch)));
 }
 
 /** A strip as far as it goes, before anything is cut off it. */
@@ -121,36 +157,47 @@ const END_NAMES = {
 const SQUARE_WITHIN: Nm = 3;
 
 /** The ends of a piece that are no square cut: where its outer and its inner edge don't end abreast. */
-function slantedEnds(strip: Strip, outline: Ring): TrimPiece["mitre"] {
-  const { side, width, direction, bends } = strip;
+function slantedEnds({ side, bends }: Strip, outer: Stretch, inner: Stretch): TrimPiece["mitre"] {
   // Along a measured side trim follows the readings, each end cut square to the wall.
   if (bends.length > 0) return [];
+  const [start, end] = side === "left" || side === "right" ? END_NAMES.upright : END_NAMES.level;
+  const isAbreast = (one: Nm, other: Nm): boolean => Math.abs(one - other) <= SQUARE_WITHIN;
+  return [
+    ...(isAbreast(outer.from, inner.from) ? [] : [start]),
+    ...(isAbreast(outer.to, inner.to) ? [] : [end]),
+  ];
+}
+
+/** From where to where along the run a ring's corners lie, those of its outer half and those of its inner one. */
+function reachesOf(strip: Strip, ring: Ring): { outer: Stretch; inner: Stretch } {
+  const { width, direction } = strip;
   const [x0, y0] = strip.place(0, 0);
   const [dx, dy] = direction;
   const run = Math.hypot(dx, dy);
-  const along = placesAlong(strip, outline);
-  const isInner = (i: number): boolean => {
-    const [x, y] = [outline[2 * i]! - x0, outline[2 * i + 1]! - y0];
-    return 2 * Math.abs((x * dy - y * dx) / run) > width;
-  };
-  const outer = along.filter((_, i) => !isInner(i));
-  const inner = along.filter((_, i) => isInner(i));
-  const [start, end] = side === "left" || side === "right" ? END_NAMES.upright : END_NAMES.level;
-  const isSlanted = (pick: (...places: Nm[]) => Nm): boolean =>
-    !(Math.abs(pick(...outer) - pick(...inner)) <= SQUARE_WITHIN);
-  return [...(isSlanted(Math.min) ? [start] : []), ...(isSlanted(Math.max) ? [end] : [])];
+  const outer = { from: Infinity, to: -Infinity };
+  const inner = { from: Infinity, to: -Infinity };
+  for (let i = 0; i < ring.length; i += 2) {
+    const x = ring[i]!;
+    const y = ring[i + 1]!;
+    const isInner = 2 * Math.abs(((x - x0) * dy - (y - y0) * dx) / run) > width;
+    const half = isInner ? inner : outer;
+    const along = placeAlong(strip, x, y);
+    half.from = Math.min(half.from, along);
+    half.to = Math.max(half.to, along);
+  }
+  return { outer, inner };
 }
 
-/** How far along the run each corner of a ring lies, from the wall's own corner; rounded once. */
-function placesAlong({ direction: [dx, dy] }: Strip, ring: Ring): Nm[] {
-  const run = Math.hypot(dx, dy);
-  return ring.flatMap((x, i) =>
-    i % 2 === 0 ? [Math.round((x * dx + ring[i + 1]! * dy) / run)] : [],
-  );
+/** How far along the run a place lies, from the wall's own corner; rounded once. */
+function placeAlong({ direction: [dx, dy] }: Strip, x: Nm, y: Nm): Nm {
+  return Math.round((x * dx + y * dy) / Math.hypot(dx, dy));
 }
 
-function spanOf(places: readonly Nm[]): Nm {
-  return Math.max(...places) - Math.min(...places);
+/** From the first of some reaches to the last. */
+function spanOf(reaches: readonly Stretch[]): Nm {
+  const from = Math.min(...reaches.map((reach) => reach.from));
+  const to = Math.max(...reaches.map((reach) => reach.to));
+  return to - from;
 }
 
 /** How far a mitred end stands back along the run, so that the joint square to the cut is true; half of it each. */
@@ -159,6 +206,7 @@ function mitreGap({ joint, width }: Strip, lean: Nm): Nm {
 }
 
 function rectangle({ width, bends }: Strip, { from, to }: Stretch): Ring {
+  if (bends.length === 0) return [from, 0, to, 0, to, width, from, width];
   const along = [from, ...bends.filter((bend) => bend > from && bend < to), to];
   const outer = along.flatMap((place) => [place, 0]);
   const inner = along.reverse().flatMap((place) => [place, width]);
@@ -212,10 +260,14 @@ export function mitreJoints(strip: Strip): Ring[] {
 
 /** A ring of the run on the wall, anticlockwise whichever way the side turns it. */
 function ringAt(strip: Strip, ring: Ring): Ring {
-  const points: (readonly [Nm, Nm])[] = [];
-  for (let i = 0; i < ring.length; i += 2) points.push(strip.place(ring[i]!, ring[i + 1]!));
   const turnsOver = strip.side === "left" || strip.side === "top";
-  return (turnsOver ? points.reverse() : points).flat();
+  const placed: Nm[] = [];
+  for (let i = 0; i < ring.length; i += 2) {
+    const from = turnsOver ? ring.length - 2 - i : i;
+    const at = strip.place(ring[from]!, ring[from + 1]!);
+    placed.push(at[0], at[1]);
+  }
+  return placed;
 }
 
 function turned(ring: Ring): Ring {
