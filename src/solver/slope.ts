@@ -22,13 +22,19 @@ export interface Slope {
  */
 export function slopesAcross(box: Box, region: Sides): Slope[] {
   const { left: l, bottom: b, right: r, top: t } = box;
+  const { left, bottom, right, top } = region;
   const slopes: Slope[] = [];
-  if (rangeBetween(region.bottom, l, r).high > b)
-    slopes.push(slopeOf("bottom", region.bottom, box));
-  if (rangeBetween(region.top, l, r).low < t) slopes.push(slopeOf("top", region.top, box));
-  if (rangeBetween(region.left, b, t).high > l) slopes.push(slopeOf("left", region.left, box));
-  if (rangeBetween(region.right, b, t).low < r) slopes.push(slopeOf("right", region.right, box));
+  if (isBent(bottom) && rangeBetween(bottom, l, r).high > b)
+    slopes.push(slopeOf("bottom", bottom, box));
+  if (isBent(top) && rangeBetween(top, l, r).low < t) slopes.push(slopeOf("top", top, box));
+  if (isBent(left) && rangeBetween(left, b, t).high > l) slopes.push(slopeOf("left", left, box));
+  if (isBent(right) && rangeBetween(right, b, t).low < r) slopes.push(slopeOf("right", right, box));
   return slopes;
+}
+
+/** Whether a side was measured at more than one place: any other is level or upright, and has no slope. */
+function isBent({ at }: Chain): boolean {
+  return at.length > 1;
 }
 
 /** A measured side as it runs past a box, with its own corners. */
@@ -52,29 +58,29 @@ function turned(
 
 /** What lies beyond a slope, as far as the box reaches, as an anticlockwise ring. */
 export function beyond(box: Box, { side, line }: Slope): Ring {
-  const { left: l, bottom: b, right: r, top: t } = box;
-  const back = [...line].reverse().flat();
-  const across = line.map(([x]) => x);
-  const up = line.map(([, y]) => y);
   const [[x0, y0], [x1, y1]] = [line[0]!, line.at(-1)!];
   switch (side) {
     case "bottom": {
-      const low = Math.min(b, ...up) - 1;
-      return [x0, low, x1, low, ...back];
+      const low = Math.min(box.bottom, ...line.map(([, y]) => y)) - 1;
+      return [x0, low, x1, low, ...backAlong(line)];
     }
     case "top": {
-      const high = Math.max(t, ...up) + 1;
+      const high = Math.max(box.top, ...line.map(([, y]) => y)) + 1;
       return [...line.flat(), x1, high, x0, high];
     }
     case "left": {
-      const low = Math.min(l, ...across) - 1;
+      const low = Math.min(box.left, ...line.map(([x]) => x)) - 1;
       return [...line.flat(), low, y1, low, y0];
     }
     case "right": {
-      const high = Math.max(r, ...across) + 1;
-      return [...back, high, y0, high, y1];
+      const high = Math.max(box.right, ...line.map(([x]) => x)) + 1;
+      return [...backAlong(line), high, y0, high, y1];
     }
   }
+}
+
+function backAlong(line: Slope["line"]): Nm[] {
+  return [...line].reverse().flat();
 }
 
 /**
@@ -84,14 +90,17 @@ export function beyond(box: Box, { side, line }: Slope): Ring {
  */
 export function scribed(box: Box, { side, line }: Slope): Ring | null {
   const { left: l, bottom: b, right: r, top: t } = box;
-  const back = [...line].reverse().flat();
   switch (side) {
     case "bottom":
       return line.every(([, y]) => y >= b && y < t) ? tidyRing([...line.flat(), r, t, l, t]) : null;
     case "top":
-      return line.every(([, y]) => y > b && y <= t) ? tidyRing([l, b, r, b, ...back]) : null;
+      return line.every(([, y]) => y > b && y <= t)
+        ? tidyRing([l, b, r, b, ...backAlong(line)])
+        : null;
     case "left":
-      return line.every(([x]) => x >= l && x < r) ? tidyRing([r, b, r, t, ...back]) : null;
+      return line.every(([x]) => x >= l && x < r)
+        ? tidyRing([r, b, r, t, ...backAlong(line)])
+        : null;
     case "right":
       return line.every(([x]) => x > l && x <= r) ? tidyRing([l, b, ...line.flat(), l, t]) : null;
   }

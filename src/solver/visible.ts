@@ -1,41 +1,54 @@
+import type { Nm } from "../measure/index.js";
 import type { Side } from "../model/index.js";
-import type { Box } from "./box.js";
+import { grown, type Box } from "./box.js";
 import { type Chain, rangeBetween } from "./chain.js";
 import { subtract } from "./clip/subtract.js";
 import type { TilePart } from "./cut-tile.js";
 import type { Visible } from "./piece-table.js";
-import { type Ring, ringOf } from "./shape.js";
+import { ringOf } from "./shape.js";
 import { beyond, slopeOf } from "./slope.js";
 import type { Region } from "./solved.js";
 
+/** Other walls' tile over a side of a part: where it ends, and from where to where that is beside the part. */
+interface Cover {
+  readonly side: Side;
+  readonly chain: Chain;
+  readonly low: Nm;
+  readonly high: Nm;
+}
+
 /** What is seen of a part where other walls' tile covers it, or null when all of it is. */
 export function visibleOf(part: TilePart, region: Region): Visible | null {
-  const { left: l, bottom: b, right: r, top: t } = part.bounds;
-  const { hiddenLeft, hiddenRight, hiddenBottom, hiddenTop } = region;
-  const level = (at: number) => ({ low: at, high: at });
-  const left = hiddenLeft ? rangeBetween(hiddenLeft, b, t) : level(l);
-  const right = hiddenRight ? rangeBetween(hiddenRight, b, t) : level(r);
-  const bottom = hiddenBottom ? rangeBetween(hiddenBottom, l, r) : level(b);
-  const top = hiddenTop ? rangeBetween(hiddenTop, l, r) : level(t);
-  if (left.high <= l && right.low >= r && bottom.high <= b && top.low >= t) return null;
-  if (!part.shape && [left, right, bottom, top].every(({ low, high }) => low === high)) {
-    return seenOfBox({
-      left: Math.max(l, left.low),
-      bottom: Math.max(b, bottom.low),
-      right: Math.min(r, right.low),
-      top: Math.min(t, top.low),
-    });
+  const covers = coversOver(part.bounds, region);
+  if (covers.length === 0) return null;
+  if (!part.shape && covers.every(({ low, high }) => low === high)) {
+    return seenOfBox(covers.reduce((box, { side, low }) => ({ ...box, [side]: low }), part.bounds));
   }
   const shape = part.shape ?? { outline: ringOf(part.bounds), holes: [] };
-  const covers: Ring[] = [];
-  const cover = (side: Side, chain: Chain): void => {
-    covers.push(beyond(part.bounds, slopeOf(side, chain, part.bounds)));
-  };
-  if (hiddenLeft && left.high > l) cover("left", hiddenLeft);
-  if (hiddenRight && right.low < r) cover("right", hiddenRight);
-  if (hiddenBottom && bottom.high > b) cover("bottom", hiddenBottom);
-  if (hiddenTop && top.low < t) cover("top", hiddenTop);
-  return { shapes: subtract(shape, covers) };
+  // Past the part's bounds, so that a cover's line crosses its edges and ends on none of them.
+  const wide = grown(part.bounds, 1);
+  const rings = covers.map(({ side, chain }) => beyond(wide, slopeOf(side, chain, wide)));
+  return { shapes: subtract(shape, rings) };
+}
+
+const SIDES = ["left", "right", "bottom", "top"] as const;
+
+function coversOver(bounds: Box, region: Region): readonly Cover[] {
+  const { hiddenLeft, hiddenRight, hiddenBottom, hiddenTop } = region;
+  if (!hiddenLeft && !hiddenRight && !hiddenBottom && !hiddenTop) return [];
+  const { left, bottom, right, top } = bounds;
+  const chains = { left: hiddenLeft, right: hiddenRight, bottom: hiddenBottom, top: hiddenTop };
+  return SIDES.flatMap((side): Cover[] => {
+    const chain = chains[side];
+    if (!chain) return [];
+    const isUpright = side === "left" || side === "right";
+    const isLow = side === "left" || side === "bottom";
+    const { low, high } = isUpright
+      ? rangeBetween(chain, bottom, top)
+      : rangeBetween(chain, left, right);
+    const isOver = isLow ? high > bounds[side] : low < bounds[side];
+    return isOver ? [{ side, chain, low, high }] : [];
+  });
 }
 
 function seenOfBox(box: Box): Visible {

@@ -1,12 +1,25 @@
 import { divideRounded } from "../../measure/index.js";
 import type { Box } from "../box.js";
-import { boundsOf, type Ring } from "../shape.js";
+import type { Ring } from "../shape.js";
 
 /** Corners of the polygon that stands for a round hole; its area is 0.07 % under the circle's. */
 const CORNERS = 96;
 
-/** A circle that fills a box of whole radius, as an anticlockwise polygon inscribed in it, symmetric both ways. */
+const RINGS = new WeakMap<Box, Ring>();
+
+/**
+ * A circle that fills a box of whole radius, as an anticlockwise polygon inscribed in it, symmetric both ways. It is worked
+ * out once for a box, since a hole meets several tiles.
+ */
 export function circleRing(box: Box): Ring {
+  const known = RINGS.get(box);
+  if (known) return known;
+  const ring = newRing(box);
+  RINGS.set(box, ring);
+  return ring;
+}
+
+function newRing(box: Box): Ring {
   const quarter = CORNERS / 4;
   const radius = (box.right - box.left) / 2;
   const cx = (box.left + box.right) / 2;
@@ -56,13 +69,16 @@ export function ringNear(ring: Ring, box: Box): Ring {
   const near: number[] = [ring[0]!, ring[1]!];
   for (let i = 2; i + 3 < ring.length; i += 2) {
     const last = near.length - 2;
-    const corners = [near[last]!, near[last + 1]!, ...ring.slice(i, i + 4)];
-    if (touches(boundsOf(corners), box)) near.push(ring[i]!, ring[i + 1]!);
+    const isNear =
+      reachInto(near[last]!, ring[i]!, ring[i + 2]!, box.left, box.right) &&
+      reachInto(near[last + 1]!, ring[i + 1]!, ring[i + 3]!, box.bottom, box.top);
+    if (isNear) near.push(ring[i]!, ring[i + 1]!);
   }
   near.push(ring.at(-2)!, ring.at(-1)!);
   return near;
 }
 
-function touches(a: Box, b: Box): boolean {
-  return a.left <= b.right && b.left <= a.right && a.bottom <= b.top && b.bottom <= a.top;
+/** Whether what goes from the least of three places to the greatest touches a stretch. */
+function reachInto(a: number, b: number, c: number, from: number, to: number): boolean {
+  return Math.min(a, b, c) <= to && from <= Math.max(a, b, c);
 }

@@ -1,4 +1,5 @@
 import type { Ring } from "../shape.js";
+import { areClear, crossingOf, type Segment, segmentsOf, sideOf } from "./segment.js";
 import { crossSign } from "./turn.js";
 
 /** A ring that takes part: the shape cut from (outline and holes), or what is cut away. */
@@ -27,49 +28,28 @@ export interface PlanarGraph {
   readonly step: readonly Winding[];
 }
 
-interface Segment {
-  readonly ax: number;
-  readonly ay: number;
-  readonly bx: number;
-  readonly by: number;
+interface Edge extends Segment {
   readonly of: Role["of"];
-  /** Where other segments meet it, x and y in turn. */
+  /** Where other edges meet it, x and y in turn. */
   readonly splits: number[];
 }
 
 /** Overlays rings: crossings become vertices, each rounded once to the nearest nanometre. */
 export function buildPlanarGraph(roles: readonly Role[]): PlanarGraph {
-  const segments = roles.flatMap(segmentsOf);
-  for (let i = 0; i < segments.length; i++) {
-    for (let j = i + 1; j < segments.length; j++) meet(segments[i]!, segments[j]!);
+  const edges = roles.flatMap(edgesOf);
+  for (let i = 0; i < edges.length; i++) {
+    for (let j = i + 1; j < edges.length; j++) meet(edges[i]!, edges[j]!);
   }
-  return link(new EdgeSet(segments));
+  return link(new EdgeSet(edges));
 }
 
-function segmentsOf({ ring, of }: Role): Segment[] {
-  const segments: Segment[] = [];
-  for (let i = 0; i < ring.length; i += 2) {
-    const j = (i + 2) % ring.length;
-    segments.push({
-      ax: ring[i]!,
-      ay: ring[i + 1]!,
-      bx: ring[j]!,
-      by: ring[j + 1]!,
-      of,
-      splits: [],
-    });
-  }
-  return segments;
+function edgesOf({ ring, of }: Role): Edge[] {
+  return segmentsOf(ring).map((segment) => ({ ...segment, of, splits: [] }));
 }
 
-/** Notes on both segments where they touch or cross. */
-function meet(s: Segment, t: Segment): void {
-  if (Math.max(s.ax, s.bx) < Math.min(t.ax, t.bx) || Math.max(t.ax, t.bx) < Math.min(s.ax, s.bx)) {
-    return;
-  }
-  if (Math.max(s.ay, s.by) < Math.min(t.ay, t.by) || Math.max(t.ay, t.by) < Math.min(s.ay, s.by)) {
-    return;
-  }
+/** Notes on both edges where they touch or cross. */
+function meet(s: Edge, t: Edge): void {
+  if (areClear(s, t)) return;
   const ta = sideOf(s, t.ax, t.ay);
   const tb = sideOf(s, t.bx, t.by);
   const sa = sideOf(t, s.ax, s.ay);
@@ -81,26 +61,15 @@ function meet(s: Segment, t: Segment): void {
   if (ta * tb < 0 && sa * sb < 0) cross(s, t);
 }
 
-function sideOf(s: Segment, x: number, y: number): number {
-  return crossSign(s.bx - s.ax, s.by - s.ay, x - s.ax, y - s.ay);
-}
-
-/** A vertex on the segment's line splits it where it lies within. */
-function touch(s: Segment, x: number, y: number): void {
+/** A vertex on the edge's line splits it where it lies within. */
+function touch(s: Edge, x: number, y: number): void {
   if (x < Math.min(s.ax, s.bx) || x > Math.max(s.ax, s.bx)) return;
   if (y < Math.min(s.ay, s.by) || y > Math.max(s.ay, s.by)) return;
   s.splits.push(x, y);
 }
 
-function cross(s: Segment, t: Segment): void {
-  const dx = t.bx - t.ax;
-  const dy = t.by - t.ay;
-  const a = dx * (s.ay - t.ay) - dy * (s.ax - t.ax);
-  const b = dx * (s.by - t.ay) - dy * (s.bx - t.ax);
-  const along = a / (a - b);
-  // A crossing with an upright or level segment keeps that segment's place exactly.
-  const x = dx === 0 ? t.ax : Math.round(s.ax + (s.bx - s.ax) * along);
-  const y = dy === 0 ? t.ay : Math.round(s.ay + (s.by - s.ay) * along);
+function cross(s: Edge, t: Edge): void {
+  const { x, y } = crossingOf(s, t);
   s.splits.push(x, y);
   t.splits.push(x, y);
 }
@@ -113,17 +82,17 @@ class EdgeSet {
   readonly steps: Winding[] = [];
   private readonly vertices = new Map<string, number>();
 
-  constructor(segments: readonly Segment[]) {
+  constructor(edges: readonly Edge[]) {
     const merged = new Map<string, { a: number; b: number; subject: number; obstacle: number }>();
-    for (const segment of segments) {
-      const path = this.pathOf(segment);
+    for (const one of edges) {
+      const path = this.pathOf(one);
       for (let i = 1; i < path.length; i++) {
         const [u, v] = [path[i - 1]!, path[i]!];
         if (u === v) continue;
         const [a, b] = u < v ? [u, v] : [v, u];
         const key = `${a},${b}`;
         const edge = merged.get(key) ?? { a, b, subject: 0, obstacle: 0 };
-        edge[segment.of] += u < v ? 1 : -1;
+        edge[one.of] += u < v ? 1 : -1;
         merged.set(key, edge);
       }
     }
@@ -134,8 +103,8 @@ class EdgeSet {
     }
   }
 
-  /** The vertices along a segment, in its direction. */
-  private pathOf(s: Segment): number[] {
+  /** The vertices along an edge, in its direction. */
+  private pathOf(s: Edge): number[] {
     if (s.splits.length === 0) return [this.vertex(s.ax, s.ay), this.vertex(s.bx, s.by)];
     const points: [number, number][] = [
       [s.ax, s.ay],

@@ -1,4 +1,5 @@
 import { doubleArea, type Ring, type Shape } from "../shape.js";
+import { cutOff } from "./cut-off.js";
 import { findFaces, type Faces } from "./faces.js";
 import { buildPlanarGraph, type PlanarGraph, type Role } from "./planar-graph.js";
 import { contains, tidyRing } from "./ring.js";
@@ -10,16 +11,21 @@ import { contains, tidyRing } from "./ring.js";
 export function subtract(subject: Shape, obstacles: readonly Ring[]): Shape[] {
   const dx = subject.outline[0]!;
   const dy = subject.outline[1]!;
-  const roles: Role[] = [
-    ...[subject.outline, ...subject.holes].map((ring) => ({ ring, of: "subject" as const })),
-    ...obstacles.map((ring) => ({ ring, of: "obstacle" as const })),
-  ];
   // Near the origin products stay small, so that most turns need no whole-number arithmetic.
-  const graph = buildPlanarGraph(
-    roles.map(({ ring, of }) => ({ ring: shifted(ring, -dx, -dy), of })),
-  );
-  const rings = boundaryRings(graph, findFaces(graph)).map((ring) => shifted(ring, dx, dy));
-  return assemble(rings);
+  const near = (ring: Ring) => shifted(ring, -dx, -dy);
+  const whole = [subject.outline, ...subject.holes].map(near);
+  const rings = ringsLeft(whole, obstacles.map(near));
+  return assemble(rings.map((ring) => shifted(ring, dx, dy)));
+}
+
+function ringsLeft(whole: readonly Ring[], taken: readonly Ring[]): Ring[] {
+  const bitten = whole.length === 1 && taken.length === 1 ? cutOff(whole[0]!, taken[0]!) : null;
+  if (bitten) return [tidyRing(bitten)].filter((ring) => ring !== null);
+  const graph = buildPlanarGraph([
+    ...whole.map((ring): Role => ({ ring, of: "subject" })),
+    ...taken.map((ring): Role => ({ ring, of: "obstacle" })),
+  ]);
+  return boundaryRings(graph, findFaces(graph));
 }
 
 function shifted(ring: Ring, dx: number, dy: number): number[] {
@@ -54,12 +60,13 @@ function boundaryRings(graph: PlanarGraph, faces: Faces): Ring[] {
 
 /** Gives each hole to the smallest outline round it. */
 function assemble(rings: readonly Ring[]): Shape[] {
-  const outlines = rings
-    .map((ring) => ({ ring, area: doubleArea(ring), holes: [] as Ring[] }))
+  const measured = rings.map((ring) => ({ ring, area: doubleArea(ring), holes: [] as Ring[] }));
+  const outlines = measured
     .filter(({ area }) => area > 0n)
     .sort((a, b) => (a.area < b.area ? -1 : a.area > b.area ? 1 : 0));
-  for (const hole of rings.filter((ring) => doubleArea(ring) < 0n)) {
-    outlines.find(({ ring }) => contains(ring, hole[0]!, hole[1]!))?.holes.push(hole);
+  for (const { ring: hole, area } of measured) {
+    if (area < 0n)
+      outlines.find(({ ring }) => contains(ring, hole[0]!, hole[1]!))?.holes.push(hole);
   }
   return outlines
     .map(({ ring, holes }) => ({ outline: ring, holes }))
