@@ -1,3 +1,4 @@
+import type { Nm } from "../measure/index.js";
 import type { Box } from "./box.js";
 import { overlaps } from "./box.js";
 import { rangeBetween } from "./chain.js";
@@ -77,31 +78,55 @@ function partOf(shape: Shape, touched: TilePart["touched"]): TilePart {
  * span it. null when nothing is left. What remains to be cut is a slope, a notch or a hole.
  */
 function trimStraight(tile: Box, region: Sides, boxes: readonly Box[]): Box | null {
-  let { left, bottom, right, top } = tile;
-  for (let trimmed = true; trimmed;) {
-    trimmed = false;
-    if (left >= right || bottom >= top) return null;
-    const l = rangeBetween(region.left, bottom, top);
-    const r = rangeBetween(region.right, bottom, top);
-    const b = rangeBetween(region.bottom, left, right);
-    const t = rangeBetween(region.top, left, right);
-    if (l.low >= right || r.high <= left || b.low >= top || t.high <= bottom) return null;
-    if (l.low === l.high && l.low > left) [left, trimmed] = [l.low, true];
-    if (r.low === r.high && r.low < right) [right, trimmed] = [r.low, true];
-    if (b.low === b.high && b.low > bottom) [bottom, trimmed] = [b.low, true];
-    if (t.low === t.high && t.low < top) [top, trimmed] = [t.low, true];
-    for (const box of boxes) {
-      if (!overlaps({ left, bottom, right, top }, box)) continue;
-      const spansUp = box.bottom <= bottom && box.top >= top;
-      const spansAcross = box.left <= left && box.right >= right;
-      if (spansUp && box.left <= left) [left, trimmed] = [box.right, true];
-      else if (spansUp && box.right >= right) [right, trimmed] = [box.left, true];
-      else if (spansAcross && box.bottom <= bottom) [bottom, trimmed] = [box.top, true];
-      else if (spansAcross && box.top >= top) [top, trimmed] = [box.bottom, true];
-      if (left >= right || bottom >= top) return null;
-    }
+  let box = tile;
+  for (;;) {
+    const within = drawnToSides(box, region);
+    if (!within) return null;
+    const trimmed = boxes.length === 0 ? within : besideBoxes(within, boxes);
+    if (!trimmed || trimmed === box) return trimmed;
+    // Drawn in, it may end along a level part of a side, or be spanned where it wasn't before.
+    box = trimmed;
   }
-  return { left, bottom, right, top };
+}
+
+/** A box drawn in to the sides that run level or upright beside it; null where it lies past one. */
+function drawnToSides(box: Box, region: Sides): Box | null {
+  const l = rangeBetween(region.left, box.bottom, box.top);
+  const r = rangeBetween(region.right, box.bottom, box.top);
+  const b = rangeBetween(region.bottom, box.left, box.right);
+  const t = rangeBetween(region.top, box.left, box.right);
+  if (l.low >= box.right || r.high <= box.left || b.low >= box.top || t.high <= box.bottom) {
+    return null;
+  }
+  const left = l.low === l.high ? Math.max(box.left, l.low) : box.left;
+  const right = r.low === r.high ? Math.min(box.right, r.low) : box.right;
+  const bottom = b.low === b.high ? Math.max(box.bottom, b.low) : box.bottom;
+  const top = t.low === t.high ? Math.min(box.top, t.low) : box.top;
+  return drawnTo(box, left, bottom, right, top);
+}
+
+/** A box drawn in past the openings that span it; null where they leave nothing. */
+function besideBoxes(from: Box, boxes: readonly Box[]): Box | null {
+  let { left, bottom, right, top } = from;
+  for (const box of boxes) {
+    if (box.left >= right || box.right <= left || box.bottom >= top || box.top <= bottom) continue;
+    const spansUp = box.bottom <= bottom && box.top >= top;
+    const spansAcross = box.left <= left && box.right >= right;
+    if (spansUp && box.left <= left) left = box.right;
+    else if (spansUp && box.right >= right) right = box.left;
+    else if (spansAcross && box.bottom <= bottom) bottom = box.top;
+    else if (spansAcross && box.top >= top) top = box.bottom;
+    if (left >= right || bottom >= top) return null;
+  }
+  return drawnTo(from, left, bottom, right, top);
+}
+
+/** The box with these sides, itself where they are its own; null where they leave nothing. */
+function drawnTo(box: Box, left: Nm, bottom: Nm, right: Nm, top: Nm): Box | null {
+  if (left >= right || bottom >= top) return null;
+  const isSame =
+    left === box.left && bottom === box.bottom && right === box.right && top === box.top;
+  return isSame ? box : { left, bottom, right, top };
 }
 
 /** The obstacle as far as it reaches into the box, and one nanometre past it. */

@@ -52,8 +52,11 @@ export class PieceBuilder {
   add(piece: BuiltPiece): void {
     this.makeRoom(1);
     const i = this.count++;
-    const { left, bottom, right, top } = piece.bounds;
-    this.bounds.set([left, bottom, right, top], 4 * i);
+    const { bounds } = this;
+    bounds[4 * i] = piece.bounds.left;
+    bounds[4 * i + 1] = piece.bounds.bottom;
+    bounds[4 * i + 2] = piece.bounds.right;
+    bounds[4 * i + 3] = piece.bounds.top;
     this.course[i] = piece.course;
     this.column[i] = piece.column;
     this.part[i] = Math.min(piece.part, 255);

@@ -89,17 +89,19 @@ function layCourse(builder: PieceBuilder, region: Region, lattice: Lattice, numb
       right: left + lattice.face.across,
       top: span.top,
     };
-    cutTile(tile, region, obstacles).forEach((part, index) => {
+    const parts = cutTile(tile, region, obstacles);
+    for (let part = 0; part < parts.length; part++) {
+      const { bounds, shape } = parts[part]!;
       builder.add({
-        bounds: part.bounds,
+        bounds,
         course: number,
         column: k - span.first + 1,
-        part: index,
-        cut: classify(part, tile),
-        shape: part.shape,
-        visible: visibleOf(part, region),
+        part,
+        cut: classify(parts[part]!, tile),
+        shape,
+        visible: visibleOf(parts[part]!, region),
       });
-    });
+    }
   }
 }
 
