@@ -30,7 +30,8 @@ export class TreeBuilder {
   }
 
   optionalLength(node: CstNode, label: string): S.Expression | null {
-    return nodeAt(node, label) ? this.length(node, label) : null;
+    const expression = nodeAt(node, label);
+    return expression ? buildExpression(expression, this.problems) : null;
   }
 
   pair(node: CstNode): { first: S.Expression; second: S.Expression } {
@@ -93,7 +94,10 @@ export function starterOf(node: CstNode): IToken {
 
 /** One of several words that begin a statement; a mistyped one, already told, stands for the nearest. */
 export function meantWord<T extends string>({ image }: IToken, words: readonly T[]): T {
-  return words.find((word) => word === (nearest(image, words) ?? words[0])) ?? words[0]!;
+  const meant = words.find((word) => word === image);
+  if (meant !== undefined) return meant;
+  const near = nearest(image, words);
+  return words.find((word) => word === near) ?? words[0]!;
 }
 
 /** The name in a heading; null where it has none that can be read. */

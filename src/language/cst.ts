@@ -9,19 +9,23 @@ export function tokensAt(node: CstNode, label: string): IToken[] {
 }
 
 export function tokenAt(node: CstNode, label: string): IToken | undefined {
-  return tokensAt(node, label)[0];
+  return node.children[label]?.find(isToken);
 }
 
 export function nodesAt(node: CstNode, label: string): CstNode[] {
-  return (node.children[label] ?? []).filter((part): part is CstNode => !isToken(part));
+  return (node.children[label] ?? []).filter(isNode);
 }
 
 export function nodeAt(node: CstNode, label: string): CstNode | undefined {
-  return nodesAt(node, label)[0];
+  return node.children[label]?.find(isNode);
 }
 
 function isToken(part: CstElement): part is IToken {
   return "image" in part;
+}
+
+function isNode(part: CstElement): part is CstNode {
+  return !isToken(part);
 }
 
 /** From a node's first character to its last token's end. */
