@@ -12,7 +12,7 @@ import {
   visibleExtent,
 } from "../solver/index.js";
 import type { Finding, Rule } from "./rule.js";
-import { sideInside, SIDES } from "./side-line.js";
+import { cutsInto, sideInside, SIDES } from "./side-line.js";
 import { tileOf } from "./tile-of.js";
 import { type Ratio, ratioLimit, TAPER } from "./trade.js";
 import { length, pieceCount, ratio, verb } from "./words.js";
@@ -87,7 +87,7 @@ function shownSide(region: Region, side: Side): Chain {
 function taperOf(lay: SolvedLay, i: number, side: Side, line: Chain): Taper | null {
   const piece = pieceBounds(lay.pieces, i);
   // A measured side that stays clear of the piece, or only touches its edge, does not taper it.
-  if (sideInside(line, piece, side, piece).deepest <= 0) return null;
+  if (!cutsInto(line, piece, side)) return null;
   const { deepest, shallowest } = sideInside(line, tileOf(lay, i), side, piece);
   const seen = visibleExtent(lay.region, piece);
   if (!seen) return null;

@@ -1,6 +1,6 @@
 import type { Nm } from "../measure/index.js";
 import type { Side } from "../model/index.js";
-import { type Box, type Chain, rangeBetween } from "../solver/index.js";
+import { type Box, type Chain, highestOver, lowestUnder, rangeBetween } from "../solver/index.js";
 
 export const SIDES: readonly Side[] = ["left", "right", "bottom", "top"];
 
@@ -9,6 +9,16 @@ export interface SideLine {
   /** How far the side lies inside the box's own side, at its deepest; negative when it is clear of it. */
   readonly deepest: Nm;
   readonly shallowest: Nm;
+}
+
+/** Whether a side of the region cuts into a box from the same side of it. */
+export function cutsInto(chain: Chain, box: Box, side: Side): boolean {
+  const upright = side === "left" || side === "right";
+  const from = upright ? box.bottom : box.left;
+  const to = upright ? box.top : box.right;
+  return side === "left" || side === "bottom"
+    ? highestOver(chain, box[side], from, to) > box[side]
+    : lowestUnder(chain, box[side], from, to) < box[side];
 }
 
 /** How deep a side of the region lies inside the same side of `box`, along the stretch of `along`. */

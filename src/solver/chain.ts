@@ -89,6 +89,25 @@ export function betweenRisers({ at, value }: Chain): Chain[] {
   });
 }
 
+/**
+ * A level, or the largest value between two places where that is higher. A chain that lies under the level
+ * everywhere is looked at no closer.
+ */
+export function highestOver(chain: Chain, level: Nm, from: Nm, to: Nm): Nm {
+  for (const value of chain.value) {
+    if (value > level) return Math.max(level, rangeBetween(chain, from, to).high);
+  }
+  return level;
+}
+
+/** A level, or the smallest value between two places where that is lower. */
+export function lowestUnder(chain: Chain, level: Nm, from: Nm, to: Nm): Nm {
+  for (const value of chain.value) {
+    if (value < level) return Math.min(level, rangeBetween(chain, from, to).low);
+  }
+  return level;
+}
+
 /** The smallest and largest value between two places; a riser at one of them counts as far as it is within. */
 export function rangeBetween(chain: Chain, from: Nm, to: Nm): { low: Nm; high: Nm } {
   const { at, value } = chain;

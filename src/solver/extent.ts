@@ -1,6 +1,6 @@
 import type { Nm } from "../measure/index.js";
 import type { Box } from "./box.js";
-import { rangeBetween } from "./chain.js";
+import { highestOver, lowestUnder, rangeBetween } from "./chain.js";
 import type { Region } from "./solved.js";
 
 /** The visible width and height by which a piece is judged. */
@@ -23,9 +23,9 @@ export function visibleExtent(region: Region, piece: Box): Extent | null {
   if (hiddenRight && l >= rangeBetween(hiddenRight, b, t).high) return null;
   if (hiddenBottom && t <= rangeBetween(hiddenBottom, l, r).low) return null;
   if (hiddenTop && b >= rangeBetween(hiddenTop, l, r).high) return null;
-  const left = Math.max(l, rangeBetween(hiddenLeft ?? region.left, b, t).high);
-  const right = Math.min(r, rangeBetween(hiddenRight ?? region.right, b, t).low);
-  const bottom = Math.max(b, rangeBetween(hiddenBottom ?? region.bottom, l, r).high);
-  const top = Math.min(t, rangeBetween(hiddenTop ?? region.top, l, r).low);
+  const left = highestOver(hiddenLeft ?? region.left, l, b, t);
+  const right = lowestUnder(hiddenRight ?? region.right, r, b, t);
+  const bottom = highestOver(hiddenBottom ?? region.bottom, b, l, r);
+  const top = lowestUnder(hiddenTop ?? region.top, t, l, r);
   return { left, bottom, width: Math.max(0, right - left), height: Math.max(0, top - bottom) };
 }

@@ -42,7 +42,14 @@ export type { OpeningFit, OpeningFits, WholeSize } from "./whole-tiles/opening-f
 export type { RestHeights } from "./whole-tiles/rest-heights.js";
 export type { StopHeights } from "./whole-tiles/stop-heights.js";
 export { encloses, grown, overlaps } from "./box.js";
-export { isStraight, rangeBetween, valueAfter, valueAt } from "./chain.js";
+export {
+  highestOver,
+  isStraight,
+  lowestUnder,
+  rangeBetween,
+  valueAfter,
+  valueAt,
+} from "./chain.js";
 export { sideDrawnIn } from "./draw-in.js";
 export { visibleExtent } from "./extent.js";
 export {

@@ -1,5 +1,5 @@
 import assert from "node:assert/strict";
-import { sideInside } from "../../src/rules/side-line.js";
+import { cutsInto, sideInside } from "../../src/rules/side-line.js";
 
 const box = { left: 0, bottom: 0, right: 60, top: 30 };
 const slope = (value: number[]) => ({ at: [0, 60], value });
@@ -13,6 +13,16 @@ describe("a side along a box", () => {
       deepest: 0,
       shallowest: -10,
     });
+  });
+
+  it("cuts into it where it is deeper than the box's own side anywhere along it", () => {
+    assert.ok(cutsInto(slope([-4, 1]), box, "bottom"));
+    assert.ok(!cutsInto(slope([-4, 0]), box, "bottom"));
+    assert.ok(cutsInto(slope([31, 29]), box, "top"));
+    assert.ok(!cutsInto(slope([31, 30]), box, "top"));
+    // Lower down than the box begins, or higher up than it ends, it may lie as it will.
+    assert.ok(!cutsInto({ at: [-60, 0], value: [9, 0] }, box, "left"));
+    assert.ok(!cutsInto({ at: [30, 60], value: [60, 9] }, box, "right"));
   });
 
   it("is looked at along the stretch asked for only", () => {

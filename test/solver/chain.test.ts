@@ -1,5 +1,11 @@
 import assert from "node:assert/strict";
-import { isStraight, rangeBetween, valueAt } from "../../src/solver/index.js";
+import {
+  highestOver,
+  isStraight,
+  lowestUnder,
+  rangeBetween,
+  valueAt,
+} from "../../src/solver/index.js";
 import { atLeast, atMost, betweenRisers, moved, valueAfter } from "../../src/solver/chain.js";
 
 const pan = { at: [0, 30, 60], value: [0, -3, 2] };
@@ -27,6 +33,16 @@ describe("a measured side", () => {
     assert.deepEqual(rangeBetween(pan, 10, 50), { low: -3, high: 0 });
     assert.deepEqual(rangeBetween(pan, 0, 60), { low: -3, high: 2 });
     assert.deepEqual(rangeBetween(pan, 70, 80), { low: 2, high: 2 });
+  });
+
+  it("goes past a level as far as it does between two places, and not at all where it stays clear of it", () => {
+    for (let level = -5; level <= 4; level++) {
+      for (let from = -10; from < 70; from += 7) {
+        const { low, high } = rangeBetween(pan, from, from + 15);
+        assert.equal(highestOver(pan, level, from, from + 15), Math.max(level, high));
+        assert.equal(lowestUnder(pan, level, from, from + 15), Math.min(level, low));
+      }
+    }
   });
 
   it("is straight when every reading is the same", () => {
