@@ -94,7 +94,10 @@ export function pieceId({ pieces, idPrefix, below }: Numbering, i: number): stri
 
 /** Twice the area of a piece in square nanometres, exact. */
 export function doublePieceArea(pieces: PieceTable, i: number): bigint {
-  return doubleShapeArea(pieceShape(pieces, i));
+  const shape = pieces.shapes.get(i);
+  if (shape) return doubleShapeArea(shape);
+  const { left, bottom, right, top } = pieceBounds(pieces, i);
+  return 2n * BigInt(right - left) * BigInt(top - bottom);
 }
 
 /** The bounds of what is seen of a piece, or null when nothing is. */

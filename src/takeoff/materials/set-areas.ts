@@ -87,28 +87,29 @@ export function sumOfAreas(all: readonly SetAreas[]): SetAreas {
   };
 }
 
-/** Twice the area of all pieces. Plain ones are counted by their size, since a million have few. */
+/** The areas of tables that were asked for: two plans share the table of a wall that didn't change. */
+const TABLE_AREAS = new WeakMap<PieceTable, bigint>();
+
+/** Twice the area of all pieces. */
 function doubleTableArea(pieces: PieceTable): bigint {
-  const { bounds, shapes, count } = pieces;
-  const plain = new Map<Nm, Map<Nm, number>>();
+  let area = TABLE_AREAS.get(pieces);
+  if (area === undefined) TABLE_AREAS.set(pieces, (area = sumOfPieces(pieces)));
+  return area;
+}
+
+/** Whole tiles are counted, since a million are all alike. */
+function sumOfPieces(pieces: PieceTable): bigint {
   let sum = 0n;
-  for (let i = 0; i < count; i++) {
-    if (shapes.has(i)) {
+  let [whole, many] = [0, 0];
+  for (let i = 0; i < pieces.count; i++) {
+    if (pieces.cut[i] !== 0) {
       sum += doublePieceArea(pieces, i);
       continue;
     }
-    const width = bounds[4 * i + 2]! - bounds[4 * i]!;
-    const height = bounds[4 * i + 3]! - bounds[4 * i + 1]!;
-    const heights = plain.get(width) ?? new Map<Nm, number>();
-    heights.set(height, (heights.get(height) ?? 0) + 1);
-    plain.set(width, heights);
+    whole = i;
+    many++;
   }
-  for (const [width, heights] of plain) {
-    for (const [height, many] of heights) {
-      sum += 2n * BigInt(width) * BigInt(height) * BigInt(many);
-    }
-  }
-  return sum;
+  return many === 0 ? sum : sum + BigInt(many) * doublePieceArea(pieces, whole);
 }
 
 /** A lay's region and the hard joints along its trimmed edges, its hard edges and round its frames. */

@@ -39,7 +39,9 @@ export function cutTiles(face: Face, demands: readonly Demand[]): CutTiles {
     get bound() {
       return bound(packed.tiles);
     },
-    doubleKerf: packed.doubleKerf,
+    get doubleKerf() {
+      return packed.doubleKerf;
+    },
   };
 }
 

@@ -2,7 +2,7 @@ import type { Box } from "../../solver/index.js";
 import type { Demand, Pose } from "./demand.js";
 import { ALL_EDGES, type Turns } from "./edges.js";
 import type { Face } from "./face.js";
-import { type FirstCut, partRest, type Rest } from "./rest.js";
+import { type FirstCut, type Kerf, partRest, type Rest } from "./rest.js";
 import { RestShelf } from "./rest-shelf.js";
 
 /** A piece where it is cut from. */
@@ -20,11 +20,11 @@ export class Cutting {
     readonly placed: Placed[],
     readonly shelf: RestShelf,
     private opened: number,
-    private kerf: bigint,
+    private readonly kerfs: Kerf[],
   ) {}
 
   static of(face: Face): Cutting {
-    return new Cutting(face, [], new RestShelf(), 0, 0n);
+    return new Cutting(face, [], new RestShelf(), 0, []);
   }
 
   /** How many tiles are cut so far. */
@@ -34,11 +34,16 @@ export class Cutting {
 
   /** What the saw took so far, in nm², twice over. */
   get doubleKerf(): bigint {
-    return this.kerf;
+    return this.kerfs.reduce(
+      (sum, { width, length }) => sum + 2n * BigInt(width) * BigInt(length),
+      0n,
+    );
   }
 
   copy(): Cutting {
-    return new Cutting(this.face, [...this.placed], this.shelf.copy(), this.opened, this.kerf);
+    return new Cutting(this.face, [...this.placed], this.shelf.copy(), this.opened, [
+      ...this.kerfs,
+    ]);
   }
 
   /** A whole tile, to be cut at once. */
@@ -50,8 +55,8 @@ export class Cutting {
 
   /** Cuts a piece from a rest that it fits; returns what is left of it. */
   cut(rest: Rest, demand: Demand, pose: Pose, first: FirstCut): readonly Rest[] {
-    const { box, rests, doubleKerf } = partRest(rest, pose, first, this.face.kerf);
-    this.kerf += doubleKerf;
+    const { box, rests, kerfs } = partRest(rest, pose, first, this.face.kerf);
+    for (const kerf of kerfs) this.kerfs.push(kerf);
     this.placed.push({ tile: rest.tile, demand, box, turns: pose.turns });
     return rests;
   }

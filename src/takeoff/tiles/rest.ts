@@ -15,13 +15,18 @@ export interface Rest {
 /** Which of the two cuts that free a piece goes first, from edge to edge of the rest. */
 export type FirstCut = "upright" | "level";
 
+/** What the saw takes in one cut. */
+export interface Kerf {
+  readonly width: Nm;
+  readonly length: Nm;
+}
+
 /** A rest after a piece was cut from it. */
 export interface Parted {
   /** Where the piece lay. */
   readonly box: Box;
   readonly rests: readonly Rest[];
-  /** What the saw took, in nm², twice over. */
-  readonly doubleKerf: bigint;
+  readonly kerfs: readonly Kerf[];
 }
 
 export const widthOf = ({ box }: Rest): Nm => box.right - box.left;
@@ -49,35 +54,24 @@ export function partRest(rest: Rest, pose: Pose, first: FirstCut, kerf: Nm): Par
   const box = { left, bottom, right: left + pose.width, top: bottom + pose.height };
   const beside = widthOf(rest) - pose.width;
   const over = heightOf(rest) - pose.height;
-  const [kerfAcross, kerfUp] = [Math.min(kerf, beside), Math.min(kerf, over)];
   // The first cut goes through the whole rest, the second only through the part with the piece.
-  const column = first === "upright" ? r : box;
-  const row = first === "upright" ? box : r;
-  const besideBox: Box = atLeft
-    ? {
-        ...box,
-        bottom: column.bottom,
-        top: column.top,
-        left: box.right + kerfAcross,
-        right: r.right,
-      }
-    : {
-        ...box,
-        bottom: column.bottom,
-        top: column.top,
-        left: r.left,
-        right: box.left - kerfAcross,
-      };
-  const overBox: Box = atBottom
-    ? { ...box, left: row.left, right: row.right, bottom: box.top + kerfUp, top: r.top }
-    : { ...box, left: row.left, right: row.right, bottom: r.bottom, top: box.bottom - kerfUp };
-  return {
-    box,
-    rests: [besideBox, overBox].filter(isSome).map((left) => restAt(rest, left)),
-    doubleKerf:
-      2n * BigInt(kerfAcross) * BigInt(column.top - column.bottom) +
-      2n * BigInt(kerfUp) * BigInt(row.right - row.left),
-  };
+  const { bottom: columnBottom, top: columnTop } = first === "upright" ? r : box;
+  const { left: rowLeft, right: rowRight } = first === "upright" ? box : r;
+  const rests: Rest[] = [];
+  if (beside > kerf) {
+    const [from, to] = atLeft ? [box.right + kerf, r.right] : [r.left, box.left - kerf];
+    rests.push(restAt(rest, { left: from, bottom: columnBottom, right: to, top: columnTop }));
+  }
+  if (over > kerf) {
+    const [from, to] = atBottom ? [box.top + kerf, r.top] : [r.bottom, box.bottom - kerf];
+    rests.push(restAt(rest, { left: rowLeft, bottom: from, right: rowRight, top: to }));
+  }
+  const kerfs: Kerf[] = [];
+  if (beside > 0) {
+    kerfs.push({ width: Math.min(kerf, beside), length: columnTop - columnBottom });
+  }
+  if (over > 0) kerfs.push({ width: Math.min(kerf, over), length: rowRight - rowLeft });
+  return { box, rests, kerfs };
 }
 
 /**
@@ -88,10 +82,6 @@ function isAtLow(needs: Edges, own: Edges, low: Edges, high: Edges): boolean {
   if (hasEdges(needs, low)) return true;
   if (hasEdges(needs, high)) return false;
   return !hasEdges(own, low) || hasEdges(own, high);
-}
-
-function isSome({ left, bottom, right, top }: Box): boolean {
-  return left < right && bottom < top;
 }
 
 /** What is left of a rest within a box: it keeps the tile's edges that it still reaches. */

@@ -1,13 +1,12 @@
 import type { Nm } from "../../measure/index.js";
 import type { Tile } from "../../model/index.js";
 import { type Box, doublePieceArea, type SolvedPlan, surfacesOf } from "../../solver/index.js";
-import { worked } from "../cuts/mitres.js";
 import type { PieceToCut } from "../cuts/pieces-to-cut.js";
 import type { CutTile, TileAreas, TilesToCome, TileTakeoff } from "../takeoff.js";
 import { type CutTiles, cutTiles } from "./cut-tiles.js";
 import { type Demand, demandOf } from "./demand.js";
 import { purchaseOf } from "./purchase.js";
-import { tilesToCome, wholeTiles } from "./tiles-to-come.js";
+import { tilesToCome } from "./tiles-to-come.js";
 
 /**
  * What every tile of the plan takes that is laid somewhere, in the order of the plan. `toCut` are the
@@ -36,8 +35,8 @@ function tileTakeoff(
   const { face, directional } = tile;
   const demands = demandsOf(tile, toCut);
   const cutUp = cutTiles({ ...face, directional, kerf }, demands);
-  const wholes = wholeTiles(solved, tile);
-  const whole = wholes.set + wholes.toCome;
+  // All the others need no saw.
+  const whole = countOf(solved, tile) - demands.length;
   let toCome: TilesToCome | null | undefined;
   let areas: TileAreas | undefined;
   return {
@@ -51,13 +50,20 @@ function tileTakeoff(
     },
     ...purchaseOf(tile, whole + cutUp.count),
     get toCome() {
-      if (toCome === undefined) toCome = tilesToCome(tile, wholes, toCut, cutUp.tiles);
+      if (toCome === undefined) toCome = tilesToCome(solved, tile, toCut, cutUp.tiles);
       return toCome;
     },
     get doubleArea() {
-      return (areas ??= areasOf(solved, tile, whole, cutUp));
+      return (areas ??= areasOf(tile, whole, toCut, cutUp));
     },
   };
+}
+
+/** How many pieces of a tile all walls have. */
+function countOf({ walls }: SolvedPlan, tile: Tile): number {
+  return surfacesOf(walls)
+    .flatMap(({ lays }) => lays)
+    .reduce((sum, { lay, pieces }) => (lay.tile === tile ? sum + pieces.count : sum), 0);
 }
 
 /** The cut pieces of a tile on all walls; courses are counted through, wall after wall. */
@@ -78,21 +84,14 @@ function highestCourse(pieces: readonly PieceToCut[]): number {
 }
 
 function areasOf(
-  { walls }: SolvedPlan,
   tile: Tile,
   whole: number,
+  toCut: readonly (readonly PieceToCut[])[],
   { tiles, doubleKerf }: CutTiles,
 ): TileAreas {
   const doubleWhole = BigInt(whole) * 2n * BigInt(tile.face.across) * BigInt(tile.face.up);
-  let doubleCut = 0n;
-  for (const wall of surfacesOf(walls)) {
-    for (const laid of wall.lays.filter(({ lay }) => lay.tile === tile)) {
-      const isWorked = worked(wall, laid);
-      for (let i = 0; i < laid.pieces.count; i++) {
-        if (isWorked(i)) doubleCut += doublePieceArea(laid.pieces, i);
-      }
-    }
-  }
+  const cut = toCut.flat().filter(({ lay }) => lay.lay.tile === tile);
+  const doubleCut = sum(cut.map(({ lay, index }) => doublePieceArea(lay.pieces, index)));
   return {
     set: doubleWhole + doubleCut,
     offcuts: sum(tiles.flatMap(({ offcuts }) => offcuts.map(doubleBoxArea))),

@@ -5,16 +5,10 @@ import type { PieceToCut } from "../cuts/pieces-to-cut.js";
 import type { CutTile, TilesToCome } from "../takeoff.js";
 import { purchaseOf } from "./purchase.js";
 
-/** Tiles that need no saw: on the wall already, and still to be set. */
-export interface WholeTiles {
-  readonly set: number;
-  readonly toCome: number;
-}
-
 /** What is still to come of a tile that is cut up so; null where none of it is set. */
 export function tilesToCome(
+  solved: SolvedPlan,
   tile: Tile,
-  whole: WholeTiles,
   toCut: readonly (readonly PieceToCut[])[],
   cut: readonly CutTile[],
 ): TilesToCome | null {
@@ -24,6 +18,7 @@ export function tilesToCome(
       .filter(({ lay, index }) => isSetCourse(lay, lay.pieces.course[index]!))
       .map(({ label }) => label),
   );
+  const whole = wholeTiles(solved, tile);
   if (whole.set === 0 && set.size === 0) return null;
   const used = cut.filter((each) => each.pieces.some(({ label }) => set.has(label)));
   const fromUsed = used.flatMap((each) => each.pieces).filter(({ label }) => !set.has(label));
@@ -34,8 +29,8 @@ export function tilesToCome(
   };
 }
 
-/** How many of a tile need no saw. */
-export function wholeTiles({ walls }: SolvedPlan, tile: Tile): WholeTiles {
+/** Tiles that need no saw. */
+function wholeTiles({ walls }: SolvedPlan, tile: Tile) {
   let [set, toCome] = [0, 0];
   for (const wall of surfacesOf(walls)) {
     for (const laid of wall.lays.filter(({ lay }) => lay.tile === tile)) {

@@ -31,12 +31,7 @@ describe("a piece that is cut from a rest", () => {
   });
 
   it("leaves two rests, parted by the kerf: an upright cut goes through first", () => {
-    const { rests, doubleKerf } = partRest(
-      tile,
-      pose(40, 20, EDGE.left | EDGE.bottom),
-      "upright",
-      3,
-    );
+    const { rests, kerfs } = partRest(tile, pose(40, 20, EDGE.left | EDGE.bottom), "upright", 3);
     assert.deepEqual(rests, [
       {
         tile: 0,
@@ -45,7 +40,10 @@ describe("a piece that is cut from a rest", () => {
       },
       { tile: 0, box: { left: 0, bottom: 23, right: 40, top: 50 }, own: EDGE.left | EDGE.top },
     ]);
-    assert.equal(doubleKerf, 2n * (3n * 50n + 3n * 40n));
+    assert.deepEqual(kerfs, [
+      { width: 3, length: 50 },
+      { width: 3, length: 40 },
+    ]);
   });
 
   it("or a level one", () => {
@@ -60,8 +58,8 @@ describe("a piece that is cut from a rest", () => {
   });
 
   it("leaves nothing where the saw takes all that is over", () => {
-    const { rests, doubleKerf } = partRest(tile, pose(98, 50, EDGE.left), "upright", 3);
+    const { rests, kerfs } = partRest(tile, pose(98, 50, EDGE.left), "upright", 3);
     assert.deepEqual(rests, []);
-    assert.equal(doubleKerf, 2n * 2n * 50n);
+    assert.deepEqual(kerfs, [{ width: 2, length: 50 }]);
   });
 });
