@@ -32,9 +32,21 @@ export const movementTooFar: Rule = {
 export function farStretches(wall: SolvedWall, plan: SolvedPlan): Stretch[] {
   const most = mostApart(wall, plan);
   return (["wide", "high"] as const).flatMap((way) => {
+    if (tileLength(wall, way) <= most) return [];
     const far = softStretches(wall, way).filter((stretch) => stretchLength(stretch) > most);
     return far.filter((stretch) => !far.some((other) => other !== stretch && isIn(stretch, other)));
   });
+}
+
+/** How wide, or how high, all tile of a wall is together: no stretch of it is longer. */
+function tileLength({ lays }: SolvedWall, way: Stretch["way"]): Nm {
+  const [low, high] = way === "wide" ? (["left", "right"] as const) : (["bottom", "top"] as const);
+  let [from, to] = [Infinity, -Infinity];
+  for (const { region } of lays) {
+    from = Math.min(from, region.bounds[low]);
+    to = Math.max(to, region.bounds[high]);
+  }
+  return to - from;
 }
 
 function isIn(inner: Stretch, outer: Stretch): boolean {

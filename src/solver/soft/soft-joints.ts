@@ -19,8 +19,9 @@ type Unfilled = Omit<SoftRun, "parts">;
  * lays that are soft. What the plan states and the wall doesn't have is told by why.
  */
 export function softJoints(solved: SolvedWall): SoftJoints {
+  if (saysNothing(solved)) return { runs: [], missed: [] };
   const blocks = blocksOf(solved.lays);
-  const strips = saysNothing(solved, blocks) ? [] : layStrips(solved);
+  const strips = layStrips(solved);
   const between = strips.filter(isSoft).map(runBetween);
   const runs: Unfilled[] = [...between];
   const missed: MissedJoint[] = [];
@@ -35,11 +36,8 @@ export function softJoints(solved: SolvedWall): SoftJoints {
   return { runs: filled(solved, runs), missed };
 }
 
-function saysNothing({ lays }: SolvedWall, blocks: readonly Block[]): boolean {
-  return (
-    blocks.every(([first]) => first!.lay.soft.length === 0) &&
-    !lays.some(({ lay }) => lay.area?.joint?.kind === "movement")
-  );
+function saysNothing({ lays }: SolvedWall): boolean {
+  return lays.every(({ lay }) => lay.soft.length === 0 && lay.area?.joint?.kind !== "movement");
 }
 
 /** The lays block by block; those of a block from the bottom up. */

@@ -1,5 +1,5 @@
 import type { SolvedLay, SolvedWall } from "../../solver/index.js";
-import { pieceLabel } from "../labels/piece-label.js";
+import { pieceLabels } from "../labels/piece-labels.js";
 import type { CutPiece } from "../takeoff.js";
 import { factoryEdges } from "./factory-edges.js";
 import { worked } from "./mitres.js";
@@ -18,11 +18,12 @@ export function piecesToCut(solved: SolvedWall, mark: string): PieceToCut[] {
   for (const lay of solved.lays) {
     const { pieces } = lay;
     const isWorked = worked(solved, lay);
+    const labelOf = pieceLabels(mark, lay);
     for (let i = 0; i < pieces.count; i++) {
       if (!isWorked(i)) continue;
       toCut.push({
         lay,
-        label: pieceLabel(mark, lay, i),
+        label: labelOf(i),
         index: i,
         course: lay.below + pieces.course[i]!,
         factory: factoryEdges(solved, lay, i),
