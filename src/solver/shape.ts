@@ -21,20 +21,34 @@ export function ringOf(box: Box): Ring {
 export function doubleArea(ring: Ring): bigint {
   if (ring.length === 8) return doubleAreaOfFour(ring);
   let sum = 0n;
+  // What numbers hold is added up as one; what is larger, in whole numbers.
+  let small = 0;
   // Seen from the first corner, so that its own two edges span nothing.
-  const [x, y] = [ring[0]!, ring[1]!];
+  const x = ring[0]!;
+  const y = ring[1]!;
   for (let i = 2; i + 2 < ring.length; i += 2) {
-    const [ax, ay] = [BigInt(ring[i]! - x), BigInt(ring[i + 1]! - y)];
-    const [bx, by] = [BigInt(ring[i + 2]! - x), BigInt(ring[i + 3]! - y)];
-    sum += ax * by - bx * ay;
+    const ax = ring[i]! - x;
+    const ay = ring[i + 1]! - y;
+    const bx = ring[i + 2]! - x;
+    const by = ring[i + 3]! - y;
+    const l = ax * by;
+    const r = bx * ay;
+    const more = small + (l - r);
+    if (isExact(l) && isExact(r) && isExact(l - r) && isExact(more)) small = more;
+    else sum += BigInt(ax) * BigInt(by) - BigInt(bx) * BigInt(ay);
   }
-  return sum;
+  return sum + BigInt(small);
 }
+
+/** Whether a number that came of whole numbers is sure to be the whole number that it stands for. */
+const isExact = Number.isSafeInteger;
 
 /** The same of a ring of four corners, as most are: of what is between its diagonals. */
 function doubleAreaOfFour(ring: Ring): bigint {
-  const [ax, ay] = [ring[4]! - ring[0]!, ring[5]! - ring[1]!];
-  const [bx, by] = [ring[6]! - ring[2]!, ring[7]! - ring[3]!];
+  const ax = ring[4]! - ring[0]!;
+  const ay = ring[5]! - ring[1]!;
+  const bx = ring[6]! - ring[2]!;
+  const by = ring[7]! - ring[3]!;
   return BigInt(ax) * BigInt(by) - BigInt(bx) * BigInt(ay);
 }
 

@@ -24,31 +24,16 @@ function newRing(box: Box): Ring {
   const radius = (box.right - box.left) / 2;
   const cx = (box.left + box.right) / 2;
   const cy = (box.bottom + box.top) / 2;
-  const reach = Array.from({ length: quarter + 1 }, (_, i) => {
-    return radius * Math.sin((Math.PI / 2) * (i / quarter));
-  });
+  const reach: number[] = [];
+  for (let i = 0; i <= quarter; i++) {
+    reach.push(divideRounded(radius * Math.sin((Math.PI / 2) * (i / quarter)), 1));
+  }
   const ring: number[] = [];
-  for (let i = 0; i < CORNERS; i++) {
-    const step = i % quarter;
-    const sin = reach[step]!;
-    const cos = reach[quarter - step]!;
-    const [dx, dy] = turned(cos, sin, Math.floor(i / quarter));
-    ring.push(cx + divideRounded(dx, 1), cy + divideRounded(dy, 1));
-  }
+  for (let i = 0; i < quarter; i++) ring.push(cx + reach[quarter - i]!, cy + reach[i]!);
+  for (let i = 0; i < quarter; i++) ring.push(cx - reach[i]!, cy + reach[quarter - i]!);
+  for (let i = 0; i < quarter; i++) ring.push(cx - reach[quarter - i]!, cy - reach[i]!);
+  for (let i = 0; i < quarter; i++) ring.push(cx + reach[i]!, cy - reach[quarter - i]!);
   return ring;
-}
-
-function turned(x: number, y: number, quarters: number): [number, number] {
-  switch (quarters) {
-    case 0:
-      return [x, y];
-    case 1:
-      return [-y, x];
-    case 2:
-      return [-x, -y];
-    default:
-      return [y, -x];
-  }
 }
 
 /** Whether a circle that fills a box shares more than a point with another box; exact. */

@@ -34,7 +34,8 @@ export function cutOff(ring: Ring, taken: Ring): Ring | null {
 
 /** The two places at which rings cross; null where there are others, or one that is a corner, as it is or rounded. */
 function crossingsOf(ring: Ring, taken: Ring): readonly Crossing[] | null {
-  const [edges, others] = [segmentsOf(ring), segmentsOf(taken)];
+  const edges = segmentsOf(ring);
+  const others = segmentsOf(taken);
   const found: Crossing[] = [];
   for (let i = 0; i < edges.length; i++) {
     const s = edges[i]!;
@@ -42,7 +43,8 @@ function crossingsOf(ring: Ring, taken: Ring): readonly Crossing[] | null {
       const t = others[j]!;
       if (areClear(s, t)) continue;
       const ends = sideOf(s, t.ax, t.ay) * sideOf(s, t.bx, t.by);
-      const [from, to] = [sideOf(t, s.ax, s.ay), sideOf(t, s.bx, s.by)];
+      const from = sideOf(t, s.ax, s.ay);
+      const to = sideOf(t, s.bx, s.by);
       if (ends === 0 || from * to === 0) return null;
       if (ends > 0 || from * to > 0) continue;
       const { x, y } = crossingOf(s, t);

@@ -32,6 +32,7 @@ export function passesLeftOf(
 export function tidyRing(ring: Ring): Ring | null {
   const corners: number[] = [];
   const n = ring.length;
+  let turns = 0;
   for (let i = 0; i < n; i += 2) {
     const p = corners.length >= 2 ? corners.length - 2 : -1;
     const ax = p >= 0 ? corners[p]! : ring[n - 2]!;
@@ -39,9 +40,13 @@ export function tidyRing(ring: Ring): Ring | null {
     const j = (i + 2) % n;
     const x = ring[i]!;
     const y = ring[i + 1]!;
-    if (crossSign(x - ax, y - ay, ring[j]! - x, ring[j + 1]! - y) !== 0) corners.push(x, y);
+    const turn = crossSign(x - ax, y - ay, ring[j]! - x, ring[j + 1]! - y);
+    if (turn !== 0) corners.push(x, y);
+    turns += turn;
   }
-  if (corners.length < 6 || doubleArea(corners) === 0n) return null;
+  // What turns the same way at all its corners has an area.
+  const turnsOneWay = 2 * Math.abs(turns) === n;
+  if (corners.length < 6 || (!turnsOneWay && doubleArea(corners) === 0n)) return null;
   return fromLowest(corners);
 }
 
