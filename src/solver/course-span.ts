@@ -1,4 +1,5 @@
 import type { Nm } from "../measure/index.js";
+import type { Box } from "./box.js";
 import { rangeBetween } from "./chain.js";
 import { classifyBox } from "./classify.js";
 import { courseBottom, courseShift, firstPast, lastBefore, moduleAcross } from "./lattice.js";
@@ -23,6 +24,10 @@ export class CourseSpan {
   readonly rowBottom: Nm;
   readonly rowTop: Nm;
   readonly rowCut: number;
+  /** Whether it is cut alike and ends square: any of its tiles that nothing else meets is a plain rectangle, `rowWithin`. */
+  readonly isSquare: boolean;
+  private readonly left: Nm;
+  private readonly right: Nm;
 
   constructor(region: Region, lattice: Lattice, number: number) {
     const { bounds } = region;
@@ -52,6 +57,17 @@ export class CourseSpan {
     this.rowBottom = Math.max(this.bottom, low.high);
     this.rowTop = Math.min(this.top, high.low);
     this.rowCut = classifyBox(false, this.rowTop - this.rowBottom < lattice.face.up);
+    this.isSquare = this.isLevel && left.low === left.high && right.low === right.high;
+    this.left = left.low;
+    this.right = right.low;
+  }
+
+  /** What of a tile lies within the course's row and its ends, where it is square; null for nothing. */
+  rowWithin(tile: Box): Box | null {
+    const left = Math.max(tile.left, this.left);
+    const right = Math.min(tile.right, this.right);
+    if (left >= right || this.rowBottom >= this.rowTop) return null;
+    return { left, bottom: this.rowBottom, right, top: this.rowTop };
   }
 
   /** Whether other tile covers some of its pieces from below or above. */

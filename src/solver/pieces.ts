@@ -1,7 +1,7 @@
-import type { Box } from "./box.js";
+import { encloses, overlaps, type Box } from "./box.js";
 import { classify } from "./classify.js";
 import { CourseSpan } from "./course-span.js";
-import { cutTile, type Obstacles } from "./cut-tile.js";
+import { cutTile, type Obstacles, type TilePart } from "./cut-tile.js";
 import {
   cellsWithin,
   courseBottom,
@@ -32,6 +32,7 @@ export function layPieces(region: Region, lattice: Lattice): LaidPieces {
   const lowest = firstPast(lattice.y, lattice.face.up, up, bounds.bottom);
   const highest = lastBefore(lattice.y, up, bounds.top);
   const builder = new PieceBuilder(cellsWithin(lattice, bounds));
+  const ground: Ground = { region, obstacles: obstaclesOf(region) };
   let numbered: Lattice = lattice;
   let first = lowest;
   const courses: Course[] = [];
@@ -47,16 +48,23 @@ export function layPieces(region: Region, lattice: Lattice): LaidPieces {
     const bottom = courseBottom(numbered, number);
     builder.beginCourse();
     courses.push({ number, bottom, top: bottom + lattice.face.up });
-    layCourse(builder, region, numbered, number);
+    layCourse(builder, ground, numbered, number);
   }
   const pieces = builder.build();
   return { lattice: numbered, courses: courses.slice(0, pieces.courseStart.length - 1), pieces };
 }
 
-function layCourse(builder: PieceBuilder, region: Region, lattice: Lattice, number: number): void {
+/** A region, and what of it courses have to go round. */
+interface Ground {
+  readonly region: Region;
+  readonly obstacles: Obstacles;
+}
+
+function layCourse(builder: PieceBuilder, ground: Ground, lattice: Lattice, number: number): void {
+  const { region } = ground;
   const span = new CourseSpan(region, lattice, number);
   if (span.first > span.last) return;
-  const obstacles = obstaclesWithin(region, span);
+  const obstacles = obstaclesWithin(ground.obstacles, span);
   const module = moduleAcross(lattice);
   let column = span.first;
   for (const [from, to] of cutStretches(span, obstacles, lattice)) {
@@ -89,7 +97,7 @@ function layCourse(builder: PieceBuilder, region: Region, lattice: Lattice, numb
       right: left + lattice.face.across,
       top: span.top,
     };
-    const parts = cutTile(tile, region, obstacles);
+    const parts = partsOf(tile, region, span, obstacles);
     for (let part = 0; part < parts.length; part++) {
       const { bounds, shape } = parts[part]!;
       builder.add({
@@ -105,12 +113,33 @@ function layCourse(builder: PieceBuilder, region: Region, lattice: Lattice, numb
   }
 }
 
-function obstaclesWithin(region: Region, span: CourseSpan): Obstacles {
-  const meets = (box: Box) => box.bottom < span.top && box.top > span.bottom;
+/** The parts of a tile of a course. Most are plain: they end with the course, or are gone with an opening. */
+function partsOf(
+  tile: Box,
+  region: Region,
+  span: CourseSpan,
+  obstacles: Obstacles,
+): readonly TilePart[] {
+  const { boxes, circles } = obstacles;
+  const meets = (box: Box) => overlaps(box, tile);
+  if (boxes.some((box) => encloses(box, tile))) return [];
+  if (!span.isSquare || boxes.some(meets) || circles.some(meets)) {
+    return cutTile(tile, region, obstacles);
+  }
+  const bounds = span.rowWithin(tile);
+  return bounds ? [{ bounds, shape: null, touched: null }] : [];
+}
+
+function obstaclesOf({ takeaways, steps, roundHoles }: Region): Obstacles {
   return {
-    boxes: [...region.takeaways.map((takeaway) => takeaway.box), ...region.steps].filter(meets),
-    circles: region.roundHoles.map((round) => round.box).filter(meets),
+    boxes: [...takeaways.map(({ box }) => box), ...steps],
+    circles: roundHoles.map(({ box }) => box),
   };
+}
+
+function obstaclesWithin({ boxes, circles }: Obstacles, { bottom, top }: CourseSpan): Obstacles {
+  const meets = (box: Box) => box.bottom < top && box.top > bottom;
+  return { boxes: boxes.filter(meets), circles: circles.filter(meets) };
 }
 
 /** The stretches of columns that may be cut, in order: both ends, and round each obstacle. */

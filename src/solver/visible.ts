@@ -38,17 +38,19 @@ function coversOver(bounds: Box, region: Region): readonly Cover[] {
   if (!hiddenLeft && !hiddenRight && !hiddenBottom && !hiddenTop) return [];
   const { left, bottom, right, top } = bounds;
   const chains = { left: hiddenLeft, right: hiddenRight, bottom: hiddenBottom, top: hiddenTop };
-  return SIDES.flatMap((side): Cover[] => {
+  const covers: Cover[] = [];
+  for (const side of SIDES) {
     const chain = chains[side];
-    if (!chain) return [];
+    if (!chain) continue;
     const isUpright = side === "left" || side === "right";
     const isLow = side === "left" || side === "bottom";
     const { low, high } = isUpright
       ? rangeBetween(chain, bottom, top)
       : rangeBetween(chain, left, right);
     const isOver = isLow ? high > bounds[side] : low < bounds[side];
-    return isOver ? [{ side, chain, low, high }] : [];
-  });
+    if (isOver) covers.push({ side, chain, low, high });
+  }
+  return covers;
 }
 
 function seenOfBox(box: Box): Visible {

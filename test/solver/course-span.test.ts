@@ -42,4 +42,16 @@ describe("a course's span", () => {
     const top = new CourseSpan(region, lattice, 3);
     assert.deepEqual([top.rowBottom, top.rowTop, CUTS[top.rowCut]], [64, 85, "rip"]);
   });
+
+  it("says what a plain tile's piece is where it ends square, and of no other course", () => {
+    const tile = (left: number) => ({ left, bottom: 64, right: left + 60, top: 94 });
+    const top = new CourseSpan(region, lattice, 3);
+    assert.equal(top.isSquare, true);
+    assert.deepEqual(top.rowWithin(tile(0)), { left: 5, bottom: 64, right: 60, top: 85 });
+    assert.deepEqual(top.rowWithin(tile(186)), { left: 186, bottom: 64, right: 195, top: 85 });
+    assert.equal(top.rowWithin(tile(-55)), null);
+    const leaning = { ...region, left: { at: [0, 80], value: [5, 9] } };
+    assert.equal(new CourseSpan(leaning, lattice, 3).isSquare, false);
+    assert.equal(new CourseSpan(region, lattice, 1).isSquare, false);
+  });
 });
