@@ -45,7 +45,8 @@ export function cleanLine(line: readonly IToken[]): CleanLine {
   };
   const tokens: IToken[] = [];
   let depth = 0;
-  for (const [i, token] of line.entries()) {
+  for (let i = 0; i < line.length; i++) {
+    const token = line[i]!;
     const { tokenType, startOffset } = token;
     if (tokenType === T.Stray) {
       if (line[i - 1]?.tokenType === T.Stray && endOf(line[i - 1]!) === startOffset) continue;

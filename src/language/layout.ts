@@ -140,9 +140,7 @@ class Layout implements LaidOut {
   }
 
   private emit(first: TokenType, tokens: readonly IToken[]): void {
-    for (const [i, token] of tokens.entries()) {
-      this.tokens.push(i === 0 ? T.retype(token, first) : token);
-    }
+    tokens.forEach((token, i) => this.tokens.push(i === 0 ? T.retype(token, first) : token));
   }
 
   private emitLine(first: TokenType, tokens: readonly IToken[]): void {

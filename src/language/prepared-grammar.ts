@@ -55,13 +55,15 @@ export class PreparedGrammar extends PlanGrammar {
 /** The first way that may begin with a token, or with what is one of its kind. */
 function waysByToken(ways: readonly (readonly number[])[]): Map<number, number> {
   const byToken = new Map<number, number>();
-  for (const [way, firsts] of ways.entries()) {
+  ways.forEach((firsts, way) => {
+    const begins = (token: number): void => {
+      if (!byToken.has(token)) byToken.set(token, way);
+    };
     for (const first of firsts) {
       const { tokenTypeIdx, categoryMatches } = TOKENS[first]!;
-      for (const token of [tokenTypeIdx!, ...categoryMatches!]) {
-        if (!byToken.has(token)) byToken.set(token, way);
-      }
+      begins(tokenTypeIdx!);
+      categoryMatches!.forEach(begins);
     }
-  }
+  });
   return byToken;
 }

@@ -5,11 +5,13 @@ import {
   type Extent,
   isInside,
   isSetCourse,
+  type Judge,
   judgedRegion,
   judgeOf,
   judgePiece,
   pieceBounds,
   pieceId,
+  type Region,
   type SolvedLay,
   type SolvedPlan,
   type SolvedWall,
@@ -50,13 +52,16 @@ interface Group {
 interface Sight {
   readonly wall: SolvedWall;
   readonly lay: SolvedLay;
+  /** The lay's region as pieces are judged in it. */
+  readonly region: Region;
   readonly groups: Map<number, Group>;
 }
 
 /** One finding for each direction and cause for which pieces of the wall have the fault. */
 export function findCutSizes(wall: SolvedWall, plan: SolvedPlan, fault: SizeFault): Finding[] {
   return wall.lays.flatMap((lay) => {
-    const groups = groupFaults({ wall, lay, groups: new Map() }, plan, fault);
+    const region = judgedRegion(wall.wall, lay.region);
+    const groups = groupFaults({ wall, lay, region, groups: new Map() }, plan, fault);
     return groups.map((group) => tellGroup(wall, plan, lay, group, fault));
   });
 }
@@ -83,24 +88,22 @@ const told = new WeakMap<
 >();
 
 function faultyPieces(
-  { wall, lay }: Sight,
+  { wall, lay, region }: Sight,
   { plan: { limits } }: SolvedPlan,
 ): readonly FaultyPiece[] {
   const known = told.get(lay);
   if (known?.limits === limits) return known.pieces;
-  const pieces = findFaulty(wall, lay, limits);
+  const pieces = findFaulty(lay, judgeOf(region, lay.lay, limits, isInside(wall)));
   told.set(lay, { limits, pieces });
   return pieces;
 }
 
-function findFaulty(wall: SolvedWall, lay: SolvedLay, limits: Limits): FaultyPiece[] {
-  const { bounds, count, course, cut, visible } = lay.pieces;
-  const judge = judgeOf(judgedRegion(wall.wall, lay.region), lay.lay, limits, isInside(wall));
+function findFaulty(lay: SolvedLay, judge: Judge): FaultyPiece[] {
+  const { count, course, cut, visible } = lay.pieces;
   const found: FaultyPiece[] = [];
   for (let i = 0; i < count; i++) {
     if (cut[i] === 0 && !visible.has(i)) continue;
-    const [left, bottom] = [bounds[4 * i]!, bounds[4 * i + 1]!];
-    const [right, top] = [bounds[4 * i + 2]!, bounds[4 * i + 3]!];
+    const { left, bottom, right, top } = pieceBounds(lay.pieces, i);
     const tileLeft = tileLeftOf(lay.lattice, course[i]!, left);
     const faults = judgePiece(judge, left, bottom, right, top, tileLeft);
     if (faults !== 0) found.push({ piece: i, faults });
@@ -108,9 +111,9 @@ function findFaulty(wall: SolvedWall, lay: SolvedLay, limits: Limits): FaultyPie
   return found;
 }
 
-function addTo({ wall, lay, groups }: Sight, i: number, direction: Direction): void {
+function addTo({ lay, region, groups }: Sight, i: number, direction: Direction): void {
   const { takeaways } = lay.region;
-  const seen = visibleExtent(judgedRegion(wall.wall, lay.region), pieceBounds(lay.pieces, i))!;
+  const seen = visibleExtent(region, pieceBounds(lay.pieces, i))!;
   const place = placeOf(lay, i, seen, direction);
   const size = direction === "across" ? seen.width : seen.height;
   const stride = takeaways.length + 2;

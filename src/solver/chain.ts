@@ -94,18 +94,14 @@ export function betweenRisers({ at, value }: Chain): Chain[] {
  * everywhere is looked at no closer.
  */
 export function highestOver(chain: Chain, level: Nm, from: Nm, to: Nm): Nm {
-  for (const value of chain.value) {
-    if (value > level) return Math.max(level, rangeBetween(chain, from, to).high);
-  }
-  return level;
+  if (chain.value.every((value) => value <= level)) return level;
+  return Math.max(level, rangeBetween(chain, from, to).high);
 }
 
 /** A level, or the smallest value between two places where that is lower. */
 export function lowestUnder(chain: Chain, level: Nm, from: Nm, to: Nm): Nm {
-  for (const value of chain.value) {
-    if (value < level) return Math.min(level, rangeBetween(chain, from, to).low);
-  }
-  return level;
+  if (chain.value.every((value) => value >= level)) return level;
+  return Math.min(level, rangeBetween(chain, from, to).low);
 }
 
 /** The smallest and largest value between two places; a riser at one of them counts as far as it is within. */
