@@ -17,6 +17,9 @@ import type { Alignment, Change } from "./comparison.js";
 /** What two plans call their parts alike: a part's name, before and after, to one name of both. */
 export type CommonName = (name: string) => string;
 
+/** The names of a plan of which both call all parts alike. */
+export const OWN_NAMES: CommonName = (name) => name;
+
 /** Alignments of a wall that were gained (before is null) or lost (after is null). */
 export function alignmentChanges(
   before: readonly Alignment[],

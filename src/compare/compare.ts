@@ -3,7 +3,7 @@ import { check } from "../rules/index.js";
 import { layReading } from "../sheets/index.js";
 import type { SolvedPlan, SolvedWall } from "../solver/index.js";
 import { mitredEdges } from "../takeoff/index.js";
-import { alignmentChanges, alignmentsOf, type CommonName } from "./alignments.js";
+import { alignmentChanges, alignmentsOf, type CommonName, OWN_NAMES } from "./alignments.js";
 import type {
   Alignment,
   Change,
@@ -51,7 +51,7 @@ export function compare(before: ComparedPlan, after: ComparedPlan): Comparison {
     ...renames(trims),
     ...renames(openings),
   ]);
-  const common = { before: nameIn(renamed), after: (name: string) => name };
+  const common = { before: nameIn(renamed), after: OWN_NAMES };
   let quantities: Comparison["quantities"] | null = null;
   return {
     units: { before: old.plan.units, after: now.plan.units },
@@ -175,7 +175,7 @@ function renames(changes: readonly Named[]): ReadonlyMap<string, string> {
 }
 
 function nameIn(renamed: ReadonlyMap<string, string>): CommonName {
-  return (name) => renamed.get(name) ?? name;
+  return renamed.size === 0 ? OWN_NAMES : (name) => renamed.get(name) ?? name;
 }
 
 /** The same, for names that have their kind before them: `window sash`. */

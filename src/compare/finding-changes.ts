@@ -1,7 +1,7 @@
 import type { Diagnostic } from "../model/index.js";
 import { setWords } from "../rules/index.js";
 import type { FindingChange } from "./comparison.js";
-import type { CommonName } from "./alignments.js";
+import { type CommonName, OWN_NAMES } from "./alignments.js";
 
 /**
  * Findings that came, went, or are there with other figures, another weight or another waiver. What
@@ -57,8 +57,13 @@ function tell(found: Diagnostic, common: CommonName): Told {
   return {
     found,
     where: `${found.code} ${found.wall === undefined ? "" : common(found.wall)}`,
-    message: withoutSet(found).replace(/[\p{L}][\p{L}\p{N}_-]*/gu, (word) => common(word)),
+    message: inCommonNames(withoutSet(found), common),
   };
+}
+
+function inCommonNames(message: string, common: CommonName): string {
+  if (common === OWN_NAMES) return message;
+  return message.replace(/[\p{L}][\p{L}\p{N}_-]*/gu, (word) => common(word));
 }
 
 /** What is set and what isn't is one finding where it says the same of both. */

@@ -51,6 +51,12 @@ class Noting extends LLkLookaheadStrategy {
   }
 
   override buildLookaheadForOptional({ prodOccurrence, rule, prodType }: OptionalOptions) {
+    // Chevrotain makes a message of the record where such a one isn't there.
+    if (prodType.startsWith("RepetitionMandatory")) {
+      throw new Error(
+        `A repetition of ${rule.name} must be there once, which needs a recorded grammar`,
+      );
+    }
     const choice = (): boolean => false;
     const [goingOn] = waysFrom({ occurrence: prodOccurrence, rule, prodType });
     this.optional.set(choice, goingOn!);
