@@ -1,5 +1,4 @@
 import type { Nm } from "../../measure/index.js";
-import type { Hole } from "../../model/index.js";
 import type { Box } from "../box.js";
 import { circleRing } from "../clip/circle.js";
 import type { Ring } from "../shape.js";
@@ -12,29 +11,17 @@ interface Stretch {
   readonly toCorner: boolean;
 }
 
-const RINGS = new WeakMap<Hole, Ring>();
-
-/** The polygon that stands for a hole; worked out once. */
-function ringOfHole({ hole, box }: RoundHole): Ring {
-  const known = RINGS.get(hole);
-  if (known) return known;
-  const ring = circleRing(box);
-  RINGS.set(hole, ring);
-  return ring;
-}
-
 /**
  * The bounds of the parts that one round hole leaves of a box, as cutting comes to them; null when
  * it takes nothing away. A hole is convex, so each part has one stretch of the box's outline, and
  * reaches no further than that.
  */
-export function roundParts(box: Box, round: RoundHole): readonly Box[] | null {
+export function roundParts(box: Box, { box: hole }: RoundHole): readonly Box[] | null {
   const { left, bottom, right, top } = box;
-  const hole = round.box;
   if (hole.left >= left && hole.right <= right && hole.bottom >= bottom && hole.top <= top) {
     return [box];
   }
-  const ring = ringOfHole(round);
+  const ring = circleRing(hole);
   const stretches: Stretch[] = [];
   const addSide = (from: Nm, to: Nm, chord: Chord | null, place: (a: Nm, b: Nm) => Box) => {
     const low = Math.min(from, to);
